@@ -1,0 +1,8 @@
+package gelfront.base;
+
+/** Work was given up because its watcher asked for it. */
+public final class CancelledException extends RuntimeException {
+  public CancelledException(String stage) {
+    super("cancelled while " + stage);
+  }
+}

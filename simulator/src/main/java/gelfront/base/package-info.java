@@ -1,0 +1,2 @@
+/** Units, and the handles for progress and cancelling that all long work is given. */
+package gelfront.base;

@@ -1,0 +1,21 @@
+package gelfront.finding;
+
+import gelfront.mesh.Vec3;
+
+/**
+ * The place that closed and cut something off.
+ *
+ * @param kind where it lies
+ * @param place part coordinates, metres
+ * @param width narrowest width there, metres
+ * @param closedAt s after the start
+ */
+public record Constriction(Kind kind, Vec3 place, double width, double closedAt) {
+  /** In whose hands the cure is: feed system or part. */
+  public enum Kind {
+    GATE,
+    RUNNER,
+    SPRUE,
+    NECK
+  }
+}

@@ -1,0 +1,38 @@
+package gelfront.finding;
+
+import java.util.List;
+
+/**
+ * What a run found out.
+ *
+ * @param severity of the worst pocket
+ * @param verdict one sentence with the number and the culprit
+ * @param explanation two or three sentences: when what closed, what stayed soft
+ * @param advice what to change, in words, best first; a direction, not a sizing
+ * @param pockets deepest dent first
+ * @param gateSets s at which the last path through the gate closes
+ * @param sprueSets s at which the mouth of the sprue has set through
+ * @param partSets s at which all of the part has set
+ * @param firmAt s at which all of the part is firm enough to open the mould
+ * @param linearShrinkage share of length that the part is smaller when cold, even shrinkage
+ * @param visibleDepth metres from which a dent is called visible
+ * @param amounts what to melt
+ */
+public record Findings(
+    Severity severity,
+    String verdict,
+    String explanation,
+    List<String> advice,
+    List<Pocket> pockets,
+    double gateSets,
+    double sprueSets,
+    double partSets,
+    double firmAt,
+    double linearShrinkage,
+    double visibleDepth,
+    Amounts amounts) {
+  public Findings {
+    advice = List.copyOf(advice);
+    pockets = List.copyOf(pockets);
+  }
+}

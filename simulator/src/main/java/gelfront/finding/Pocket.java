@@ -1,0 +1,41 @@
+package gelfront.finding;
+
+import gelfront.mesh.Vec3;
+import java.util.List;
+
+/**
+ * A connected region of the part that was cut off while it still flowed.
+ *
+ * @param number from 1, deepest dent first; the same in table, picture and window
+ * @param severity from its dent
+ * @param centre where it sets last, part coordinates, metres
+ * @param volume m3 still flowing at cut-off
+ * @param cutOff s at which the last flowing path to the sprue closed
+ * @param lastSet s at which it has set altogether
+ * @param meanTemperatureAtCutOff °C
+ * @param constriction what closed
+ * @param unfedLow m3 of contraction that can't be fed, down to no-flow only
+ * @param unfedHigh m3, the gelled core pulling on until the skin's temperature
+ * @param dents one per hot spot, deepest first
+ * @param spots hot spots, last-setting first
+ * @param sentence the verdict on this pocket in plain words
+ */
+public record Pocket(
+    int number,
+    Severity severity,
+    Vec3 centre,
+    double volume,
+    double cutOff,
+    double lastSet,
+    double meanTemperatureAtCutOff,
+    Constriction constriction,
+    double unfedLow,
+    double unfedHigh,
+    List<Dent> dents,
+    List<HotSpot> spots,
+    String sentence) {
+  public Pocket {
+    dents = List.copyOf(dents);
+    spots = List.copyOf(spots);
+  }
+}

@@ -1,0 +1,2 @@
+/** Plain data that solver, report and viewer share: pocket, dent, constriction, verdict. */
+package gelfront.finding;

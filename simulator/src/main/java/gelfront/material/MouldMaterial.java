@@ -1,0 +1,22 @@
+package gelfront.material;
+
+/**
+ * What the block or an insert is made of.
+ *
+ * @param name as in the material table, or the user's own
+ * @param conductivity W/m K
+ * @param density kg/m3
+ * @param specificHeat J/kg K
+ */
+public record MouldMaterial(String name, double conductivity, double density, double specificHeat) {
+  public MouldMaterial {
+    if (!(conductivity > 0 && density > 0 && specificHeat > 0)) {
+      throw new IllegalArgumentException("mould material values must be positive: " + name);
+    }
+  }
+
+  /** J/m3 K. */
+  public double volumetricHeat() {
+    return density * specificHeat;
+  }
+}

@@ -1,0 +1,2 @@
+/** Properties of plastisol and mould, with their sources; the built-in table is a data file. */
+package gelfront.material;

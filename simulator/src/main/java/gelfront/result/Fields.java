@@ -1,0 +1,65 @@
+package gelfront.result;
+
+import gelfront.mesh.Vec3;
+import java.util.List;
+
+/**
+ * Values on the plastisol cells of a uniform grid of cubes. Cell (i, j, k) has its centre at origin
+ * + (i + 1/2, j + 1/2, k + 1/2) spacing; its number is i + nx (j + ny k). Only plastisol cells are
+ * stored, in rising number.
+ *
+ * @param origin lower corner of cell (0, 0, 0), part coordinates, metres
+ * @param spacing edge of a cell, metres
+ * @param nx cells along x
+ * @param ny cells along y
+ * @param nz cells along z
+ * @param cells numbers of the plastisol cells, rising; length n
+ * @param region per plastisol cell: ordinal of {@link Region}; length n
+ * @param setTime s, falling through the no-flow temperature; +infinity where it never did; length n
+ * @param cutOff s at which its last flowing path to the sprue closed, never later than its set
+ *     time; length n
+ * @param pocket number of the pocket it belongs to, 0 for none; length n
+ * @param snapshots temperatures over time, rising time
+ */
+public record Fields(
+    Vec3 origin,
+    double spacing,
+    int nx,
+    int ny,
+    int nz,
+    int[] cells,
+    byte[] region,
+    float[] setTime,
+    float[] cutOff,
+    short[] pocket,
+    List<Snapshot> snapshots) {
+  /** What a plastisol cell belongs to. */
+  public enum Region {
+    PART,
+    GATE,
+    RUNNER,
+    SPRUE
+  }
+
+  /**
+   * @param time s
+   * @param temperature °C per plastisol cell; length n
+   */
+  public record Snapshot(double time, float[] temperature) {}
+
+  public Fields {
+    snapshots = List.copyOf(snapshots);
+    int n = cells.length;
+    if (region.length != n || setTime.length != n || cutOff.length != n || pocket.length != n) {
+      throw new IllegalArgumentException("every field has one value per plastisol cell");
+    }
+  }
+
+  /** Centre of grid cell number {@code cell}, metres. */
+  public Vec3 centre(int cell) {
+    int i = cell % nx;
+    int j = cell / nx % ny;
+    int k = cell / nx / ny;
+    return origin.plus(new Vec3(i + 0.5, j + 0.5, k + 0.5).times(spacing));
+  }
+}

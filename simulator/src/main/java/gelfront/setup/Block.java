@@ -1,0 +1,68 @@
+package gelfront.setup;
+
+import gelfront.material.MouldMaterial;
+import gelfront.mesh.Box;
+import gelfront.mesh.Vec3;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The mould block.
+ *
+ * @param material of the block
+ * @param wall metres of material round the cavity on each side (the side of the sprue mouth ends
+ *     flush with the mouth); used if {@code outer} is absent
+ * @param outer the block's outer box in part coordinates
+ * @param startTemperature °C before the shot
+ * @param airTemperature °C round the block
+ * @param airFilm W/m2 K on the outer faces, radiation included
+ * @param contactConductance W/m2 K between plastisol and mould
+ * @param warmSpots places that start warmer or cooler than the rest
+ * @param inserts places of another material; later ones win
+ */
+public record Block(
+    MouldMaterial material,
+    double wall,
+    Optional<Box> outer,
+    double startTemperature,
+    double airTemperature,
+    double airFilm,
+    double contactConductance,
+    List<WarmSpot> warmSpots,
+    List<Insert> inserts) {
+  public Block {
+    warmSpots = List.copyOf(warmSpots);
+    inserts = List.copyOf(inserts);
+    if (!(wall > 0) || !(airFilm >= 0) || !(contactConductance > 0)) {
+      throw new IllegalArgumentException(
+          "wall and contact must be positive, the air film not less than 0");
+    }
+  }
+
+  /** A region of the block. */
+  public sealed interface Region {
+    boolean contains(Vec3 p);
+
+    /** Metres. */
+    record Cuboid(Box box) implements Region {
+      @Override
+      public boolean contains(Vec3 p) {
+        return box.contains(p);
+      }
+    }
+
+    /** Metres. */
+    record Ball(Vec3 centre, double radius) implements Region {
+      @Override
+      public boolean contains(Vec3 p) {
+        return p.distance(centre) <= radius;
+      }
+    }
+  }
+
+  /** Starts at another temperature, °C. */
+  public record WarmSpot(Region region, double temperature) {}
+
+  /** Is made of something else. */
+  public record Insert(Region region, MouldMaterial material) {}
+}

@@ -1,0 +1,73 @@
+package gelfront.setup;
+
+import gelfront.mesh.Vec3;
+import java.util.Optional;
+
+/** How the hot liquid gets to the part. */
+public sealed interface FeedSystem {
+
+  /**
+   * Drawn by numbers and joined to the part in voxel space: gate land, then runner and reservoir if
+   * any, then the sprue, one after the other along their directions.
+   */
+  record Declared(Gate gate, Optional<Runner> runner, Optional<Reservoir> reservoir, Sprue sprue)
+      implements FeedSystem {}
+
+  /**
+   * Already in the mesh.
+   *
+   * @param gate a point in the gate, part coordinates; absent: the narrowest constriction proposed
+   *     by the tool is taken
+   * @param mouth a point at the sprue's open end; absent: the tool proposes one
+   */
+  record InMesh(Optional<Vec3> gate, Optional<Vec3> mouth) implements FeedSystem {}
+
+  /**
+   * @param at a point on the part's surface, metres, part coordinates
+   * @param direction away from the part, along the land; length one
+   * @param section of the land
+   * @param land its length, metres
+   */
+  record Gate(Vec3 at, Vec3 direction, Section section, double land) {
+    public Gate {
+      direction = direction.unit();
+      positive("land", land);
+    }
+  }
+
+  /** A channel between gate land and sprue, continuing in the gate's direction. */
+  record Runner(Section section, double length) {
+    public Runner {
+      positive("runner length", length);
+    }
+  }
+
+  /** A bulge ahead of the gate: a cylinder across nothing, coaxial with the runner. */
+  record Reservoir(double diameter, double length) {
+    public Reservoir {
+      positive("reservoir diameter", diameter);
+      positive("reservoir length", length);
+    }
+  }
+
+  /**
+   * @param innerDiameter at the end towards the part, metres
+   * @param mouthDiameter at the open end, metres
+   * @param length metres
+   * @param direction towards the open end, length one; most often the gate's
+   */
+  record Sprue(double innerDiameter, double mouthDiameter, double length, Vec3 direction) {
+    public Sprue {
+      direction = direction.unit();
+      positive("sprue inner diameter", innerDiameter);
+      positive("sprue mouth diameter", mouthDiameter);
+      positive("sprue length", length);
+    }
+  }
+
+  private static void positive(String what, double v) {
+    if (!(v > 0) || Double.isInfinite(v)) {
+      throw new IllegalArgumentException(what + " must be positive: " + v);
+    }
+  }
+}

@@ -1,0 +1,31 @@
+package gelfront.setup;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The recipe.
+ *
+ * @param temperature °C of the plastisol as it enters
+ * @param fillTime s
+ * @param holdTime s that the injector stays on the mouth under pressure after filling
+ * @param holdPressure Pa above the air
+ * @param topUps s after the start at which the sprue is filled up again
+ * @param injectorCapacity m3
+ * @param openAt s after the start at which the mould is opened; absent: when the part is firm
+ */
+public record Shot(
+    double temperature,
+    double fillTime,
+    double holdTime,
+    double holdPressure,
+    List<Double> topUps,
+    OptionalDouble injectorCapacity,
+    OptionalDouble openAt) {
+  public Shot {
+    topUps = List.copyOf(topUps);
+    if (!(fillTime >= 0 && holdTime >= 0 && holdPressure >= 0)) {
+      throw new IllegalArgumentException("fill time, hold time and pressure must not be negative");
+    }
+  }
+}
