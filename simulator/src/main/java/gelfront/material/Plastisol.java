@@ -5,7 +5,7 @@ package gelfront.material;
  * Temperatures in °C, SI otherwise.
  *
  * @param name as in the material table, or the user's own
- * @param densityHot kg/m3 of the hot liquid at {@code densityHotAt} (what is injected)
+ * @param densityHot kg/m3 of the hot liquid as injected, at 165 °C
  * @param densityCold kg/m3 at 25 °C
  * @param specificHeat J/kg K
  * @param conductivity W/m K
