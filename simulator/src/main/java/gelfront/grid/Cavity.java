@@ -1,0 +1,84 @@
+package gelfront.grid;
+
+import java.util.List;
+
+/**
+ * The plastisol's cells and its walls.
+ *
+ * <p>Cells are numbered 0 to n-1 in rising grid number. A wall link is a face between a plastisol
+ * cell and something that is not plastisol.
+ *
+ * @param grid the cubes
+ * @param cells grid numbers of the plastisol cells, rising; length n
+ * @param neighbours plastisol cell number across each face, 6 per cell in the order -x +x -y +y -z
+ *     +z; the cell itself where there is a wall; length 6 n
+ * @param region per cell ordinal of {@link Region}; length n
+ * @param walls all wall links
+ */
+public record Cavity(
+    UniformGrid grid, int[] cells, int[] neighbours, byte[] region, Walls walls) {
+
+  /** What a cell belongs to. Same order as in a stored result. */
+  public enum Region {
+    PART,
+    GATE,
+    RUNNER,
+    SPRUE;
+
+    private static final List<Region> ALL = List.of(values());
+
+    public static Region of(byte ordinal) {
+      return ALL.get(ordinal);
+    }
+  }
+
+  /**
+   * Wall links as arrays of one length, sorted by cell.
+   *
+   * <pre>
+   *      cell centre        true wall     centre of what lies beyond
+   *          o------------------|---------------o
+   *          |&lt;--- distance --->|
+   *          |&lt;----------- spacing ------------>|
+   * </pre>
+   *
+   * @param cell plastisol cell number
+   * @param face 0 to 5: -x +x -y +y -z +z
+   * @param distance metres from the cell's centre along the axis to the true wall
+   * @param cosine |n_d| of the true wall's normal along that axis: true wall area over face area
+   *     is 1 / cosine per face crossed, so a face carries the share {@code cosine} of it
+   * @param mouth whether the wall is the open end of the sprue
+   */
+  public record Walls(int[] cell, byte[] face, float[] distance, float[] cosine, boolean[] mouth) {
+    public int count() {
+      return cell.length;
+    }
+  }
+
+  public int count() {
+    return cells.length;
+  }
+
+  /** m3 of plastisol cells. */
+  public double volume() {
+    return count() * cellVolume();
+  }
+
+  /** m3 of one cell. */
+  public double cellVolume() {
+    double dx = grid.spacing();
+    return dx * dx * dx;
+  }
+
+  /** Point on the true wall that link {@code w} meets, as x, y, z in metres. */
+  public double[] wallPoint(int w) {
+    int at = cells[walls.cell[w]];
+    double[] p = new double[3];
+    for (int a = 0; a < 3; a++) {
+      p[a] = grid.centre(a, grid.position(at, a));
+    }
+    int face = walls.face[w];
+    p[face / 2] += (face % 2 == 0 ? -1 : 1) * walls.distance[w];
+    return p;
+  }
+}
