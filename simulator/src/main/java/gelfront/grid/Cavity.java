@@ -15,8 +15,7 @@ import java.util.List;
  * @param region per cell ordinal of {@link Region}; length n
  * @param walls all wall links
  */
-public record Cavity(
-    UniformGrid grid, int[] cells, int[] neighbours, byte[] region, Walls walls) {
+public record Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] region, Walls walls) {
 
   /** What a cell belongs to. Same order as in a stored result. */
   public enum Region {
@@ -45,8 +44,8 @@ public record Cavity(
    * @param cell plastisol cell number
    * @param face 0 to 5: -x +x -y +y -z +z
    * @param distance metres from the cell's centre along the axis to the true wall
-   * @param cosine |n_d| of the true wall's normal along that axis: true wall area over face area
-   *     is 1 / cosine per face crossed, so a face carries the share {@code cosine} of it
+   * @param cosine |n_d| of the true wall's normal along that axis: true wall area over face area is
+   *     1 / cosine per face crossed, so a face carries the share {@code cosine} of it
    * @param mouth whether the wall is the open end of the sprue
    */
   public record Walls(int[] cell, byte[] face, float[] distance, float[] cosine, boolean[] mouth) {

@@ -95,8 +95,7 @@ final class Crossings {
         for (int je = e0; je <= e1; je++) {
           double ce = grid.centre(e, je);
           if (covers(ce, cf, nd > 0)) {
-            double d =
-                p[0][axis] - (ne * (ce - p[0][e]) + nf * (cf - p[0][f])) / nd;
+            double d = p[0][axis] - (ne * (ce - p[0][e]) + nf * (cf - p[0][f])) / nd;
             add(je + grid.count(e) * jf, clampToTriangle(d), unit);
           }
         }

@@ -1,0 +1,227 @@
+package gelfront.heat;
+
+import gelfront.base.Workers;
+import gelfront.grid.Cavity;
+import gelfront.grid.VoxelModel;
+import gelfront.material.HeatCurves;
+import gelfront.state.ThermalState;
+import java.util.Arrays;
+
+/**
+ * dh/dt = div(k grad T) in plastisol and mould, each on its own grid, joined at the walls.
+ *
+ * <p>One step: the plastisol is stepped against the mould's temperature at mid-step as predicted;
+ * the heat that crossed each wall is put into the mould, which is solved implicitly; if the mould
+ * ends up elsewhere than predicted, again with the better prediction. So a poor conductor is
+ * coupled as tightly as a good one, and the good one takes a single pass. Latent heat: the chord
+ * capacity (h(Tp) - h(Tn)) / (Tp - Tn) with Tp extrapolated, frozen over the step, then T from h:
+ * what is conserved is h.
+ */
+public final class SplitStepper implements HeatStepper {
+  /** K that the mould at a wall may differ from what the plastisol was stepped against. */
+  private static final double MOULD_TOLERANCE = 0.02;
+
+  private static final int MOST_PASSES = 12;
+
+  private final VoxelModel model;
+  private final HeatCurves curves;
+  private final Workers workers;
+  private final PlastisolKernel kernel;
+  private final MouldSolver mouldSolver;
+  private final double[] conductance;
+  private final double[] wall;
+  private final double[] source;
+  private final double[] capacity;
+  private final double[] next;
+  private final double[] mean;
+  private final int[] meanAt;
+  private final double[] heat;
+  private final double[] change;
+  private final double[] predicted;
+  private double lastStep;
+  private int passes;
+
+  public SplitStepper(VoxelModel model, HeatCurves curves, Workers workers) {
+    this.model = model;
+    this.curves = curves;
+    this.workers = workers;
+    Cavity cavity = model.cavity();
+    int n = cavity.count();
+    int walls = cavity.walls().count();
+    meanAt = new int[walls];
+    int[] wallCells = wallCells(cavity.walls(), meanAt);
+    kernel = new PlastisolKernel(cavity, wallCells, !curves.constantConductivity(), workers);
+    mouldSolver = new MouldSolver(model.mould());
+    conductance = new double[walls];
+    wall = new double[n];
+    source = new double[n];
+    capacity = new double[n];
+    next = new double[n];
+    mean = new double[wallCells.length];
+    heat = new double[model.mould().count()];
+    change = new double[heat.length];
+    predicted = new double[heat.length];
+  }
+
+  /** Distinct cells of the walls, which are sorted by cell; {@code at} gets each wall's entry. */
+  private static int[] wallCells(Cavity.Walls walls, int[] at) {
+    int[] cells = new int[walls.count()];
+    int n = 0;
+    for (int w = 0; w < cells.length; w++) {
+      int c = walls.cell()[w];
+      if (n == 0 || cells[n - 1] != c) {
+        cells[n++] = c;
+      }
+      at[w] = n - 1;
+    }
+    return Arrays.copyOf(cells, n);
+  }
+
+  /** Passes that the last step took. */
+  public int passes() {
+    return passes;
+  }
+
+  /** Runge-Kutta stages of the last pass. */
+  public int stages() {
+    return kernel.stages();
+  }
+
+  @Override
+  public void step(ThermalState state, double dt, MouthFilm mouth) {
+    if (!(dt > 0)) {
+      throw new IllegalArgumentException("a step needs a length: " + dt);
+    }
+    prepare(state, dt, mouth);
+    double scale = lastStep > 0 ? dt / lastStep : 0;
+    for (int m = 0; m < change.length; m++) {
+      predicted[m] = scale * change[m];
+      change[m] = predicted[m];
+    }
+    passes = 0;
+    double miss = Double.POSITIVE_INFINITY;
+    while (true) {
+      passes++;
+      pass(state, dt, mouth);
+      double last = miss;
+      miss = miss();
+      if (miss <= MOULD_TOLERANCE || passes == MOST_PASSES) {
+        break;
+      }
+      double relax = miss > 0.7 * last ? 0.5 : 1;
+      for (int m = 0; m < change.length; m++) {
+        predicted[m] += relax * (change[m] - predicted[m]);
+      }
+    }
+    finish(state, dt, mouth);
+    lastStep = dt;
+  }
+
+  private void prepare(ThermalState state, double dt, MouthFilm mouth) {
+    double ratio = lastStep > 0 ? dt / lastStep : 0;
+    double[] t = state.temperature;
+    double[] before = state.previous;
+    double[] k = kernel.cellConductivity();
+    workers.over(
+        t.length,
+        (a, b) -> {
+          for (int i = a; i < b; i++) {
+            double ahead = t[i] + ratio * (t[i] - before[i]);
+            capacity[i] =
+                Math.abs(ahead - t[i]) > 1e-6
+                    ? (curves.enthalpy(ahead) - state.enthalpy[i]) / (ahead - t[i])
+                    : curves.slope(t[i]);
+            if (k != null) {
+              k[i] = curves.conductivity(0.5 * (ahead + t[i]));
+            }
+          }
+        });
+    conductances(mouth);
+  }
+
+  private void conductances(MouthFilm mouth) {
+    Cavity.Walls walls = model.cavity().walls();
+    double dx = model.cavity().grid().spacing();
+    double[] k = kernel.cellConductivity();
+    double constant = curves.conductivity(0);
+    Arrays.fill(wall, 0);
+    for (int w = 0; w < conductance.length; w++) {
+      double own = k == null ? constant : k[walls.cell()[w]];
+      double inside = walls.distance()[w] / (own * dx * dx);
+      if (model.mouldCell()[w] >= 0) {
+        conductance[w] = 1 / (inside + model.resistance()[w]);
+      } else {
+        conductance[w] =
+            mouth.film() > 0 ? 1 / (inside + 1 / (mouth.film() * walls.cosine()[w] * dx * dx)) : 0;
+      }
+      wall[walls.cell()[w]] += conductance[w];
+    }
+  }
+
+  private double beyond(ThermalState state, MouthFilm mouth, int w) {
+    int m = model.mouldCell()[w];
+    return m >= 0 ? state.mould[m] + 0.5 * predicted[m] : mouth.temperature();
+  }
+
+  private void pass(ThermalState state, double dt, MouthFilm mouth) {
+    Cavity.Walls walls = model.cavity().walls();
+    Arrays.fill(source, 0);
+    for (int w = 0; w < conductance.length; w++) {
+      source[walls.cell()[w]] += conductance[w] * beyond(state, mouth, w);
+    }
+    double k = curves.conductivity(0);
+    kernel.step(state.temperature, capacity, k, wall, source, dt, next, mean);
+    Arrays.fill(heat, 0);
+    for (int w = 0; w < conductance.length; w++) {
+      int m = model.mouldCell()[w];
+      if (m >= 0) {
+        heat[m] += dt * conductance[w] * (mean[meanAt[w]] - beyond(state, mouth, w));
+      }
+    }
+    mouldSolver.solve(state.mould, heat, dt, change);
+  }
+
+  private double miss() {
+    double most = 0;
+    for (int m = 0; m < change.length; m++) {
+      most = Math.max(most, 0.5 * Math.abs(change[m] - predicted[m]));
+    }
+    return most;
+  }
+
+  private void finish(ThermalState state, double dt, MouthFilm mouth) {
+    double out = 0;
+    for (int w = 0; w < conductance.length; w++) {
+      if (model.mouldCell()[w] < 0) {
+        out += dt * conductance[w] * (mean[meanAt[w]] - mouth.temperature());
+      }
+    }
+    double[] mould = mouldSolver.apply(state.mould, heat, dt, change);
+    double gain = applyEnthalpy(state);
+    state.ledger.add(gain, mould[0], mould[1], out);
+    state.time += dt;
+  }
+
+  /** Maps the step's temperatures back through enthalpy; returns J gained. */
+  private double applyEnthalpy(ThermalState state) {
+    double[] old = state.temperature;
+    double[] fresh = state.previous;
+    workers.over(
+        old.length,
+        (a, b) -> {
+          for (int i = a; i < b; i++) {
+            double dh = capacity[i] * (next[i] - old[i]);
+            state.enthalpy[i] += dh;
+            next[i] = dh;
+            fresh[i] = curves.temperature(state.enthalpy[i]);
+          }
+        });
+    state.previous = old;
+    state.temperature = fresh;
+    double sum = 0;
+    for (double dh : next) {
+      sum += dh;
+    }
+    return sum * model.cavity().cellVolume();
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * The one mutable bag of a run. Who may write what:
+ *
+ * <table>
+ * <caption>Writers</caption>
+ * <tr><th>field</th><th>writer</th></tr>
+ * <tr><td>time, temperature, previous, enthalpy, mould, ledger</td><td>the heat stepper</td></tr>
+ * </table>
+ */
+package gelfront.state;
