@@ -14,7 +14,7 @@ import java.util.List;
  * @param ny cells along y
  * @param nz cells along z
  * @param cells numbers of the plastisol cells, rising; length n
- * @param region per plastisol cell: ordinal of {@link Region}; length n
+ * @param region per plastisol cell: {@link Region#code}; length n
  * @param setTime s, falling through the no-flow temperature; +infinity where it never did; length n
  * @param cutOff s at which its last flowing path to the sprue closed, never later than its set
  *     time; length n
@@ -35,10 +35,21 @@ public record Fields(
     List<Snapshot> snapshots) {
   /** What a plastisol cell belongs to. */
   public enum Region {
-    PART,
-    GATE,
-    RUNNER,
-    SPRUE
+    PART(0),
+    GATE(1),
+    RUNNER(2),
+    SPRUE(3);
+
+    private final byte code;
+
+    Region(int code) {
+      this.code = (byte) code;
+    }
+
+    /** As it stands in {@link Fields#region}. */
+    public byte code() {
+      return code;
+    }
   }
 
   /**

@@ -1,0 +1,108 @@
+package gelfront.result;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A folder in the making beside its target. {@link #commit} puts it in the target's place; closing
+ * it uncommitted, or the end of the process by Ctrl-C, removes it and leaves the target as it was.
+ */
+final class Staging implements AutoCloseable {
+  private final Path target;
+  private final Path folder;
+  private final Path old;
+  private final Thread onExit = new Thread(this::discard, "gelfront-result-cleanup");
+  private boolean discarded;
+
+  /**
+   * @param target absolute path of the folder to come; its parent is created if it is not there
+   */
+  Staging(Path target) throws IOException {
+    this.target = target;
+    Path parent = Files.createDirectories(target.getParent());
+    String name = target.getFileName().toString();
+    this.folder = Files.createTempDirectory(parent, "." + name + ".part-");
+    this.old = folder.resolveSibling(folder.getFileName() + ".old");
+    widenToUsualRights();
+    Runtime.getRuntime().addShutdownHook(onExit);
+  }
+
+  /** Where to write. */
+  Path folder() {
+    return folder;
+  }
+
+  /** Temporary folders are private to their owner; a result should be as open as its parent. */
+  private void widenToUsualRights() throws IOException {
+    Files.delete(folder);
+    Files.createDirectory(folder);
+  }
+
+  /** Takes the target's place, or throws and leaves the target as it was. */
+  synchronized void commit() throws IOException {
+    if (discarded) {
+      throw new IOException("stopped before the result was complete");
+    }
+    boolean replaces = Files.exists(target);
+    if (replaces) {
+      move(target, old);
+    }
+    try {
+      move(folder, target);
+    } catch (IOException e) {
+      if (replaces) {
+        move(old, target);
+      }
+      throw e;
+    }
+    if (replaces) {
+      delete(old);
+    }
+  }
+
+  @Override
+  public void close() {
+    discard();
+    try {
+      Runtime.getRuntime().removeShutdownHook(onExit);
+    } catch (IllegalStateException e) {
+      // The process is ending and the hook itself does the rest.
+    }
+  }
+
+  private synchronized void discard() {
+    discarded = true;
+    try {
+      delete(folder);
+    } catch (IOException e) {
+      // A file held open by somebody else (Windows): nothing more can be done here.
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to);
+    }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    if (!Files.exists(folder)) {
+      return;
+    }
+    List<Path> all;
+    try (Stream<Path> walk = Files.walk(folder)) {
+      all = walk.sorted(Comparator.reverseOrder()).toList();
+    }
+    for (Path p : all) {
+      Files.deleteIfExists(p);
+    }
+  }
+}
