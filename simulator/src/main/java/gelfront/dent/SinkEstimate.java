@@ -1,0 +1,251 @@
+package gelfront.dent;
+
+import gelfront.finding.Dent;
+import gelfront.grid.Basins;
+import gelfront.grid.Cavity;
+import gelfront.grid.WallDistance;
+import gelfront.material.Plastisol;
+import gelfront.mesh.Vec3;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Unfed contraction of a pocket and where the skin gives way to it.
+ *
+ * <pre>
+ *   dV = V (1 - exp(-beta dT)) per cell and interval from the cut-off on
+ *   low bound:  T down to no-flow;  high bound: down to the skin's temperature (the gelled core
+ *   goes on pulling: Turk and Svensek, Polymers 15 (2023) 2841)
+ *   share of slice s:  w_s ~ R_s^4 / t_s^3  over the slices where the pocket still flows
+ *   e_s = integral of dV w_s / (A_s ds);  even share e_0 = integral of dV / V_part
+ *   depth = integral of d(law)/de at the t_s of the moment, over e = max(0, e_s - e_0)
+ * </pre>
+ *
+ * <p>t_s is the skin on the thinnest side, 0.2 mm at least. What every slice has alike makes the
+ * part smaller, not dented. Low depth: the milder of lying and upright with the low volume; high
+ * depth: the worse of both with the high volume while it flows, deepened by tack to the wall.
+ */
+public final class SinkEstimate {
+  private static final double THINNEST = 0.2e-3;
+
+  private final Cavity cavity;
+  private final WallDistance walls;
+  private final float[] set;
+  private final TemperatureHistory history;
+  private final Plastisol plastisol;
+  private final double skinTemperature;
+  private final Sections sections;
+  private final SkinLaw law;
+  private final double partVolume;
+
+  /**
+   * @param set s per plastisol cell
+   * @param skinTemperature °C that the skin ends up with: the mould's
+   */
+  public SinkEstimate(
+      Cavity cavity,
+      WallDistance walls,
+      float[] set,
+      TemperatureHistory history,
+      Plastisol plastisol,
+      double skinTemperature) {
+    this.cavity = cavity;
+    this.walls = walls;
+    this.set = set;
+    this.history = history;
+    this.plastisol = plastisol;
+    this.skinTemperature = skinTemperature;
+    sections = Sections.of(cavity);
+    law = new SkinLaw(plastisol.densityHot(), plastisol.youngsModulus());
+    double v = 0;
+    for (int s = 0; s < sections.count(); s++) {
+      v += sections.area(s) * sections.thickness();
+    }
+    partVolume = v;
+  }
+
+  public Sink of(Basins.Basin pocket) {
+    return new Estimate(pocket).sink();
+  }
+
+  /** Slices of one pocket while it sinks. */
+  private final class Estimate {
+    private final Basins.Basin pocket;
+    private final int groups;
+    private final double[][] flows;
+    private final double[][] thin;
+    private final int[][] thinCell;
+    private final int[] place;
+    private final Lost low = new Lost();
+    private final Lost high = new Lost();
+    private double temperature;
+
+    Estimate(Basins.Basin pocket) {
+      this.pocket = pocket;
+      groups = pocket.peaks().size();
+      flows = new double[groups][2];
+      thin = new double[groups][sections.count()];
+      thinCell = new int[groups][sections.count()];
+      place = new int[sections.count()];
+      Arrays.fill(place, -1);
+    }
+
+    Sink sink() {
+      double from = pocket.level();
+      for (int c : pocket.cells()) {
+        temperature += history.at(c, from) / pocket.cells().length;
+      }
+      for (int i = 0; i < history.size(); i++) {
+        double to = history.time(i);
+        if (to > from) {
+          interval(from, to);
+          from = to;
+        }
+      }
+      rest(from);
+      List<Dent> dents = new ArrayList<>();
+      for (int g = 0; g < groups; g++) {
+        dents.add(dent(g));
+      }
+      return new Sink(low.volume, high.volume, temperature, dents);
+    }
+
+    private void interval(double from, double to) {
+      double middle = 0.5 * (from + to);
+      for (double[] f : flows) {
+        Arrays.fill(f, 0);
+      }
+      for (double[] t : thin) {
+        Arrays.fill(t, Double.POSITIVE_INFINITY);
+      }
+      for (int i = 0; i < pocket.cells().length; i++) {
+        contract(pocket.cells()[i], group(i, middle), from, to, middle);
+      }
+      for (int g = 0; g < groups; g++) {
+        low.volume += flows[g][0];
+        high.volume += flows[g][1];
+        give(g);
+      }
+      for (int s = 0; s < sections.count(); s++) {
+        low.deepen(s, false);
+        high.deepen(s, true);
+      }
+    }
+
+    /**
+     * Which hot spot's region a cell belongs to at a time: before a neck closes, the main one's.
+     */
+    private int group(int i, double time) {
+      int g = pocket.peak()[i];
+      return g > 0 && time >= pocket.peaks().get(g).separated() ? g : 0;
+    }
+
+    private void contract(int c, int g, double from, double to, double middle) {
+      double a = history.at(c, from);
+      double b = history.at(c, to);
+      double noFlow = plastisol.noFlow();
+      double hot = plastisol.expansionHot() * (Math.max(a, noFlow) - Math.max(b, noFlow));
+      double gelled = plastisol.expansionGelled() * (Math.min(a, noFlow) - Math.min(b, noFlow));
+      double v = cavity.cellVolume();
+      flows[g][0] += v * -Math.expm1(-Math.max(0, hot));
+      flows[g][1] += v * -Math.expm1(-Math.max(0, hot + gelled));
+      int s = sections.slice(c);
+      if (s >= 0 && set[c] > middle && walls.distance(c) < thin[g][s]) {
+        thin[g][s] = walls.distance(c);
+        thinCell[g][s] = c;
+      }
+    }
+
+    /** Spreads a group's loss over the slices where it still flows, softest first. */
+    private void give(int g) {
+      double sum = 0;
+      for (int s = 0; s < sections.count(); s++) {
+        if (thin[g][s] < Double.POSITIVE_INFINITY) {
+          thin[g][s] = Math.max(THINNEST, thin[g][s] - 0.5 * cavity.grid().spacing());
+          sum += softness(s, thin[g][s]);
+        }
+      }
+      for (int s = 0; s < sections.count() && sum > 0; s++) {
+        if (thin[g][s] < Double.POSITIVE_INFINITY) {
+          double share = softness(s, thin[g][s]) / sum / (sections.area(s) * sections.thickness());
+          low.lost[s] += flows[g][0] * share;
+          high.lost[s] += flows[g][1] * share;
+          low.skin[s] = thin[g][s];
+          high.skin[s] = thin[g][s];
+          if (place[s] < 0) {
+            place[s] = thinCell[g][s];
+          }
+        }
+      }
+    }
+
+    private double softness(int s, double t) {
+      return Math.pow(sections.radius(s), 4) / Math.pow(t, 3);
+    }
+
+    /** What the gelled pocket still loses after the last step, down to the skin's temperature. */
+    private void rest(double from) {
+      for (int c : pocket.cells()) {
+        double left = Math.min(plastisol.noFlow(), history.at(c, from)) - skinTemperature;
+        high.volume +=
+            cavity.cellVolume() * -Math.expm1(-plastisol.expansionGelled() * Math.max(0, left));
+      }
+    }
+
+    private Dent dent(int g) {
+      int best = -1;
+      for (int i = 0; i < pocket.cells().length; i++) {
+        int s = sections.slice(pocket.cells()[i]);
+        if (pocket.peak()[i] == g && s >= 0 && (best < 0 || high.depth[s] > high.depth[best])) {
+          best = s;
+        }
+      }
+      if (best < 0 || place[best] < 0) {
+        Vec3 at = cavity.grid().centre(cavity.cells()[pocket.peaks().get(g).cell()]);
+        return new Dent(at, 0, 0, 0, 0);
+      }
+      double[] p = cavity.wallPoint(walls.nearestWall(place[best]));
+      double width = law.arc(sections.radius(best), Math.max(THINNEST, low.first[best]));
+      return new Dent(
+          new Vec3(p[0], p[1], p[2]), low.depth[best], high.depth[best], width, length(best));
+    }
+
+    private double length(int best) {
+      int from = best;
+      int to = best;
+      while (from > 0 && high.depth[from - 1] > 0.5 * high.depth[best]) {
+        from--;
+      }
+      while (to + 1 < sections.count() && high.depth[to + 1] > 0.5 * high.depth[best]) {
+        to++;
+      }
+      return (to - from + 1) * sections.thickness();
+    }
+  }
+
+  /** One bound: lost share of area, skin and depth by slice. */
+  private final class Lost {
+    private final double[] lost = new double[sections.count()];
+    private final double[] skin = new double[sections.count()];
+    private final double[] first = new double[sections.count()];
+    private final double[] counted = new double[sections.count()];
+    private final double[] depth = new double[sections.count()];
+    private double volume;
+
+    void deepen(int s, boolean worst) {
+      double e = Math.min(1, lost[s] - volume / partVolume);
+      if (e <= counted[s] || skin[s] == 0) {
+        return;
+      }
+      if (first[s] == 0) {
+        first[s] = skin[s];
+      }
+      double r = sections.radius(s);
+      double lying = law.lying(r, skin[s], e) - law.lying(r, skin[s], counted[s]);
+      double upright = law.upright(r, skin[s], e) - law.upright(r, skin[s], counted[s]);
+      depth[s] += worst ? SkinLaw.TACK * Math.max(lying, upright) : Math.min(lying, upright);
+      counted[s] = e;
+    }
+  }
+}

@@ -1,0 +1,175 @@
+package gelfront.voxelize;
+
+import gelfront.grid.Basins;
+import gelfront.grid.Cavity;
+import gelfront.grid.MergeTree;
+import gelfront.grid.WallDistance;
+import gelfront.mesh.Vec3;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Tells part from feed system where both are one mesh: cuts the cavity across its gate.
+ *
+ * <p>The narrowest constriction is found as a cut-off is: filled by width instead of set time, the
+ * largest body that only a narrower place joins to the mouth is the part, and that place the gate.
+ */
+final class FeedFinder {
+  private final Cavity cavity;
+  private final WallDistance walls;
+  private final int[] steps;
+
+  FeedFinder(Cavity cavity) {
+    this.cavity = cavity;
+    this.walls = WallDistance.of(cavity);
+    this.steps = steps();
+  }
+
+  /**
+   * @param gate plastisol cell in the middle of the gate
+   * @param width of the gate there, metres
+   * @param region per plastisol cell; length n
+   */
+  record Found(int gate, double width, byte[] region) {}
+
+  /**
+   * @param gate a point in the gate; absent: the narrowest constriction is taken
+   * @throws VoxelException if there is no mouth or nothing narrower than its surroundings
+   */
+  Found find(Optional<Vec3> gate) {
+    int cell = gate.map(this::nearest).orElseGet(this::narrowest);
+    double width = 2 * walls.distance(cell);
+    byte[] region = new byte[cavity.count()];
+    flood(cell, width, region);
+    return new Found(cell, width, region);
+  }
+
+  private int nearest(Vec3 p) {
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int c = 0; c < cavity.count(); c++) {
+      double d = cavity.grid().centre(cavity.cells()[c]).distance(p);
+      if (d < least) {
+        least = d;
+        best = c;
+      }
+    }
+    if (least > 3e-3) {
+      throw new VoxelException(
+          "the gate stated at " + FeedShapes.mm(p) + " lies outside the cavity");
+    }
+    return deepest(best);
+  }
+
+  /** Climbs to the middle of the section: the deepest cell within the width of the place. */
+  private int deepest(int from) {
+    Vec3 at = cavity.grid().centre(cavity.cells()[from]);
+    double reach = Math.max(2 * cavity.grid().spacing(), 1.2 * walls.distance(from));
+    int best = from;
+    for (int c = 0; c < cavity.count(); c++) {
+      if (walls.distance(c) > walls.distance(best)
+          && steps[c] == steps[from]
+          && cavity.grid().centre(cavity.cells()[c]).distance(at) < reach) {
+        best = c;
+      }
+    }
+    return best;
+  }
+
+  private int narrowest() {
+    float[] width = new float[cavity.count()];
+    for (int c = 0; c < width.length; c++) {
+      width[c] = walls.distance(c);
+    }
+    Basins bodies = MergeTree.of(cavity, width, cavity.grid().spacing(), 0.15, 20);
+    if (bodies.basins().isEmpty()) {
+      throw new VoxelException(
+          "no constriction between the pour opening and the part was found; state the gate's place");
+    }
+    return bodies.basins().get(0).saddle();
+  }
+
+  /** Steps from the mouth, cell by cell. */
+  private int[] steps() {
+    int[] s = new int[cavity.count()];
+    Arrays.fill(s, Integer.MAX_VALUE);
+    ArrayDeque<Integer> queue = new ArrayDeque<>();
+    boolean[] mouth = MergeTree.mouthCells(cavity);
+    for (int c = 0; c < s.length; c++) {
+      if (mouth[c]) {
+        s[c] = 0;
+        queue.add(c);
+      }
+    }
+    if (queue.isEmpty()) {
+      throw new VoxelException("no open end of the sprue was found; state the mouth's place");
+    }
+    while (!queue.isEmpty()) {
+      int c = queue.remove();
+      for (int f = 0; f < 6; f++) {
+        int j = cavity.neighbours()[6 * c + f];
+        if (s[j] > s[c] + 1) {
+          s[j] = s[c] + 1;
+          queue.add(j);
+        }
+      }
+    }
+    return s;
+  }
+
+  /** Everything on the mouth's side of a cut across the gate becomes feed system. */
+  private void flood(int gate, double width, byte[] region) {
+    Vec3 at = cavity.grid().centre(cavity.cells()[gate]);
+    Vec3 axis = inwards(gate, at, 1.5 * width);
+    ArrayDeque<Integer> queue = new ArrayDeque<>();
+    boolean[] seen = new boolean[cavity.count()];
+    for (int c = 0; c < steps.length; c++) {
+      if (steps[c] == 0) {
+        seen[c] = true;
+        queue.add(c);
+      }
+    }
+    while (!queue.isEmpty()) {
+      int c = queue.remove();
+      Vec3 p = cavity.grid().centre(cavity.cells()[c]);
+      boolean land = p.distance(at) < width;
+      region[c] = (byte) (land ? Cavity.Region.GATE : Cavity.Region.SPRUE).ordinal();
+      for (int f = 0; f < 6; f++) {
+        int j = cavity.neighbours()[6 * c + f];
+        if (!seen[j] && !crosses(p, cavity.grid().centre(cavity.cells()[j]), at, axis, width)) {
+          seen[j] = true;
+          queue.add(j);
+        }
+      }
+    }
+  }
+
+  private static boolean crosses(Vec3 p, Vec3 q, Vec3 at, Vec3 axis, double width) {
+    return q.distance(at) < 1.2 * width && q.minus(at).dot(axis) > 0 && p.minus(at).dot(axis) <= 0;
+  }
+
+  /** From the mouth's side to the part's, through the gate. */
+  private Vec3 inwards(int gate, Vec3 at, double reach) {
+    Vec3 near = Vec3.ZERO;
+    Vec3 far = Vec3.ZERO;
+    int nearCount = 0;
+    int farCount = 0;
+    for (int c = 0; c < cavity.count(); c++) {
+      Vec3 d = cavity.grid().centre(cavity.cells()[c]).minus(at);
+      if (d.length() < reach && steps[c] != steps[gate]) {
+        if (steps[c] < steps[gate]) {
+          near = near.plus(d);
+          nearCount++;
+        } else {
+          far = far.plus(d);
+          farCount++;
+        }
+      }
+    }
+    if (nearCount == 0 || farCount == 0) {
+      throw new VoxelException("the gate at " + FeedShapes.mm(at) + " leads nowhere");
+    }
+    return far.times(1.0 / farCount).minus(near.times(1.0 / nearCount)).unit();
+  }
+}
