@@ -1,0 +1,187 @@
+package gelfront.verdict;
+
+import gelfront.dent.Sink;
+import gelfront.dent.SinkEstimate;
+import gelfront.feed.CutOff;
+import gelfront.finding.Constriction;
+import gelfront.finding.Dent;
+import gelfront.finding.Findings;
+import gelfront.finding.HotSpot;
+import gelfront.finding.Pocket;
+import gelfront.finding.Severity;
+import gelfront.grid.Basins;
+import gelfront.grid.Cavity;
+import gelfront.grid.MergeTree;
+import gelfront.grid.WallDistance;
+import gelfront.mesh.Vec3;
+import gelfront.setup.Case;
+import gelfront.voxelize.CaseVoxels;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** From a shot's record to findings. */
+public final class Judge {
+  /** Metres from which a dent on a soft part is seen and felt: common practice, no source. */
+  public static final double VISIBLE = 0.2e-3;
+
+  private final Case setup;
+  private final CaseVoxels voxels;
+  private final Cavity cavity;
+  private final ShotRecord shot;
+  private final Basins cutOff;
+  private final WallDistance walls;
+  private final boolean[] mouth;
+
+  private Judge(Case setup, CaseVoxels voxels, ShotRecord shot) {
+    this.setup = setup;
+    this.voxels = voxels;
+    this.cavity = voxels.model().cavity();
+    this.shot = shot;
+    this.cutOff = CutOff.of(cavity, shot.set());
+    this.walls = WallDistance.of(cavity);
+    this.mouth = MergeTree.mouthCells(cavity);
+  }
+
+  /**
+   * @param findings what came out
+   * @param cutOff s per plastisol cell
+   * @param pocket number of its pocket per plastisol cell, 0 for none
+   */
+  public record Judgement(Findings findings, float[] cutOff, short[] pocket) {}
+
+  public static Judgement judge(Case setup, CaseVoxels voxels, ShotRecord shot) {
+    return new Judge(setup, voxels, shot).judge();
+  }
+
+  private Judgement judge() {
+    double[] mould = shot.mouldAtWall();
+    SinkEstimate sinks =
+        new SinkEstimate(
+            cavity, walls, shot.set(), shot.history(), setup.plastisol(), mould[mould.length - 1]);
+    List<Draft> drafts = new ArrayList<>();
+    for (Basins.Basin b : cutOff.basins()) {
+      drafts.add(draft(b, sinks.of(b)));
+    }
+    drafts.sort(
+        Comparator.comparingDouble((Draft d) -> -d.deepest().depthHigh())
+            .thenComparingDouble(d -> -d.sink.unfedHigh()));
+    List<Pocket> pockets = new ArrayList<>();
+    short[] pocketOf = new short[cavity.count()];
+    for (Draft d : drafts) {
+      int number = pockets.size() + 1;
+      pockets.add(pocket(number, d));
+      for (int c : d.basin.cells()) {
+        if (isPart(c)) {
+          pocketOf[c] = (short) number;
+        }
+      }
+    }
+    return new Judgement(findings(pockets), cutOff.level(), pocketOf);
+  }
+
+  private record Draft(Basins.Basin basin, Sink sink, Constriction constriction) {
+    Dent deepest() {
+      return sink.dents().stream().max(Comparator.comparingDouble(Dent::depthHigh)).get();
+    }
+  }
+
+  private Draft draft(Basins.Basin b, Sink sink) {
+    return new Draft(b, sink, constriction(b.saddle(), b.level()));
+  }
+
+  private boolean isPart(int c) {
+    return cavity.region()[c] == Cavity.Region.PART.ordinal();
+  }
+
+  private Vec3 place(int c) {
+    return cavity.grid().centre(cavity.cells()[c]);
+  }
+
+  private Constriction constriction(int saddle, double closed) {
+    double half = walls.distance(saddle);
+    for (int f = 0; f < 6; f++) {
+      half = Math.max(half, walls.distance(cavity.neighbours()[6 * saddle + f]));
+    }
+    Vec3 at = place(saddle);
+    boolean atGate = at.distance(voxels.gate()) < 1.5 * voxels.gateWidth();
+    Constriction.Kind kind =
+        switch (Cavity.Region.of(cavity.region()[saddle])) {
+          case PART -> atGate ? Constriction.Kind.GATE : Constriction.Kind.NECK;
+          case GATE -> Constriction.Kind.GATE;
+          case RUNNER -> Constriction.Kind.RUNNER;
+          case SPRUE -> atGate ? Constriction.Kind.GATE : Constriction.Kind.SPRUE;
+        };
+    return new Constriction(kind, at, 2 * half, closed);
+  }
+
+  private Pocket pocket(int number, Draft d) {
+    List<HotSpot> spots = new ArrayList<>();
+    for (int i = 0; i < d.basin.peaks().size(); i++) {
+      Basins.Peak p = d.basin.peaks().get(i);
+      Constriction neck = i == 0 ? d.constriction : constriction(p.saddle(), p.separated());
+      spots.add(new HotSpot(place(p.cell()), p.height(), p.separated(), neck));
+    }
+    List<Dent> dents =
+        d.sink.dents().stream()
+            .sorted(Comparator.comparingDouble((Dent x) -> -x.depthHigh()))
+            .toList();
+    long part = java.util.Arrays.stream(d.basin.cells()).filter(this::isPart).count();
+    Severity severity = severity(dents.get(0));
+    Pocket bare =
+        new Pocket(
+            number,
+            severity,
+            spots.get(0).place(),
+            part * cavity.cellVolume(),
+            d.basin.level(),
+            d.basin.peaks().get(0).height(),
+            d.sink.temperature(),
+            d.constriction,
+            d.sink.unfedLow(),
+            d.sink.unfedHigh(),
+            dents,
+            spots,
+            "");
+    return Words.withSentence(bare);
+  }
+
+  private static Severity severity(Dent d) {
+    if (d.depthLow() >= VISIBLE) {
+      return Severity.WILL_DENT;
+    }
+    return d.depthHigh() >= VISIBLE ? Severity.MAY_DENT : Severity.CLEAN;
+  }
+
+  private Findings findings(List<Pocket> pockets) {
+    Severity worst =
+        pockets.stream()
+            .map(Pocket::severity)
+            .max(Comparator.naturalOrder())
+            .orElse(Severity.CLEAN);
+    Budget budget = new Budget(setup, cavity, shot, cutOff.level());
+    return new Findings(
+        worst,
+        Words.verdict(worst, pockets),
+        Words.explanation(worst, pockets),
+        Words.advice(pockets),
+        pockets,
+        latest(cutOff.level(), this::isPart),
+        latest(shot.set(), c -> mouth[c]),
+        latest(shot.set(), this::isPart),
+        latest(shot.firm(), this::isPart),
+        budget.linearShrinkage(),
+        VISIBLE,
+        budget.amounts());
+  }
+
+  private double latest(float[] field, java.util.function.IntPredicate where) {
+    double most = 0;
+    for (int c = 0; c < field.length; c++) {
+      if (where.test(c)) {
+        most = Math.max(most, field[c]);
+      }
+    }
+    return most;
+  }
+}

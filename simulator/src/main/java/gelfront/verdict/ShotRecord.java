@@ -1,0 +1,14 @@
+package gelfront.verdict;
+
+import gelfront.dent.TemperatureHistory;
+
+/**
+ * What the observers of a shot saw.
+ *
+ * @param set s at which each plastisol cell passed the no-flow temperature, +infinity if never
+ * @param firm s at which it passed the temperature at which it is firm
+ * @param history temperatures over time
+ * @param mouldAtWall °C, mean over the wall, per time of the history
+ */
+public record ShotRecord(
+    float[] set, float[] firm, TemperatureHistory history, double[] mouldAtWall) {}

@@ -1,0 +1,188 @@
+package gelfront.verdict;
+
+import gelfront.finding.Constriction;
+import gelfront.finding.Dent;
+import gelfront.finding.HotSpot;
+import gelfront.finding.Pocket;
+import gelfront.finding.Severity;
+import gelfront.mesh.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Findings in plain words, millimetres and seconds. */
+final class Words {
+  private Words() {}
+
+  static Pocket withSentence(Pocket p) {
+    return new Pocket(
+        p.number(),
+        p.severity(),
+        p.centre(),
+        p.volume(),
+        p.cutOff(),
+        p.lastSet(),
+        p.meanTemperatureAtCutOff(),
+        p.constriction(),
+        p.unfedLow(),
+        p.unfedHigh(),
+        p.dents(),
+        p.spots(),
+        sentence(p));
+  }
+
+  private static String sentence(Pocket p) {
+    StringBuilder s = new StringBuilder();
+    s.append(
+        say(
+            "%s closes after %.1f s; behind it, round %s, %s of plastisol is still liquid and sets"
+                + " only after %.0f s.",
+            capital(name(p.constriction())),
+            p.cutOff(),
+            at(p.centre()),
+            millilitres(p.volume()),
+            p.lastSet()));
+    Dent d = p.dents().get(0);
+    s.append(' ')
+        .append(
+            switch (p.severity()) {
+              case WILL_DENT ->
+                  say("A dent %s is to be expected near %s.", depth(d), at(d.place()));
+              case MAY_DENT -> say("A dent %s is possible near %s.", depth(d), at(d.place()));
+              case CLEAN ->
+                  say("It shrinks evenly enough: a local dent stays under %s.", mm(d.depthHigh()));
+            });
+    for (HotSpot h : p.spots().subList(1, p.spots().size())) {
+      s.append(
+          say(
+              " At %.0f s %s parts the place round %s from the rest.",
+              h.separatedAt(), name(h.neck()), at(h.place())));
+    }
+    return s.toString();
+  }
+
+  static String verdict(Severity worst, List<Pocket> pockets) {
+    if (pockets.isEmpty()) {
+      return "No dent: every place stays fed until it has set.";
+    }
+    Pocket p = pockets.get(0);
+    Dent d = p.dents().get(0);
+    return switch (worst) {
+      case WILL_DENT ->
+          say(
+              "This part will dent: %s near %s, because %s closes after %.1f s.",
+              depth(d), at(d.place()), name(p.constriction()), p.cutOff());
+      case MAY_DENT ->
+          say(
+              "This part may dent: %s near %s, because %s closes after %.1f s.",
+              depth(d), at(d.place()), name(p.constriction()), p.cutOff());
+      case CLEAN ->
+          say(
+              "No visible dent: the part shrinks evenly, the deepest local dent stays under %s.",
+              mm(d.depthHigh()));
+    };
+  }
+
+  static String explanation(Severity worst, List<Pocket> pockets) {
+    if (pockets.isEmpty()) {
+      return "Hot plastisol can reach every place through gate and sprue until it has set.";
+    }
+    Pocket p = pockets.get(0);
+    String first =
+        say(
+            "%s (%s wide) sets after %.1f s, but the plastisol behind it stays liquid until %.0f s."
+                + " Between %s and %s of shrinkage can't be fed any more.",
+            capital(name(p.constriction())),
+            mm(p.constriction().width()),
+            p.cutOff(),
+            p.lastSet(),
+            millilitres(p.unfedLow()),
+            millilitres(p.unfedHigh()));
+    return worst == Severity.CLEAN
+        ? first + " It spreads over the whole part, which comes out a little smaller, not dented."
+        : first + " Most of it comes from the softest, thickest places.";
+  }
+
+  /** Directions, best first; sizes are for whoever runs the changed case. */
+  static List<String> advice(List<Pocket> pockets) {
+    List<String> advice = new ArrayList<>();
+    pockets.stream().filter(p -> p.severity() != Severity.CLEAN).forEach(p -> advise(p, advice));
+    if (!advice.isEmpty()) {
+      advice.add(
+          "Hold the plunger until the gate has set and top up the sprue: it costs nothing to try.");
+      advice.add(
+          "Shoot a little cooler, as long as thin places still fill: less heat, less shrinkage.");
+    }
+    return advice.stream().distinct().toList();
+  }
+
+  private static void advise(Pocket p, List<String> advice) {
+    Constriction c = p.constriction();
+    switch (c.kind()) {
+      case GATE -> {
+        advice.add(
+            say(
+                "Open the gate (now %s) a little more and run the case again; the first millimetres"
+                    + " count most.",
+                mm(c.width())));
+        advice.add(
+            say("Or move the gate to the thick place round %s that sets last.", at(p.centre())));
+      }
+      case SPRUE ->
+          advice.add(
+              say(
+                  "Make the sprue wider or longer: it sets before the part (%s wide).",
+                  mm(c.width())));
+      case RUNNER -> advice.add(say("Make the runner thicker (now %s).", mm(c.width())));
+      case NECK -> {
+        advice.add(
+            say(
+                "Make the neck at %s thicker (now %s): it starves what lies behind.",
+                at(c.place()), mm(c.width())));
+        advice.add(say("Or feed the part behind the neck too, round %s.", at(p.centre())));
+      }
+    }
+    for (HotSpot h : p.spots().subList(1, p.spots().size())) {
+      advice.add(
+          say(
+              "Thicken the neck at %s (now %s), or feed on both sides of it: it parts the place round"
+                  + " %s from the rest at %.0f s.",
+              at(h.neck().place()), mm(h.neck().width()), at(h.place()), h.separatedAt()));
+    }
+  }
+
+  private static String name(Constriction c) {
+    return switch (c.kind()) {
+      case GATE -> "the gate";
+      case RUNNER -> "the runner";
+      case SPRUE -> "the sprue";
+      case NECK -> "the neck at " + at(c.place());
+    };
+  }
+
+  private static String depth(Dent d) {
+    return say("%.2f to %.2f mm deep", d.depthLow() * 1e3, d.depthHigh() * 1e3);
+  }
+
+  private static String mm(double metres) {
+    return say(metres < 1e-3 ? "%.2f mm" : "%.1f mm", metres * 1e3);
+  }
+
+  private static String millilitres(double m3) {
+    return say(m3 < 1e-6 ? "%.2f ml" : "%.1f ml", m3 * 1e6);
+  }
+
+  private static String at(Vec3 p) {
+    return say("x %.0f, y %.0f, z %.0f mm", p.x() * 1e3, p.y() * 1e3, p.z() * 1e3)
+        .replace("-0,", "0,")
+        .replace("-0 mm", "0 mm");
+  }
+
+  private static String capital(String s) {
+    return Character.toUpperCase(s.charAt(0)) + s.substring(1);
+  }
+
+  private static String say(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}
