@@ -1,0 +1,79 @@
+package gelfront.run;
+
+import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.grid.Cavity;
+import gelfront.grid.VoxelModel;
+import gelfront.heat.MouthFilm;
+import gelfront.heat.SplitStepper;
+import gelfront.material.HeatCurves;
+import gelfront.mesh.TriangleMesh;
+import gelfront.setup.Case;
+import gelfront.state.ThermalState;
+import gelfront.verdict.Judge;
+import gelfront.verdict.ShotRecord;
+import gelfront.voxelize.CaseVoxels;
+import java.util.List;
+
+/** Runs a case: voxels, cooling, judgement. */
+public final class CaseRunner {
+  /** Longest shot that is followed, s: two hours. A part that is not firm by then never will be. */
+  private static final double LONGEST = 7200;
+
+  /** Between injector and sprue while it holds, W/m2 K: liquid on hot metal, estimated. */
+  private static final double INJECTOR_FILM = 1000;
+
+  private CaseRunner() {}
+
+  /**
+   * What a run leaves in memory.
+   *
+   * @param voxels the case in voxels
+   * @param shot what the observers saw
+   * @param judgement what it means
+   * @param end state at the end of the run
+   * @param steps taken
+   * @param finished whether all plastisol is firm
+   */
+  public record Outcome(
+      CaseVoxels voxels,
+      ShotRecord shot,
+      Judge.Judgement judgement,
+      ThermalState end,
+      int steps,
+      boolean finished) {}
+
+  /**
+   * @param part closed, outward-wound, metres
+   * @throws gelfront.voxelize.VoxelException if shape and feed make no sound model
+   * @throws gelfront.base.CancelledException if the watcher wants to stop
+   */
+  public static Outcome run(Case c, TriangleMesh part, Workers workers, Progress progress) {
+    CaseVoxels voxels = CaseVoxels.of(c, part, progress);
+    VoxelModel model = voxels.model();
+    Cavity cavity = model.cavity();
+    HeatCurves curves = HeatCurves.of(c.plastisol());
+    ThermalState state = new ThermalState(model, curves, c.shot().temperature());
+    CrossingTimes set = new CrossingTimes(cavity.count(), c.plastisol().noFlow());
+    CrossingTimes firm = new CrossingTimes(cavity.count(), c.plastisol().firm());
+    HistoryRecorder history = new HistoryRecorder(model);
+    history.start(state);
+    ShotRun shot =
+        new ShotRun(
+            new SplitStepper(model, curves, workers), mouth(c), List.of(set, firm, history));
+    int steps = shot.run(state, c.plastisol().firm(), LONGEST, progress);
+    history.end(state);
+    ShotRecord record =
+        new ShotRecord(set.times(), firm.times(), history.history(), history.mould());
+    progress.check("judging", 0);
+    Judge.Judgement judgement = Judge.judge(c, voxels, record);
+    return new Outcome(voxels, record, judgement, state, steps, state.time < LONGEST);
+  }
+
+  private static ShotRun.Mouth mouth(Case c) {
+    return new ShotRun.Mouth(
+        new MouthFilm(INJECTOR_FILM, c.shot().temperature()),
+        c.shot().holdTime(),
+        new MouthFilm(c.block().airFilm(), c.block().airTemperature()));
+  }
+}

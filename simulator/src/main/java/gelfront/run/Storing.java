@@ -1,0 +1,155 @@
+package gelfront.run;
+
+import gelfront.dent.TemperatureHistory;
+import gelfront.finding.Findings;
+import gelfront.finding.HotSpot;
+import gelfront.finding.Pocket;
+import gelfront.grid.Cavity;
+import gelfront.grid.UniformGrid;
+import gelfront.mesh.Vec3;
+import gelfront.result.Fields;
+import gelfront.result.Health;
+import gelfront.result.Series;
+import gelfront.state.HeatLedger;
+import gelfront.voxelize.VoxelReport;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** An outcome as fields, curves and health, ready to be stored. */
+public final class Storing {
+  /** Temperatures stored at most, all cells and times together. */
+  private static final double MOST_VALUES = 12e6;
+
+  private Storing() {}
+
+  public static Fields fields(CaseRunner.Outcome o) {
+    Cavity cavity = o.voxels().model().cavity();
+    UniformGrid g = cavity.grid();
+    return new Fields(
+        g.origin(),
+        g.spacing(),
+        g.nx(),
+        g.ny(),
+        g.nz(),
+        cavity.cells(),
+        cavity.region(),
+        o.shot().set(),
+        o.judgement().cutOff(),
+        o.judgement().pocket(),
+        snapshots(o.shot().history(), cavity.count()));
+  }
+
+  /** Evenly thinned so that a large run stays a small file; first and last are kept. */
+  private static List<Fields.Snapshot> snapshots(TemperatureHistory h, int cells) {
+    int most = (int) Math.max(4, Math.min(24, MOST_VALUES / cells));
+    List<Fields.Snapshot> list = new ArrayList<>();
+    int n = Math.min(most, h.size());
+    for (int i = 0; i < n; i++) {
+      int at = n == 1 ? 0 : (int) Math.round((double) i * (h.size() - 1) / (n - 1));
+      list.add(new Fields.Snapshot(h.time(at), h.temperature(at)));
+    }
+    return list;
+  }
+
+  public static Series series(CaseRunner.Outcome o) {
+    TemperatureHistory h = o.shot().history();
+    double[] time = new double[h.size()];
+    for (int i = 0; i < time.length; i++) {
+      time[i] = h.time(i);
+    }
+    Cavity cavity = o.voxels().model().cavity();
+    List<Series.Curve> curves = new ArrayList<>();
+    curves.add(curve(h, cavity, "gate", "middle of the gate", o.voxels().gate()));
+    Findings f = o.judgement().findings();
+    for (Pocket p : f.pockets().subList(0, Math.min(4, f.pockets().size()))) {
+      List<HotSpot> spots = p.spots();
+      curves.add(
+          curve(
+              h,
+              cavity,
+              "pocket" + p.number(),
+              "pocket " + p.number() + ", where it sets last",
+              spots.get(0).place()));
+    }
+    curves.add(new Series.Curve("mould", "mould at the wall, mean", "°C", o.shot().mouldAtWall()));
+    return new Series(time, curves);
+  }
+
+  private static Series.Curve curve(
+      TemperatureHistory h, Cavity cavity, String key, String label, Vec3 at) {
+    int nearest = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int c = 0; c < cavity.count(); c++) {
+      double d = cavity.grid().centre(cavity.cells()[c]).distance(at);
+      if (d < least) {
+        least = d;
+        nearest = c;
+      }
+    }
+    double[] values = new double[h.size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = h.temperature(i)[nearest];
+    }
+    return new Series.Curve(key, label, "°C", values);
+  }
+
+  /** What the run found out about itself. */
+  public static Health health(CaseRunner.Outcome o) {
+    VoxelReport v = o.voxels().report();
+    HeatLedger heat = o.end().ledger;
+    List<Health.Line> lines = new ArrayList<>();
+    lines.add(
+        line(
+            "Heat balance: what the plastisol gave against what mould and air took",
+            say("%.1e of the heat moved", heat.imbalance()),
+            heat.imbalance() < 1e-6,
+            heat.imbalance() < 1e-3));
+    lines.add(
+        line(
+            "Voxels across the narrowest feed section",
+            say(
+                "%.1f (%.2f mm in %.2f mm voxels)",
+                v.cellsAcross(), v.narrowestFeed() * 1e3, v.spacing() * 1e3),
+            v.cellsAcross() >= 7.5,
+            v.cellsAcross() >= 4));
+    lines.add(
+        line(
+            "Volume of the part in voxels against its mesh",
+            say("%+.2f %%", v.volumeError() * 100),
+            Math.abs(v.volumeError()) < 0.01,
+            Math.abs(v.volumeError()) < 0.05));
+    lines.add(
+        line(
+            "Wall area as heat sees it against the mesh",
+            say("%+.1f %%", v.areaError() * 100),
+            Math.abs(v.areaError()) < 0.03,
+            Math.abs(v.areaError()) < 0.15));
+    lines.add(
+        new Health.Line(
+            "Size of the calculation",
+            say(
+                "%,d plastisol cells, %,d mould cells, %d steps",
+                v.plastisolCells(), v.mouldCells(), o.steps()),
+            Health.Mark.GOOD));
+    lines.add(
+        line(
+            "All plastisol firm at the end",
+            o.finished()
+                ? say("after %.0f s", o.end().time)
+                : say("not within %.0f s", o.end().time),
+            o.finished(),
+            false));
+    v.notes().forEach(n -> lines.add(new Health.Line("Feed system", n, Health.Mark.LOOK_AT_IT)));
+    return new Health(lines);
+  }
+
+  private static Health.Line line(String check, String result, boolean good, boolean fair) {
+    return new Health.Line(
+        check, result, good ? Health.Mark.GOOD : fair ? Health.Mark.LOOK_AT_IT : Health.Mark.BAD);
+  }
+
+  private static String say(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}
