@@ -11,7 +11,7 @@ import gelfront.grid.MouldCells;
  * conserved to rounding.
  */
 final class MouldSolver {
-  private static final double TOLERANCE = 1e-7;
+  private static final double TOLERANCE = 1e-5;
   private static final int CEILING = 2000;
 
   private final MouldCells cells;

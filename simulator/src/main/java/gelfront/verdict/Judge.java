@@ -112,7 +112,8 @@ public final class Judge {
           case RUNNER -> Constriction.Kind.RUNNER;
           case SPRUE -> atGate ? Constriction.Kind.GATE : Constriction.Kind.SPRUE;
         };
-    return new Constriction(kind, at, 2 * half, closed);
+    double width = kind == Constriction.Kind.GATE ? voxels.gateWidth() : 2 * half;
+    return new Constriction(kind, at, width, closed);
   }
 
   private Pocket pocket(int number, Draft d) {
