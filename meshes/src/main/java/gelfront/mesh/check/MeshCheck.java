@@ -1,0 +1,207 @@
+package gelfront.mesh.check;
+
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Looks a mesh over without changing it. */
+public final class MeshCheck {
+  private final TriangleMesh mesh;
+  private final EdgeTable edges;
+  private final Shells shells;
+  private final List<String> refusals = new ArrayList<>();
+  private final List<String> warnings = new ArrayList<>();
+
+  private MeshCheck(TriangleMesh mesh) {
+    this.mesh = mesh;
+    this.edges = new EdgeTable(mesh);
+    this.shells = new Shells(mesh, edges);
+  }
+
+  public static MeshReport inspect(TriangleMesh mesh) {
+    return new MeshCheck(mesh).report();
+  }
+
+  private MeshReport report() {
+    int open = openEdges();
+    List<MeshReport.Shell> list = shellList();
+    int zero = zeroArea(mesh);
+    int duplicates = duplicates(mesh);
+    List<int[]> overlaps = open == 0 ? overlaps() : List.of();
+    note(zero, "triangles without area");
+    note(duplicates, "triangles that repeat another");
+    double volume = list.stream().mapToDouble(MeshReport.Shell::volume).sum();
+    List<String> reasons = new ArrayList<>(refusals);
+    reasons.addAll(warnings);
+    return new MeshReport(
+        mesh.triangleCount(),
+        mesh.box(),
+        volume,
+        mesh.area(),
+        open == 0,
+        open,
+        holes(),
+        list,
+        zero,
+        duplicates,
+        overlaps,
+        !refusals.isEmpty()
+            ? MeshReport.Verdict.REFUSED
+            : warnings.isEmpty() ? MeshReport.Verdict.OK : MeshReport.Verdict.WARNING,
+        reasons);
+  }
+
+  private void note(int n, String what) {
+    if (n > 0) {
+      warnings.add(n + " " + what);
+    }
+  }
+
+  private int openEdges() {
+    int n = 0;
+    int first = -1;
+    for (int h = 0; h < edges.count(); h++) {
+      // each edge once: at the half-edge with the lowest number of its ring
+      if (edges.uses(h) % 2 == 1 && lowest(h) == h) {
+        n++;
+        first = first < 0 ? h : first;
+      }
+    }
+    if (n > 0) {
+      refusals.add(
+          String.format(
+              Locale.ROOT,
+              "not closed: %d open edges, the first at %s",
+              n,
+              mm(mesh.vertex(edges.from(first)))));
+    }
+    return n;
+  }
+
+  private int lowest(int h) {
+    int least = h;
+    for (int g = edges.other(h); g != h; g = edges.other(g)) {
+      least = Math.min(least, g);
+    }
+    return least;
+  }
+
+  /** Connected groups of open edges. */
+  private int holes() {
+    int[] parent = new int[mesh.vertexCount()];
+    for (int v = 0; v < parent.length; v++) {
+      parent[v] = v;
+    }
+    Set<Integer> touched = new HashSet<>();
+    for (int h = 0; h < edges.count(); h++) {
+      if (edges.uses(h) % 2 == 1) {
+        touched.add(edges.from(h));
+        touched.add(edges.to(h));
+        parent[root(parent, edges.from(h))] = root(parent, edges.to(h));
+      }
+    }
+    return (int) touched.stream().filter(v -> parent[v] == v).count();
+  }
+
+  private static int root(int[] parent, int v) {
+    int at = v;
+    while (parent[at] != at) {
+      parent[at] = parent[parent[at]];
+      at = parent[at];
+    }
+    return at;
+  }
+
+  private List<MeshReport.Shell> shellList() {
+    double[] volumes = shells.volumes(false);
+    int[] count = new int[shells.count()];
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      count[shells.of(t)]++;
+    }
+    List<MeshReport.Shell> list = new ArrayList<>();
+    for (int s = 0; s < count.length; s++) {
+      MeshReport.Winding w =
+          shells.shuffled(s)
+              ? MeshReport.Winding.SHUFFLED
+              : volumes[s] < 0 ? MeshReport.Winding.INWARD : MeshReport.Winding.OUTWARD;
+      list.add(new MeshReport.Shell(count[s], volumes[s], shells.closed(s), w));
+      describe(s, w);
+    }
+    return list;
+  }
+
+  private void describe(int s, MeshReport.Winding w) {
+    if (shells.twisted(s)) {
+      refusals.add("shell " + (s + 1) + " has only one side: it encloses nothing");
+    } else if (w == MeshReport.Winding.SHUFFLED) {
+      warnings.add("shell " + (s + 1) + " has triangles that face the wrong way");
+    } else if (w == MeshReport.Winding.INWARD && shells.count() == 1) {
+      warnings.add("the mesh is inside out");
+    }
+  }
+
+  static int zeroArea(TriangleMesh m) {
+    int n = 0;
+    for (int t = 0; t < m.triangleCount(); t++) {
+      Vec3 a = m.vertex(m.corner(t, 0));
+      Vec3 e = m.vertex(m.corner(t, 1)).minus(a);
+      n += e.cross(m.vertex(m.corner(t, 2)).minus(a)).length() == 0 ? 1 : 0;
+    }
+    return n;
+  }
+
+  static int duplicates(TriangleMesh m) {
+    Set<Long> seen = new HashSet<>(2 * m.triangleCount());
+    int n = 0;
+    for (int t = 0; t < m.triangleCount(); t++) {
+      n += seen.add(key(m, t)) ? 0 : 1;
+    }
+    return n;
+  }
+
+  /**
+   * Same for triangles with the same three corners, in any order; exact up to two million corners,
+   * beyond that every triangle counts as different.
+   */
+  static long key(TriangleMesh m, int t) {
+    if (m.vertexCount() >= 0x1F_FFFF) {
+      return -t - 1L;
+    }
+    long a = m.corner(t, 0);
+    long b = m.corner(t, 1);
+    long c = m.corner(t, 2);
+    long lo = Math.min(a, Math.min(b, c));
+    long hi = Math.max(a, Math.max(b, c));
+    long mid = a + b + c - lo - hi;
+    return (lo * 0x1F_FFFFL + mid) * 0x1F_FFFFL + hi;
+  }
+
+  private List<int[]> overlaps() {
+    List<int[]> found = new ArrayList<>();
+    if (shells.count() == 1 || shells.count() > 200) {
+      return found;
+    }
+    Nesting nesting = new Nesting(mesh, shells);
+    for (int a = 0; a < shells.count(); a++) {
+      for (int b = a + 1; b < shells.count(); b++) {
+        if (nesting.boxesMeet(a, b)
+            && (nesting.cross(a, b) || nesting.inside(a, b) || nesting.inside(b, a))) {
+          found.add(new int[] {a + 1, b + 1});
+        }
+      }
+    }
+    if (!found.isEmpty()) {
+      warnings.add(found.size() + " pairs of shells overlap; they are united");
+    }
+    return found;
+  }
+
+  static String mm(Vec3 p) {
+    return String.format(
+        Locale.ROOT, "(%.3f, %.3f, %.3f) mm", p.x() * 1e3, p.y() * 1e3, p.z() * 1e3);
+  }
+}
