@@ -1,0 +1,72 @@
+package gelfront.base;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What a quantity measures, and the units people write it in. SI (and °C) inside. */
+public enum Dimension {
+  LENGTH("12 mm", "mm 1e-3|cm 1e-2|m 1|in 0.0254|inch 0.0254|\" 0.0254|um 1e-6|µm 1e-6"),
+  TEMPERATURE(
+      "165 degC",
+      "degC 1|°C 1|C 1|degF 0.5555555555555556|°F 0.5555555555555556|F 0.5555555555555556|K 1"),
+  TIME("20 s", "s 1|sec 1|min 60|h 3600"),
+  PRESSURE("20 kPa", "Pa 1|kPa 1e3|MPa 1e6|bar 1e5|mbar 100|psi 6894.757293168"),
+  FORCE("2 kN", "N 1|kN 1e3|lbf 4.4482216152605|kgf 9.80665"),
+  VOLUME(
+      "100 ml",
+      "ml 1e-6|cm3 1e-6|cc 1e-6|l 1e-3|L 1e-3|oz 2.95735295625e-5|fl_oz 2.95735295625e-5|in3 1.6387064e-5"),
+  ANGLE("2 deg", "deg 0.017453292519943295|° 0.017453292519943295|rad 1"),
+  DENSITY("1030 kg/m3", "kg/m3 1|g/cm3 1e3|g/ml 1e3"),
+  SPECIFIC_HEAT("1900 J/kgK", "J/kgK 1|J/kg/K 1|kJ/kgK 1e3"),
+  CONDUCTIVITY("0.145 W/mK", "W/mK 1|W/m/K 1"),
+  FILM("10 W/m2K", "W/m2K 1|W/m2/K 1"),
+  SPECIFIC_ENERGY("1300 J/kg", "J/kg 1|kJ/kg 1e3"),
+  EXPANSION("7e-4 1/K", "1/K 1|/K 1"),
+  STIFFNESS("50 kPa", "Pa 1|kPa 1e3|MPa 1e6"),
+  VISCOSITY("1.5 Pas", "Pas 1|Pa.s 1|mPas 1e-3|cP 1e-3"),
+  SHARE("5 %", "% 0.01");
+
+  private final String example;
+
+  @SuppressWarnings("ImmutableEnumChecker") // filled in the constructor, read ever after
+  private final Map<String, Double> units = new LinkedHashMap<>();
+
+  Dimension(String example, String units) {
+    this.example = example;
+    for (String unit : units.split("\\|", -1)) {
+      int space = unit.lastIndexOf(' ');
+      this.units.put(unit.substring(0, space), Double.valueOf(unit.substring(space + 1)));
+    }
+  }
+
+  /** How a maker would write one. */
+  public String example() {
+    return example;
+  }
+
+  /** Units known, separated by commas. */
+  public String unitNames() {
+    return String.join(", ", units.keySet());
+  }
+
+  /**
+   * A number in a unit as SI (°C for temperatures).
+   *
+   * @throws IllegalArgumentException if the unit is none of this dimension
+   */
+  public double toSi(double value, String unit) {
+    Double factor = units.get(unit);
+    if (factor == null) {
+      throw new IllegalArgumentException(
+          "\"" + unit + "\" is not a unit of " + words() + "; known: " + unitNames());
+    }
+    if (this == TEMPERATURE) {
+      return unit.endsWith("F") ? (value - 32) * factor : unit.equals("K") ? value - 273.15 : value;
+    }
+    return value * factor;
+  }
+
+  String words() {
+    return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+  }
+}
