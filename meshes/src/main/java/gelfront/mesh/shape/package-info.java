@@ -1,0 +1,2 @@
+/** Making closed solids from numbers. Out: outward-wound meshes in metres. */
+package gelfront.mesh.shape;

@@ -1,0 +1,129 @@
+package gelfront.setup;
+
+import gelfront.base.Dimension;
+import gelfront.base.Quantities;
+import gelfront.material.MaterialTable;
+import gelfront.mesh.Box;
+import gelfront.mesh.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The [block] table. */
+final class BlockReader {
+  private static final double COLDEST = -30;
+  private static final double HOTTEST = 180;
+
+  private final CaseTable table;
+  private final MaterialTable materials;
+  private final List<Statement> assumed;
+
+  BlockReader(CaseTable table, MaterialTable materials, List<Statement> assumed) {
+    this.table = table;
+    this.materials = materials;
+    this.assumed = assumed;
+  }
+
+  Block read() {
+    List<String> known = materials.names("mould");
+    String material = table.choice("material", known).orElse("aluminium-6061");
+    if (!table.has("material")) {
+      assumed.add(new Statement("block: material", material, "the most common one"));
+    }
+    Optional<Box> outer = box(table);
+    if (outer.isPresent() && table.has("wall")) {
+      table.mistake("wall", "[block] has both wall and box_min, box_max: keep one");
+    }
+    double wall =
+        outer.isPresent()
+            ? 0.015
+            : or(
+                "wall",
+                Dimension.LENGTH,
+                1e-3,
+                0.5,
+                0.015,
+                Quantities.mm(0.015),
+                "common practice, no source");
+    double start =
+        or("start", Dimension.TEMPERATURE, COLDEST, HOTTEST, 30, "30 °C", "a mould in use");
+    double air = or("air", Dimension.TEMPERATURE, COLDEST, 60, 23, "23 °C", "a workshop");
+    double film =
+        or(
+            "air_film",
+            Dimension.FILM,
+            0,
+            5000,
+            9,
+            "9 W/m2 K (5 to 15)",
+            "still air with radiation: C, M");
+    double contact =
+        or(
+            "contact",
+            Dimension.FILM,
+            10,
+            1e6,
+            2500,
+            "2500 W/m2 K (1000 to 10000)",
+            "S28 (IJHMT 47 (2004) 2015), C");
+    List<Block.WarmSpot> spots = new ArrayList<>();
+    for (CaseTable t : table.list("warm_spot")) {
+      double temperature = t.need("temperature", Dimension.TEMPERATURE, COLDEST, HOTTEST);
+      region(t).ifPresent(r -> spots.add(new Block.WarmSpot(r, temperature)));
+    }
+    List<Block.Insert> inserts = new ArrayList<>();
+    for (CaseTable t : table.list("insert")) {
+      String of = t.needChoice("material", known);
+      region(t).ifPresent(r -> inserts.add(new Block.Insert(r, materials.mould(of))));
+    }
+    return new Block(
+        materials.mould(material), wall, outer, start, air, film, contact, spots, inserts);
+  }
+
+  private double or(
+      String key,
+      Dimension d,
+      double low,
+      double high,
+      double otherwise,
+      String shown,
+      String why) {
+    if (!table.has(key)) {
+      assumed.add(new Statement("block: " + key.replace('_', ' '), shown, why));
+      return otherwise;
+    }
+    return table.quantity(key, d, low, high).orElse(otherwise);
+  }
+
+  private static Optional<Box> box(CaseTable t) {
+    Optional<Vec3> min = t.place("box_min");
+    Optional<Vec3> max = t.place("box_max");
+    if (min.isPresent() != max.isPresent()) {
+      t.mistake(min.isPresent() ? "box_min" : "box_max", "box_min and box_max go together");
+      return Optional.empty();
+    }
+    if (min.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(new Box(min.get(), max.get()));
+    } catch (IllegalArgumentException e) {
+      t.mistake("box_max", "box_max must lie above box_min on every axis");
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Block.Region> region(CaseTable t) {
+    Optional<Box> box = box(t);
+    if (box.isPresent()) {
+      return Optional.of(new Block.Region.Cuboid(box.get()));
+    }
+    Optional<Vec3> centre = t.place("centre");
+    double radius = t.has("radius") ? t.need("radius", Dimension.LENGTH, 1e-4, 1) : Double.NaN;
+    if (centre.isEmpty() || !(radius > 0)) {
+      t.mistake("", "a place needs centre and radius, or box_min and box_max");
+      return Optional.empty();
+    }
+    return Optional.of(new Block.Region.Ball(centre.get(), radius));
+  }
+}
