@@ -1,0 +1,83 @@
+package gelfront.run;
+
+import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.mesh.check.PreparedMesh;
+import gelfront.result.Health;
+import gelfront.result.Inputs;
+import gelfront.result.Provenance;
+import gelfront.result.StoredRun;
+import gelfront.setup.LoadedCase;
+import gelfront.setup.PartLoader;
+import gelfront.setup.Statement;
+import java.util.ArrayList;
+import java.util.List;
+
+/** From a loaded case to a run that can be stored. */
+public final class StoredRuns {
+  /** What this version leaves out, told in every result. */
+  private static final String LEFT_OUT =
+      "Conduction and gelling only: the heat that plastisol carries while it is drawn in, topping up,"
+          + " filling and earlier shots are not computed. A real gate stays open longer than here, so"
+          + " dents may come out smaller than shown.";
+
+  private StoredRuns() {}
+
+  /**
+   * @param provenance where and when; its seconds are replaced by what the run took
+   * @throws gelfront.mesh.MeshException if the part's mesh can't be trusted
+   * @throws gelfront.voxelize.VoxelException if shape and feed make no sound model
+   * @throws gelfront.base.CancelledException if the watcher wants to stop
+   */
+  public static StoredRun run(
+      LoadedCase loaded, Workers workers, Progress progress, Provenance provenance) {
+    long start = System.nanoTime();
+    progress.check("reading the mesh", 0);
+    PreparedMesh part = PartLoader.load(loaded.setup().part());
+    CaseRunner.Outcome o = CaseRunner.run(loaded.setup(), part.mesh(), workers, progress);
+    List<String> cautions = new ArrayList<>(loaded.setup().warnings());
+    if (!o.judgement().findings().amounts().injectorHoldsIt()) {
+      cautions.add("The injector does not hold the shot with its top-up.");
+    }
+    cautions.add(LEFT_OUT);
+    return new StoredRun(
+        loaded.setup().name(),
+        loaded.text(),
+        new Inputs(lines(loaded.given()), lines(loaded.assumed())),
+        o.judgement().findings(),
+        Storing.series(o),
+        health(o, part),
+        cautions,
+        new Provenance(
+            provenance.version(),
+            provenance.calculatedAt(),
+            provenance.host(),
+            (System.nanoTime() - start) * 1e-9),
+        Storing.fields(o),
+        o.voxels().surface());
+  }
+
+  private static List<Inputs.Line> lines(List<Statement> statements) {
+    return statements.stream().map(s -> new Inputs.Line(s.name(), s.value(), s.source())).toList();
+  }
+
+  private static Health health(CaseRunner.Outcome o, PreparedMesh part) {
+    List<Health.Line> lines = new ArrayList<>(Storing.health(o).lines());
+    String shells =
+        part.report().shells().size() == 1
+            ? "1 shell"
+            : part.report().shells().size() + " shells, united";
+    lines.add(
+        new Health.Line(
+            "Mesh of the part",
+            String.format(
+                java.util.Locale.ROOT,
+                "closed, %,d triangles, %s",
+                part.mesh().triangleCount(),
+                shells),
+            Health.Mark.GOOD));
+    part.repairs()
+        .forEach(r -> lines.add(new Health.Line("Mesh repaired", r, Health.Mark.LOOK_AT_IT)));
+    return new Health(lines);
+  }
+}
