@@ -1,0 +1,142 @@
+package gelfront.heat;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.grid.Cavity;
+import gelfront.grid.VoxelModel;
+import gelfront.material.HeatCurves;
+import gelfront.material.MouldMaterial;
+import gelfront.mesh.Vec3;
+import gelfront.mesh.shape.Solids;
+import gelfront.setup.Block;
+import gelfront.state.ThermalState;
+import gelfront.voxelize.CavityBuilder;
+import gelfront.voxelize.Labelled;
+import gelfront.voxelize.MouldBuilder;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.junit.jupiter.api.Test;
+
+class SplitStepperTest {
+  private static final MouldMaterial ALUMINIUM = new MouldMaterial("al", 167, 2700, 896);
+
+  /** Neither warms nor holds heat back. */
+  private static final MouldMaterial FIXED = new MouldMaterial("fixed", 1e6, 1e6, 1e6);
+
+  private static final MouldMaterial RESIN = new MouldMaterial("resin", 0.2, 1170, 1350);
+
+  private static HeatCurves curves(double latent) {
+    double c = 1000 * 1900;
+    double l = 1000 * latent;
+    return new HeatCurves(
+        new double[] {0, 110, 130, 200},
+        new double[] {0, 110 * c, 130 * c + l, 200 * c + l},
+        new double[] {25},
+        new double[] {0.15});
+  }
+
+  private static VoxelModel ball(MouldMaterial material, double spacing) {
+    Cavity cavity =
+        CavityBuilder.build(
+            List.of(new Labelled(Cavity.Region.PART, Solids.sphere(Vec3.ZERO, 4e-3, 48))),
+            spacing,
+            Optional.empty(),
+            Progress.NONE);
+    Block block =
+        new Block(material, 10e-3, Optional.empty(), 30, 20, 10, 2000, List.of(), List.of());
+    return MouldBuilder.build(cavity, block, Solids.sphere(Vec3.ZERO, 4e-3, 48).box().grown(10e-3));
+  }
+
+  private static ThermalState cool(
+      VoxelModel model, HeatCurves curves, Workers workers, int steps) {
+    ThermalState s = new ThermalState(model, curves, 165);
+    SplitStepper stepper = new SplitStepper(model, curves, workers);
+    for (int i = 0; i < steps; i++) {
+      stepper.step(s, 0.1 + 0.05 * s.time, MouthFilm.INSULATED);
+    }
+    return s;
+  }
+
+  @Test
+  void heatIsConservedToRoundingInMetalAndResin() {
+    for (MouldMaterial m : List.of(ALUMINIUM, RESIN)) {
+      ThermalState s = cool(ball(m, 0.5e-3), curves(20e3), Workers.SERIAL, 40);
+
+      assertTrue(s.ledger.imbalance() < 1e-11, m.name() + " " + s.ledger.imbalance());
+      assertTrue(s.ledger.plastisolGain() < 0);
+      assertTrue(s.ledger.mouldGain() > 0);
+    }
+  }
+
+  @Test
+  void theLedgerIsTheChangeOfEnthalpy() {
+    VoxelModel model = ball(ALUMINIUM, 0.5e-3);
+    HeatCurves curves = curves(20e3);
+
+    ThermalState s = cool(model, curves, Workers.SERIAL, 30);
+
+    double sum = 0;
+    for (int i = 0; i < s.enthalpy.length; i++) {
+      sum += s.enthalpy[i] - curves.enthalpy(165);
+      assertEquals(s.temperature[i], curves.temperature(s.enthalpy[i]), 1e-9);
+    }
+    double gain = sum * model.cavity().cellVolume();
+    assertEquals(gain, s.ledger.plastisolGain(), 1e-9 * Math.abs(gain));
+  }
+
+  @Test
+  void noNewExtremaAndSymmetryIsKept() {
+    VoxelModel model = ball(FIXED, 0.5e-3);
+
+    ThermalState s = cool(model, curves(20e3), Workers.SERIAL, 30);
+
+    for (double t : s.temperature) {
+      assertTrue(t <= 165 + 1e-9 && t >= 30 - 1e-6, "temperature " + t);
+    }
+    int n = s.temperature.length;
+    for (int i = 0; i < n; i++) { // a ball on a symmetric grid: mirrored cells are alike
+      assertEquals(s.temperature[i], s.temperature[n - 1 - i], 1e-4);
+    }
+  }
+
+  @Test
+  void anyNumberOfThreadsGivesTheSameBits() {
+    VoxelModel model = ball(ALUMINIUM, 0.2e-3);
+    ExecutorService pool = Executors.newFixedThreadPool(3);
+    try {
+      ThermalState one = cool(model, curves(20e3), Workers.SERIAL, 8);
+      ThermalState three = cool(model, curves(20e3), new Workers(pool, 3), 8);
+
+      assertTrue(model.cavity().count() > 20_000, "large enough to be split");
+      assertArrayEquals(one.temperature, three.temperature);
+      assertArrayEquals(one.mould, three.mould);
+    } finally {
+      pool.shutdown();
+    }
+  }
+
+  /** Against a mould that stays as it is; a real one adds a small first-order share. */
+  @Test
+  void halvingTheStepQuartersTheError() {
+    VoxelModel model = ball(FIXED, 0.5e-3);
+    double[] centre = new double[3];
+    for (int level = 0; level < 3; level++) {
+      ThermalState s = new ThermalState(model, curves(0), 165);
+      SplitStepper stepper = new SplitStepper(model, curves(0), Workers.SERIAL);
+      for (int i = 0; i < 48 << level; i++) {
+        stepper.step(s, 0.4 / (1 << level), MouthFilm.INSULATED);
+      }
+      centre[level] = s.temperature[s.temperature.length / 2];
+    }
+
+    double order = Math.log((centre[0] - centre[1]) / (centre[1] - centre[2])) / Math.log(2);
+
+    assertEquals(2, order, 0.15);
+  }
+}

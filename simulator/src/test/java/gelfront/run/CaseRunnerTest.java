@@ -1,0 +1,198 @@
+package gelfront.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.base.CancelledException;
+import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.finding.Constriction;
+import gelfront.finding.Findings;
+import gelfront.finding.Pocket;
+import gelfront.finding.Severity;
+import gelfront.material.MaterialTable;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.mesh.example.Examples;
+import gelfront.mesh.shape.Solids;
+import gelfront.setup.Block;
+import gelfront.setup.Case;
+import gelfront.setup.FeedSystem;
+import gelfront.setup.Numerics;
+import gelfront.setup.PartShape;
+import gelfront.setup.Section;
+import gelfront.setup.Shot;
+import gelfront.voxelize.VoxelException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class CaseRunnerTest {
+  private static final MaterialTable MATERIALS = MaterialTable.builtIn();
+
+  private static Case setup(FeedSystem feed) {
+    return setup(feed, OptionalDouble.empty());
+  }
+
+  private static Case setup(FeedSystem feed, OptionalDouble voxel) {
+    return new Case(
+        "test",
+        new PartShape.Calipers(List.of()),
+        feed,
+        List.of(),
+        new Block(
+            MATERIALS.mould("aluminium-6061"),
+            15e-3,
+            Optional.empty(),
+            30,
+            23,
+            9,
+            2500,
+            List.of(),
+            List.of()),
+        MATERIALS.plastisol("soft"),
+        new Shot(165, 2, 5, 20e3, List.of(), OptionalDouble.of(50e-6), OptionalDouble.empty()),
+        new Vec3(0, 0, 1),
+        OptionalDouble.empty(),
+        1,
+        new Numerics(Numerics.Level.QUICK, voxel),
+        List.of());
+  }
+
+  private static FeedSystem feed(Vec3 at, Vec3 direction, double gate) {
+    return new FeedSystem.Declared(
+        new FeedSystem.Gate(at, direction, Section.round(gate), 3e-3),
+        Optional.empty(),
+        Optional.empty(),
+        new FeedSystem.Sprue(10e-3, 10e-3, 28e-3, direction));
+  }
+
+  private static Findings run(TriangleMesh part, FeedSystem feed) {
+    return findings(setup(feed), part);
+  }
+
+  private static Findings findings(Case c, TriangleMesh part) {
+    return CaseRunner.run(c, part, Workers.SERIAL, Progress.NONE).judgement().findings();
+  }
+
+  private static double deepest(Findings f) {
+    return f.pockets().stream().mapToDouble(p -> p.dents().get(0).depthHigh()).max().orElse(0);
+  }
+
+  private static final Vec3 NOSE = Vec3.ZERO;
+  private static final Vec3 BACK = new Vec3(-1, 0, 0);
+
+  /** Common practice, no source. */
+  @Test
+  void anEvenStickHasNoLocalDent() {
+    Findings f = run(Examples.all().get("straight-stick"), feed(NOSE, BACK, 3e-3));
+
+    assertEquals(Severity.CLEAN, f.severity());
+    assertEquals(1, f.pockets().size());
+  }
+
+  /**
+   * Common practice, no source. Told apart only where the thin end, not the gate, closes first:
+   * with a gate narrower than the cone's thin end conduction alone sees the same gate on both
+   * sides.
+   */
+  @Test
+  void aConeFedAtItsThickEndDentsLess() {
+    TriangleMesh cone = Examples.all().get("cone-body");
+
+    Findings thin = run(cone, feed(NOSE, BACK, 5e-3));
+    Findings thick = run(cone, feed(new Vec3(80e-3, 0, 0), new Vec3(1, 0, 0), 5e-3));
+
+    assertTrue(deepest(thick) < deepest(thin), deepest(thick) + " " + deepest(thin));
+  }
+
+  /** Common practice, no source. */
+  @Test
+  void aWiderGateNeverMakesItWorse() {
+    TriangleMesh body = Examples.all().get("bulb-thin-nose");
+    Vec3 side = new Vec3(0, 0, 1);
+    Vec3 bulb = new Vec3(65e-3, 0, 8e-3);
+    double last = Double.POSITIVE_INFINITY;
+    double lastUnfed = Double.POSITIVE_INFINITY;
+    for (double gate : new double[] {3e-3, 4e-3, 6e-3}) {
+      Findings f = run(body, feed(bulb, side, gate));
+
+      double unfed = f.pockets().stream().mapToDouble(Pocket::unfedLow).sum();
+      assertTrue(deepest(f) <= last * 1.02, gate + ": " + deepest(f) + " after " + last);
+      assertTrue(unfed < lastUnfed, gate + ": " + unfed + " after " + lastUnfed);
+      last = deepest(f);
+      lastUnfed = unfed;
+    }
+  }
+
+  @Test
+  void theNeckPartsTheSecondBulbAndIsNamed() {
+    Findings f = run(Examples.all().get("two-bulbs-neck"), feed(NOSE, BACK, 4e-3));
+
+    Pocket p = f.pockets().get(0);
+    assertEquals(Constriction.Kind.GATE, p.constriction().kind());
+    assertEquals(0, p.constriction().place().distance(new Vec3(-1.5e-3, 0, 0)), 2e-3);
+    assertEquals(34e-3, p.centre().x(), 3e-3);
+    assertEquals(2, p.spots().size());
+    assertEquals(60e-3, p.spots().get(1).neck().place().x(), 2e-3);
+    assertEquals(5e-3, p.spots().get(1).neck().width(), 0.8e-3);
+    assertEquals(80e-3, p.spots().get(1).place().x(), 3e-3);
+  }
+
+  @Test
+  void aFeedInTheMeshIsFoundAndAgreesWithTheSameOneDeclared() {
+    TriangleMesh whole = Examples.all().get("two-bulbs-with-feed");
+
+    OptionalDouble voxel = OptionalDouble.of(0.4e-3);
+    Findings found =
+        findings(setup(new FeedSystem.InMesh(Optional.empty(), Optional.empty()), voxel), whole);
+    Findings declared =
+        findings(setup(feed(NOSE, BACK, 3e-3), voxel), Examples.all().get("two-bulbs-neck"));
+
+    assertEquals(declared.gateSets(), found.gateSets(), 0.15 * declared.gateSets());
+    assertEquals(declared.partSets(), found.partSets(), 0.02 * declared.partSets());
+    double part = declared.amounts().partVolume();
+    assertEquals(part, found.amounts().partVolume(), 0.02 * part);
+  }
+
+  @Test
+  void amountsAndShrinkageAreWhatTheFormulasSay() {
+    TriangleMesh stick = Examples.all().get("straight-stick");
+
+    Findings f = run(stick, feed(NOSE, BACK, 3e-3));
+
+    assertEquals(stick.volume(), f.amounts().partVolume(), 0.03 * stick.volume());
+    assertEquals(935 * f.amounts().partVolume(), f.amounts().partMass(), 1e-9);
+    double sprue = Math.PI * 25e-6 * 28e-3;
+    assertEquals(sprue, f.amounts().feedVolume(), 0.05 * sprue);
+    assertTrue(f.amounts().injectorHoldsIt());
+    // Gelled contraction alone, 125 to 25 °C at 7e-4 / K, is 2.3 % of length; the hot share adds.
+    assertTrue(f.linearShrinkage() > 0.023 && f.linearShrinkage() < 0.035);
+    assertTrue(f.gateSets() < f.partSets() && f.partSets() < f.firmAt());
+  }
+
+  @Test
+  void aGateBesideThePartIsRefusedWithItsPlace() {
+    VoxelException e =
+        assertThrows(
+            VoxelException.class,
+            () ->
+                run(
+                    Solids.sphere(Vec3.ZERO, 6e-3, 32),
+                    feed(new Vec3(30e-3, 20e-3, 0), new Vec3(1, 0, 0), 3e-3)));
+
+    assertTrue(e.getMessage().contains("(30.00, 20.00, 0.00) mm"), e.getMessage());
+  }
+
+  @Test
+  void cancellingStopsTheRun() {
+    Case c = setup(feed(NOSE, BACK, 3e-3));
+    TriangleMesh part = Examples.all().get("straight-stick");
+
+    assertThrows(
+        CancelledException.class,
+        () -> CaseRunner.run(c, part, Workers.SERIAL, (stage, f) -> !stage.equals("cooling")));
+  }
+}
