@@ -1,0 +1,153 @@
+package gelfront.report;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gelfront.finding.Amounts;
+import gelfront.finding.Constriction;
+import gelfront.finding.Dent;
+import gelfront.finding.Findings;
+import gelfront.finding.HotSpot;
+import gelfront.finding.Pocket;
+import gelfront.mesh.Vec3;
+import gelfront.result.ArtifactWriter;
+import gelfront.result.Health;
+import gelfront.result.StoredRun;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.Locale;
+
+/**
+ * findings.json: the findings for people's own scripts. Millimetres, cubic millimetres, seconds,
+ * °C, grams; places in the part's coordinates; a time that never came is null.
+ *
+ * <pre>
+ * schema                  "gelfront findings 1"
+ * name, severity          text; severity is clean, may_dent or will_dent
+ * verdict, explanation    text;  advice: list of text
+ * gate_sets_s, sprue_sets_s, part_sets_s, firm_at_s
+ * linear_shrinkage_percent, visible_dent_mm
+ * amounts                 part_ml, part_g, feed_ml, feed_g, top_up_ml, top_up_g, shot_ml, cavities,
+ *                         injector_ml (or null), injector_holds_it
+ * pockets[]               number, severity, centre_mm [x, y, z], volume_mm3, cut_off_s, last_set_s,
+ *                         mean_temperature_at_cut_off_degC, unfed_low_mm3, unfed_high_mm3, sentence,
+ *                         constriction { kind, place_mm, width_mm, closed_at_s },
+ *                         dents[] { place_mm, depth_low_mm, depth_high_mm, width_mm, length_mm },
+ *                         hot_spots[] { place_mm, set_time_s, separated_at_s }
+ * health[]                check, result, mark (good, look_at_it, bad)
+ * cautions[]              text
+ * </pre>
+ */
+public final class FindingsJson implements ArtifactWriter {
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+  @Override
+  public String fileName() {
+    return "findings.json";
+  }
+
+  @Override
+  public void write(StoredRun run, OutputStream out) throws IOException {
+    out.write(JSON.writeValueAsBytes(tree(run)));
+  }
+
+  private static ObjectNode tree(StoredRun run) {
+    Findings f = run.findings();
+    ObjectNode n = JSON.createObjectNode();
+    n.put("schema", "gelfront findings 1");
+    n.put("name", run.name());
+    n.put("severity", lower(f.severity()));
+    n.put("verdict", f.verdict());
+    n.put("explanation", f.explanation());
+    f.advice().forEach(n.putArray("advice")::add);
+    number(n, "gate_sets_s", f.gateSets());
+    number(n, "sprue_sets_s", f.sprueSets());
+    number(n, "part_sets_s", f.partSets());
+    number(n, "firm_at_s", f.firmAt());
+    number(n, "linear_shrinkage_percent", f.linearShrinkage() * 100);
+    number(n, "visible_dent_mm", f.visibleDepth() * 1e3);
+    amounts(n.putObject("amounts"), f.amounts());
+    ArrayNode pockets = n.putArray("pockets");
+    f.pockets().forEach(p -> pocket(pockets.addObject(), p));
+    ArrayNode health = n.putArray("health");
+    for (Health.Line l : run.health().lines()) {
+      health
+          .addObject()
+          .put("check", l.check())
+          .put("result", l.result())
+          .put("mark", lower(l.mark()));
+    }
+    run.cautions().forEach(n.putArray("cautions")::add);
+    return n;
+  }
+
+  private static void amounts(ObjectNode n, Amounts a) {
+    number(n, "part_ml", a.partVolume() * 1e6);
+    number(n, "part_g", a.partMass() * 1e3);
+    number(n, "feed_ml", a.feedVolume() * 1e6);
+    number(n, "feed_g", a.feedMass() * 1e3);
+    number(n, "top_up_ml", a.topUpVolume() * 1e6);
+    number(n, "top_up_g", a.topUpMass() * 1e3);
+    number(n, "shot_ml", a.shotVolume() * 1e6);
+    n.put("cavities", a.cavities());
+    number(n, "injector_ml", a.injectorCapacity().orElse(Double.NaN) * 1e6);
+    n.put("injector_holds_it", a.injectorHoldsIt());
+  }
+
+  private static void pocket(ObjectNode n, Pocket p) {
+    n.put("number", p.number());
+    n.put("severity", lower(p.severity()));
+    place(n, "centre_mm", p.centre());
+    number(n, "volume_mm3", p.volume() * 1e9);
+    number(n, "cut_off_s", p.cutOff());
+    number(n, "last_set_s", p.lastSet());
+    number(n, "mean_temperature_at_cut_off_degC", p.meanTemperatureAtCutOff());
+    number(n, "unfed_low_mm3", p.unfedLow() * 1e9);
+    number(n, "unfed_high_mm3", p.unfedHigh() * 1e9);
+    n.put("sentence", p.sentence());
+    Constriction c = p.constriction();
+    ObjectNode by = n.putObject("constriction").put("kind", lower(c.kind()));
+    place(by, "place_mm", c.place());
+    number(by, "width_mm", c.width() * 1e3);
+    number(by, "closed_at_s", c.closedAt());
+    ArrayNode dents = n.putArray("dents");
+    for (Dent d : p.dents()) {
+      ObjectNode one = dents.addObject();
+      place(one, "place_mm", d.place());
+      number(one, "depth_low_mm", d.depthLow() * 1e3);
+      number(one, "depth_high_mm", d.depthHigh() * 1e3);
+      number(one, "width_mm", d.width() * 1e3);
+      number(one, "length_mm", d.length() * 1e3);
+    }
+    ArrayNode spots = n.putArray("hot_spots");
+    for (HotSpot s : p.spots()) {
+      ObjectNode one = spots.addObject();
+      place(one, "place_mm", s.place());
+      number(one, "set_time_s", s.setTime());
+      number(one, "separated_at_s", s.separatedAt());
+    }
+  }
+
+  private static void place(ObjectNode n, String key, Vec3 p) {
+    n.putArray(key).add(tidy(p.x() * 1e3)).add(tidy(p.y() * 1e3)).add(tidy(p.z() * 1e3));
+  }
+
+  private static void number(ObjectNode n, String key, double v) {
+    if (Double.isFinite(v)) {
+      n.put(key, tidy(v));
+    } else {
+      n.putNull(key);
+    }
+  }
+
+  /** Six significant digits: what lies beyond is not known anyway. */
+  private static double tidy(double v) {
+    return Double.parseDouble(String.format(Locale.ROOT, "%.6g", v + 0.0));
+  }
+
+  private static String lower(Enum<?> e) {
+    return e.name().toLowerCase(Locale.ROOT);
+  }
+}
