@@ -1,0 +1,2 @@
+/** The command line: the only place that wires, prints and exits. */
+package gelfront.cli;
