@@ -8,12 +8,14 @@ two-stage, second-order, L-stable diagonally implicit Runge-Kutta method (gamma 
 Toolkit: dolfin assembles, PETSc solves (conjugate gradients, incomplete Cholesky), SciPy holds the
 sparse matrices.
 
+    gmsh -3 -setnumber n 36 -o MESH.msh two-bulbs.geo
     python3 two_bulbs.py MESH.msh STEP_FACTOR OUT.json
 
-MESH.msh from: gmsh -3 -setnumber n 36 -o MESH.msh two-bulbs.geo
+Length of a step: STEP_FACTOR times (0.1 s + 0.05 t), 4 s at most. combine.py joins the outputs.
 """
 
 import json
+import os
 import resource
 import sys
 import time
@@ -41,19 +43,7 @@ CONTACT, FILM, AIR = 1000e-6, 15e-6, 25.0
 SHOT, MOULD_START = 165.0, 30.0
 SET, FIRM = 105.0, 90.0
 BOX = ((-18.0, -24.0, -12.0), (26.0, 20.0, 17.0))
-PROBES = {
-    "large bulb, centre": (0, 0, 0),
-    "large bulb, half radius": (-3, 0, 0),
-    "large bulb, off centre": (0, 2, 2.5),
-    "neck, middle": (8, 8 * 6 / 14, 0),
-    "small bulb, centre": (14, 6, 0),
-    "small bulb, half radius": (14, 6, 2.25),
-    "small bulb, far side": (16, 7, 0),
-    "gate, middle": (0, -7.5, 0),
-    "sprue, near gate": (0, -12, 0),
-    "sprue, middle": (0, -17, 0),
-    "sprue, half radius": (2, -17, 0),
-}
+PROBES = json.load(open(os.path.join(os.path.dirname(__file__), "two-bulbs-probes.json")))
 
 
 def enthalpy(t):
