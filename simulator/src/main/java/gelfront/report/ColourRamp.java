@@ -9,7 +9,7 @@ package gelfront.report;
 public final class ColourRamp {
   /** Ink, bottle green, leaf, brass, cream: the ramp of report and window. */
   public static final ColourRamp STANDARD =
-      new ColourRamp(0x10253F, 0x17596B, 0x3E8B66, 0xA8A93C, 0xF3C55A, 0xFFF6D6);
+      new ColourRamp(0x10253F, 0x17596B, 0x3E8B66, 0xA8A93C, 0xF3C55A, 0xFEF5D5);
 
   private static final int STEPS = 256;
   private final OkLab[] colours;

@@ -1,0 +1,120 @@
+package gelfront.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.finding.Findings;
+import gelfront.finding.Severity;
+import gelfront.result.StoredRun;
+import gelfront.result.SyntheticRun;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.Base64;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class HtmlReportTest {
+  private static final StoredRun RUN = SyntheticRun.small();
+  private static String page;
+
+  @BeforeAll
+  static void write() throws IOException {
+    page = pageOf(RUN);
+  }
+
+  static String pageOf(StoredRun run) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    new HtmlReport().write(run, out);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private static int count(String regex, String in) {
+    return (int) Pattern.compile(regex).matcher(in).results().count();
+  }
+
+  @Test
+  void sameRunSameBytes() throws IOException {
+    assertEquals(page, pageOf(RUN));
+  }
+
+  @Test
+  void loadsNothingFromOutside() {
+    assertEquals(0, count("(?i)https?:|url\\(|@import|<(iframe|object|embed|link|base)\\b", page));
+    assertEquals(0, count("(?:src|href)=\"(?!data:image/png;base64,)", page));
+    assertTrue(page.contains("default-src &#39;none&#39;"), "a policy that blocks all else");
+    assertEquals(0, count("\\s(?:style|on[a-z]+)=\"", page));
+  }
+
+  @Test
+  void policyNamesTheStyleThatIsThere() throws Exception {
+    Matcher m = Pattern.compile("(?s)<style>(.*?)</style>").matcher(page);
+    assertTrue(m.find());
+    byte[] hash =
+        MessageDigest.getInstance("SHA-256").digest(m.group(1).getBytes(StandardCharsets.UTF_8));
+
+    assertTrue(
+        page.contains("sha256-" + Html.escape(Base64.getEncoder().encodeToString(hash))),
+        "the hash in the policy");
+    assertFalse(m.find(), "one style only");
+  }
+
+  @Test
+  void saysWhatMatters() {
+    Findings f = RUN.findings();
+    assertTrue(page.contains("<h1>" + Html.escape(f.verdict()) + "</h1>"));
+    f.advice().forEach(a -> assertTrue(page.contains(Html.escape(a))));
+    f.pockets().forEach(p -> assertTrue(page.contains(Html.escape(p.sentence()))));
+    RUN.cautions().forEach(c -> assertTrue(page.contains(Html.escape(c))));
+    Cautions.ALL.forEach(c -> assertTrue(page.contains(Html.escape(c))));
+    RUN.health().lines().forEach(l -> assertTrue(page.contains(Html.escape(l.result()))));
+  }
+
+  @Test
+  void picturesAndTablesCanBeReadAloud() {
+    assertEquals(count("<svg ", page), count("<svg [^>]*aria-label=\"[^\"]+\"", page));
+    assertEquals(count("<th[ >]", page), count("<th [^>]*scope=\"(?:row|col)\"", page));
+    assertTrue(page.contains("<html lang=\"en\">"));
+  }
+
+  @Test
+  void hostileNamesStayText() throws IOException {
+    String evil = "</title><script>alert(1)</script>\"><img src=x onerror=y>'&\u202Egnp.\u0007";
+
+    String hurt = pageOf(SyntheticRun.renamed(RUN, evil, List.of(evil)));
+
+    assertEquals(0, count("<script|<img", hurt));
+    assertEquals(0, count("[\u202E\u0007]", hurt));
+    assertTrue(hurt.contains("&lt;script&gt;alert(1)"));
+  }
+
+  @Test
+  void aCleanPartHasAPageToo() throws IOException {
+    Findings f = RUN.findings();
+    Findings clean =
+        new Findings(
+            Severity.CLEAN,
+            "No dents.",
+            "",
+            List.of(),
+            List.of(),
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            f.partSets(),
+            Double.POSITIVE_INFINITY,
+            f.linearShrinkage(),
+            f.visibleDepth(),
+            f.amounts());
+
+    String good = pageOf(SyntheticRun.withFindings(RUN, clean));
+
+    assertTrue(good.contains("<h1>No dents.</h1>"));
+    assertTrue(good.contains("comes out clean"));
+    assertFalse(good.contains("Infinity"), "never is said in words");
+  }
+}
