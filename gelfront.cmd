@@ -20,7 +20,7 @@ if /i "%~1"=="view" goto view
 
 set "JAR=%HERE%simulator\target\simulator-0.1.0-SNAPSHOT.jar"
 if not exist "%JAR%" call :build simulator || exit /b 1
-"%JAVA%" -Xmx1g -Djava.awt.headless=true %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%simulator\target\lib\*" gelfront.cli.Main %*
+"%JAVA%" -Xmx1g -Djava.awt.headless=true -Djdk.console=java.base %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%simulator\target\lib\*" gelfront.cli.Main %*
 exit /b %ERRORLEVEL%
 
 :view

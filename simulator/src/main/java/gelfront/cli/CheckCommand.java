@@ -1,58 +1,51 @@
 package gelfront.cli;
 
-import gelfront.report.FindingsJson;
-import gelfront.result.StoredRun;
-import gelfront.setup.CaseFile;
-import gelfront.setup.LoadedCase;
-import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
-/** check CASE. */
+/** Calculates a case. */
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
-    description = "Run a case and write its report into a folder.")
+    versionProvider = Version.class,
+    description = {
+      "Calculates a case and writes a result folder with report.html, findings.json, pockets.csv,"
+          + " series.csv and voxels.vti. Prints the verdict in words.",
+      "Ends with 0 whatever the verdict. An earlier result stays until the new one is complete."
+    })
 final class CheckCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "CASE", description = "case file (.toml)")
-  private Path file;
+  private final Console console;
+
+  @Parameters(paramLabel = "CASE", description = "The case file; start MESH writes a first one.")
+  private Path caseFile;
 
   @Option(
       names = {"-o", "--output"},
       paramLabel = "FOLDER",
-      description = "result folder; default: beside the case, named after it")
+      description = "The result folder; left out: beside the case, named after it.")
   private Path folder;
 
-  @Option(names = "--quiet", description = "no progress bar")
-  private boolean quiet;
+  @Mixin private Answers answers;
+  @Mixin private Threads threads;
 
-  @Option(names = "--json", description = "print the findings as JSON")
-  private boolean json;
-
-  @Spec private CommandSpec spec;
-
-  @Override
-  public Integer call() throws Exception {
-    LoadedCase loaded = CaseFile.read(file);
-    Path to = folder != null ? folder : file.resolveSibling(base(file) + "-result");
-    StoredRun run = Checking.run(loaded, to, quiet, spec.commandLine().getErr());
-    if (json) {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      new FindingsJson().write(run, bytes);
-      spec.commandLine().getOut().println(bytes.toString(StandardCharsets.UTF_8));
-    } else {
-      Checking.print(run, to, spec.commandLine().getOut());
-    }
-    return ExitCodes.OK;
+  CheckCommand(Console console) {
+    this.console = console;
   }
 
-  private static String base(Path file) {
-    return String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
+  @Override
+  public Integer call() {
+    Path target = folder == null ? beside(caseFile) : folder;
+    new CaseCheck(console, answers, threads.count()).check(caseFile, target);
+    return ExitCode.OK;
+  }
+
+  /** {@code bait.toml} gives {@code bait-result}. */
+  static Path beside(Path caseFile) {
+    String name = String.valueOf(caseFile.getFileName()).replaceFirst("\\.[^.]*$", "");
+    return caseFile.resolveSibling(name + "-result");
   }
 }

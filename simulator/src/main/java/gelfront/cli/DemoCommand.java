@@ -1,56 +1,56 @@
 package gelfront.cli;
 
-import gelfront.mesh.example.Examples;
-import gelfront.result.StoredRun;
-import gelfront.setup.CaseFile;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
-/** demo. */
+/** The main job on a shipped example. */
 @Command(
     name = "demo",
     mixinStandardHelpOptions = true,
-    description = "Check a shipped example: two bulbs with a neck, fed through a 3 mm gate.")
+    versionProvider = Version.class,
+    description = {
+      "Copies a shipped example (two bulbs with a neck) into a folder, calculates it and prints the"
+          + " verdict and the path of the report.",
+      "The copied case is yours to change: then run check on it."
+    })
 final class DemoCommand implements Callable<Integer> {
-  private static final String EXAMPLE = "two-bulbs-neck";
+  static final String EXAMPLE = "two-bulbs-neck";
+
+  private final Console console;
 
   @Option(
       names = {"-o", "--output"},
       paramLabel = "FOLDER",
       defaultValue = "gelfront-demo",
-      description = "where case, mesh and result go; default: ${DEFAULT-VALUE}")
+      description = "Where to copy and calculate it; left out: ${DEFAULT-VALUE}.")
   private Path folder;
 
-  @Option(names = "--quiet", description = "no progress bar")
-  private boolean quiet;
+  @Mixin private Answers answers;
+  @Mixin private Threads threads;
 
-  @Spec private CommandSpec spec;
+  DemoCommand(Console console) {
+    this.console = console;
+  }
 
   @Override
-  public Integer call() throws IOException {
-    Files.createDirectories(folder);
-    for (String ending : new String[] {".toml", ".stl"}) {
-      try (InputStream in =
-          Examples.class.getResourceAsStream("/gelfront/examples/" + EXAMPLE + ending)) {
-        Files.copy(in, folder.resolve(EXAMPLE + ending), StandardCopyOption.REPLACE_EXISTING);
-      }
+  public Integer call() {
+    ExampleCase example = new ExampleCase(EXAMPLE);
+    Path caseFile;
+    try {
+      caseFile = example.copyTo(folder);
+    } catch (IOException e) {
+      throw new OutputFailure(folder + ": can't be written: " + e.getMessage(), e);
     }
-    Path result = folder.resolve("result");
-    StoredRun run =
-        Checking.run(
-            CaseFile.read(folder.resolve(EXAMPLE + ".toml")),
-            result,
-            quiet,
-            spec.commandLine().getErr());
-    Checking.print(run, result, spec.commandLine().getOut());
-    return ExitCodes.OK;
+    if (!answers.quiet() && !answers.json()) {
+      console.out().println("Calculating " + caseFile + ". It is yours to change; then run");
+      console.out().println("  gelfront check " + caseFile);
+      console.out().println();
+    }
+    new CaseCheck(console, answers, threads.count()).check(caseFile, CheckCommand.beside(caseFile));
+    return ExitCode.OK;
   }
 }

@@ -1,94 +1,61 @@
 package gelfront.cli;
 
-import gelfront.base.CancelledException;
-import gelfront.mesh.MeshException;
-import gelfront.setup.CaseException;
-import gelfront.voxelize.VoxelException;
-import java.io.IOException;
-import java.io.PrintWriter;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 
-/** The gelfront command. */
-@Command(
-    name = "gelfront",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
-    description = {
-      "Will this soft-plastic part come out dented, where, and which constriction is to blame?",
-      "Computed from the cavity's STL, before metal is cut or when a mould dents."
-    },
-    footer = {
-      "",
-      "Hot plastisol, its fumes, steam and pressure hurt people. Local rules, the material's safety",
-      "data sheet and trained people come before this program; never heat plastisol above 190 °C.",
-      "",
-      "Exit codes: 0 done (whatever the verdict), 1 a fault of the program, 2 wrong usage, 3 bad",
-      "input, 4 the result could not be written, 130 cancelled."
-    },
-    subcommands = {
-      CheckCommand.class,
-      InspectCommand.class,
-      DemoCommand.class,
-      StartCommand.class,
-      ProbeCommand.class,
-      TimingCommand.class
-    })
+/** Start of the program. */
 public final class Main {
-  /** Runs a command line and ends the program. */
+  private Main() {}
+
+  /** Runs and ends the process. */
   public static void main(String[] args) {
-    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(run(args, out, err));
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+    boolean terminal = terminal();
+    boolean debug = System.getenv("GELFRONT_DEBUG") != null;
+    Interrupt interrupt = new Interrupt();
+    Runtime.getRuntime().addShutdownHook(new Thread(interrupt::stop, "gelfront-stop"));
+    int code = run(args, new Console(out, err, terminal, interrupt::asked, debug));
+    out.flush();
+    err.flush();
+    interrupt.done();
+    System.exit(code);
   }
 
-  /** Runs a command line; returns its exit code. */
-  static int run(String[] args, PrintWriter out, PrintWriter err) {
-    CommandLine line = new CommandLine(new Main());
-    line.setOut(out).setErr(err);
-    line.setExecutionExceptionHandler((e, cl, parsed) -> explain(e, err));
-    line.setParameterExceptionHandler(
-        (e, unused) -> {
-          err.println("gelfront: " + e.getMessage());
-          err.println("Try: gelfront --help");
-          return ExitCodes.USAGE;
-        });
-    return args.length == 0 ? usage(line, out) : line.execute(args);
+  /** As the launcher sees it; where it can't tell, Java's own guess. */
+  @SuppressWarnings("SystemConsoleNull") // gelfront.cmd asks newer Javas to answer as 17 does
+  private static boolean terminal() {
+    String told = System.getProperty("gelfront.terminal");
+    return told == null ? System.console() != null : Boolean.parseBoolean(told);
   }
 
-  private static int usage(CommandLine line, PrintWriter out) {
-    line.usage(out);
-    return ExitCodes.USAGE;
+  /**
+   * Runs without ending the process and without progress.
+   *
+   * @return the exit code
+   */
+  public static int run(String[] args, PrintStream out, PrintStream err) {
+    return run(args, new Console(out, err, false, () -> false, false));
   }
 
-  private static int explain(Exception e, PrintWriter err) {
-    if (System.getenv("GELFRONT_DEBUG") != null) {
-      e.printStackTrace(err);
-    }
-    if (e instanceof CancelledException) {
-      err.println("gelfront: " + e.getMessage());
-      return ExitCodes.CANCELLED;
-    }
-    if (e instanceof CaseException) {
-      err.println(e.getMessage());
-      return ExitCodes.BAD_INPUT;
-    }
-    if (e instanceof MeshException || e instanceof VoxelException || e instanceof InputException) {
-      err.println("gelfront: " + e.getMessage());
-      return ExitCodes.BAD_INPUT;
-    }
-    if (e instanceof IOException) {
-      err.println("gelfront: " + oneLine(e));
-      return ExitCodes.NOT_WRITTEN;
-    }
-    err.println(
-        "gelfront: a fault of the program: " + oneLine(e) + " (GELFRONT_DEBUG=1 shows where)");
-    return ExitCodes.INTERNAL;
+  static int run(String[] args, Console console) {
+    return commandLine(console).execute(args);
   }
 
-  private static String oneLine(Exception e) {
-    String what = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-    return what.replaceAll("\\s+", " ");
+  private static CommandLine commandLine(Console console) {
+    CommandLine line =
+        new CommandLine(new Gelfront(console))
+            .addSubcommand(new CheckCommand(console))
+            .addSubcommand(new InspectCommand(console))
+            .addSubcommand(new DemoCommand(console))
+            .addSubcommand(new StartCommand(console))
+            .addSubcommand(new ProbeCommand(console))
+            .addSubcommand(new TimingCommand(console));
+    return line.setOut(new java.io.PrintWriter(console.out(), true, StandardCharsets.UTF_8))
+        .setErr(new java.io.PrintWriter(console.err(), true, StandardCharsets.UTF_8))
+        .setUsageHelpAutoWidth(true)
+        .setParameterExceptionHandler(new UsageErrors(console))
+        .setExecutionExceptionHandler(new Errors(console));
   }
 }

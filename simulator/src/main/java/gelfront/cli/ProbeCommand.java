@@ -1,127 +1,153 @@
 package gelfront.cli;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.base.Quantities;
 import gelfront.mesh.Vec3;
 import gelfront.result.FieldProbe;
-import gelfront.result.ResultException;
 import gelfront.result.ResultFolder;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Stack;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IParameterConsumer;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
-/** probe RESULT --at x,y,z. */
+/** Reads values of a stored result at places, for instance where a thermocouple sat. */
 @Command(
     name = "probe",
     mixinStandardHelpOptions = true,
-    description = "Print set time, cut-off time and temperatures at places of a stored result.")
+    versionProvider = Version.class,
+    description = {
+      "Set time, cut-off time and temperatures at places of a result, interpolated between voxels.",
+      "Ends with 3 if a place lies outside the plastisol; the others are answered all the same."
+    })
 final class ProbeCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "RESULT", description = "result folder")
-  private Path folder;
+  private static final double MM = 1e-3;
+
+  private final Console console;
+
+  @Parameters(paramLabel = "RESULT", description = "The result folder.")
+  private Path result;
 
   @Option(
       names = "--at",
-      paramLabel = "x,y,z",
       required = true,
-      arity = "1..*",
-      description = "places in mm, part coordinates; several may follow")
-  private List<String> places;
+      paramLabel = "x,y,z",
+      parameterConsumer = Places.class,
+      description = "Places in mm, in the part's coordinates; several may follow.")
+  private List<Vec3> places = new ArrayList<>();
 
-  @Option(names = "--json", description = "as JSON")
-  private boolean json;
+  @Mixin private Answers answers;
 
-  @Spec private CommandSpec spec;
+  ProbeCommand(Console console) {
+    this.console = console;
+  }
+
+  /** Takes what follows as long as it looks like x,y,z; so the result may stand before or after. */
+  static final class Places implements IParameterConsumer {
+    @Override
+    public void consumeParameters(Stack<String> args, ArgSpec arg, CommandSpec command) {
+      List<Vec3> all = arg.getValue();
+      int before = all.size();
+      while (!args.isEmpty() && args.peek().matches("[-+0-9.eE ]+(,[-+0-9.eE ]*)+")) {
+        String text = args.pop();
+        all.add(
+            place(text)
+                .orElseThrow(
+                    () ->
+                        new ParameterException(
+                            command.commandLine(), "--at " + text + ": write x,y,z in mm")));
+      }
+      if (all.size() == before) {
+        throw new ParameterException(
+            command.commandLine(),
+            "--at " + (args.isEmpty() ? "" : args.peek() + ": ") + "needs a place: x,y,z in mm");
+      }
+    }
+
+    private static Optional<Vec3> place(String text) {
+      String[] part = text.split(",", -1);
+      if (part.length != 3) {
+        return Optional.empty();
+      }
+      try {
+        return Optional.of(new Vec3(mm(part[0]), mm(part[1]), mm(part[2])));
+      } catch (NumberFormatException e) {
+        return Optional.empty();
+      }
+    }
+
+    private static double mm(String number) {
+      return Double.parseDouble(number.trim()) * MM;
+    }
+  }
 
   @Override
   public Integer call() throws IOException {
-    List<Vec3> points = places.stream().map(ProbeCommand::parse).toList();
-    FieldProbe probe;
-    try {
-      probe = new FieldProbe(ResultFolder.read(folder).fields());
-    } catch (ResultException e) {
-      throw new InputException(e.getMessage());
-    }
-    PrintWriter out = spec.commandLine().getOut();
-    ObjectMapper mapper = new ObjectMapper();
-    ArrayNode all = mapper.createArrayNode();
-    boolean missed = false;
-    for (Vec3 p : points) {
-      Optional<FieldProbe.Reading> r = probe.at(p);
-      missed |= r.isEmpty();
-      if (json) {
-        tree(all.addObject(), p, r);
-      } else {
-        print(out, p, r);
+    FieldProbe probe = new FieldProbe(ResultFolder.read(result).fields());
+    List<Optional<FieldProbe.Reading>> readings = places.stream().map(probe::at).toList();
+    if (answers.json()) {
+      ArrayNode list = Json.array();
+      for (int i = 0; i < places.size(); i++) {
+        list.add(json(places.get(i), readings.get(i)));
       }
-    }
-    if (json) {
-      out.println(mapper.writerWithDefaultPrettyPrinter().writeValueAsString(all));
-    }
-    return missed ? ExitCodes.BAD_INPUT : ExitCodes.OK;
-  }
-
-  private static Vec3 parse(String s) {
-    String[] c = s.split(",", -1);
-    try {
-      if (c.length == 3) {
-        return new Vec3(
-                Double.parseDouble(c[0].trim()),
-                Double.parseDouble(c[1].trim()),
-                Double.parseDouble(c[2].trim()))
-            .times(1e-3);
-      }
-    } catch (NumberFormatException e) {
-      throw new InputException("--at " + s + ": not three numbers such as 40,0,0 (mm)");
-    }
-    throw new InputException("--at " + s + ": not three numbers such as 40,0,0 (mm)");
-  }
-
-  private static void print(PrintWriter out, Vec3 p, Optional<FieldProbe.Reading> reading) {
-    String at = Quantities.say("(%.2f, %.2f, %.2f) mm", p.x() * 1e3, p.y() * 1e3, p.z() * 1e3);
-    if (reading.isEmpty()) {
-      out.println(at + ": no plastisol there");
-      return;
-    }
-    FieldProbe.Reading r = reading.get();
-    out.println(
-        at + Quantities.say(": sets at %.2f s, cut off at %.2f s", r.setTime(), r.cutOff()));
-    for (int i = 0; i < r.times().length; i++) {
-      out.println(Quantities.say("  %8.2f s  %7.2f degC", r.times()[i], r.temperatures()[i]));
-    }
-  }
-
-  private static void tree(ObjectNode n, Vec3 p, Optional<FieldProbe.Reading> reading) {
-    n.putArray("at_mm").add(p.x() * 1e3).add(p.y() * 1e3).add(p.z() * 1e3);
-    n.put("inside", reading.isPresent());
-    if (reading.isEmpty()) {
-      return;
-    }
-    FieldProbe.Reading r = reading.get();
-    finite(n, "set_time_s", r.setTime());
-    finite(n, "cut_off_s", r.cutOff());
-    ArrayNode times = n.putArray("times_s");
-    ArrayNode temperatures = n.putArray("temperatures_degC");
-    for (int i = 0; i < r.times().length; i++) {
-      times.add(r.times()[i]);
-      temperatures.add(r.temperatures()[i]);
-    }
-  }
-
-  private static void finite(ObjectNode n, String key, double v) {
-    if (Double.isFinite(v)) {
-      n.put(key, v);
+      console.out().println(Json.text(list));
     } else {
-      n.putNull(key);
+      for (int i = 0; i < places.size(); i++) {
+        print(places.get(i), readings.get(i));
+      }
+    }
+    return readings.stream().allMatch(Optional::isPresent) ? ExitCode.OK : ExitCode.INPUT;
+  }
+
+  private static ObjectNode json(Vec3 place, Optional<FieldProbe.Reading> reading) {
+    ObjectNode o = Json.object();
+    o.set("at_mm", Json.mm(place));
+    o.put("inside", reading.isPresent());
+    reading.ifPresent(
+        r -> {
+          o.put("region", r.region().name().toLowerCase(Locale.ROOT));
+          o.put("pocket", r.pocket());
+          Json.put(o, "set_time_s", r.setTime());
+          Json.put(o, "cut_off_s", r.cutOff());
+          o.set("times_s", Json.numbers(r.times()));
+          o.set("temperatures_degC", Json.numbers(r.temperatures()));
+        });
+    return o;
+  }
+
+  private void print(Vec3 p, Optional<FieldProbe.Reading> reading) {
+    String at = Quantities.say("(%.2f, %.2f, %.2f) mm: ", p.x() / MM, p.y() / MM, p.z() / MM);
+    if (reading.isEmpty()) {
+      console.out().println(at + "outside the plastisol");
+      return;
+    }
+    FieldProbe.Reading r = reading.get();
+    String pocket = r.pocket() > 0 ? ", pocket " + r.pocket() : "";
+    console.out().println(at + r.region().name().toLowerCase(Locale.ROOT) + pocket);
+    console
+        .out()
+        .println(
+            Double.isInfinite(r.setTime())
+                ? "  has not set"
+                : Quantities.say("  sets at %.2f s, cut off at %.2f s", r.setTime(), r.cutOff()));
+    if (!answers.quiet()) {
+      for (int i = 0; i < r.times().length; i++) {
+        console
+            .out()
+            .println(Quantities.say("  %8.2f s  %6.1f °C", r.times()[i], r.temperatures()[i]));
+      }
     }
   }
 }

@@ -1,6 +1,5 @@
 package gelfront.cli;
 
-import gelfront.base.Progress;
 import gelfront.base.Quantities;
 import gelfront.base.Workers;
 import gelfront.material.MaterialTable;
@@ -14,7 +13,7 @@ import gelfront.setup.Numerics;
 import gelfront.setup.PartShape;
 import gelfront.setup.Section;
 import gelfront.setup.Shot;
-import java.io.PrintWriter;
+import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.util.List;
@@ -24,27 +23,37 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** timing. */
 @Command(
     name = "timing",
     mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
     description = "Time the two-bulb example on this machine: cells, steps, seconds, peak heap.")
 final class TimingCommand implements Callable<Integer> {
-  @Option(names = "--runs", defaultValue = "3", description = "default: ${DEFAULT-VALUE}")
+  @Option(
+      names = "--runs",
+      paramLabel = "N",
+      defaultValue = "3",
+      description = "default: ${DEFAULT-VALUE}")
   private int runs;
 
-  @Option(names = "--voxel-mm", description = "edge of a voxel; default: by level normal")
+  @Option(
+      names = "--voxel-mm",
+      paramLabel = "MM",
+      description = "edge of a voxel; default: by level normal")
   private Double voxelMm;
 
-  @Spec private CommandSpec spec;
+  private final Console console;
+
+  TimingCommand(Console console) {
+    this.console = console;
+  }
 
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
+    PrintStream out = console.out();
     int threads = Runtime.getRuntime().availableProcessors();
     out.println(
         Quantities.say(
@@ -61,14 +70,18 @@ final class TimingCommand implements Callable<Integer> {
     } finally {
       pool.shutdownNow();
     }
-    return ExitCodes.OK;
+    return ExitCode.OK;
   }
 
-  private void once(PrintWriter out, Workers workers) {
+  private void once(PrintStream out, Workers workers) {
     ManagementFactory.getMemoryPoolMXBeans().forEach(MemoryPoolMXBean::resetPeakUsage);
     long start = System.nanoTime();
     CaseRunner.Outcome o =
-        CaseRunner.run(example(), Examples.all().get("two-bulbs-neck"), workers, Progress.NONE);
+        CaseRunner.run(
+            example(),
+            Examples.all().get("two-bulbs-neck"),
+            workers,
+            (stage, part) -> !console.cancelled().getAsBoolean());
     double seconds = (System.nanoTime() - start) * 1e-9;
     long peak =
         ManagementFactory.getMemoryPoolMXBeans().stream()

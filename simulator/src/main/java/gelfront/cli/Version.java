@@ -1,16 +1,17 @@
 package gelfront.cli;
 
+import java.util.Optional;
 import picocli.CommandLine.IVersionProvider;
 
-/** The version in the jar's manifest; "development" where there is no jar. */
+/** The version, from the jar's manifest. */
 final class Version implements IVersionProvider {
-  static String text() {
-    String v = Version.class.getPackage().getImplementationVersion();
-    return v == null ? "development" : v;
+  static String number() {
+    return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+        .orElse("unpackaged");
   }
 
   @Override
   public String[] getVersion() {
-    return new String[] {"gelfront " + text()};
+    return new String[] {"gelfront " + number()};
   }
 }

@@ -1,11 +1,19 @@
 package gelfront.result;
 
 import gelfront.mesh.Vec3;
+import gelfront.result.Fields.Region;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** Values at any place, linear between the centres of the plastisol cells round it. */
+/**
+ * Values of a stored run at any place in the plastisol: linear between the eight nearest cell
+ * centres along each axis, of which only plastisol cells count. So values are of second order
+ * inside, and those of the nearest cells within half a cell of the wall.
+ */
 public final class FieldProbe {
+  /** A place in no plastisol cell still counts as inside while this much of its cells is. */
+  private static final double INSIDE = 0.25;
+
   private final Fields fields;
 
   public FieldProbe(Fields fields) {
@@ -13,73 +21,115 @@ public final class FieldProbe {
   }
 
   /**
-   * @param setTime s, +infinity if it never set
+   * @param region of the nearest plastisol cell
+   * @param pocket of the nearest plastisol cell, 0 for none
+   * @param setTime s; +infinity where it never set
    * @param cutOff s
-   * @param times s of the stored temperatures
-   * @param temperatures °C at these
+   * @param times s, of the temperatures
+   * @param temperatures °C, one per time
    */
-  public record Reading(double setTime, double cutOff, double[] times, double[] temperatures) {}
+  public record Reading(
+      Region region,
+      int pocket,
+      double setTime,
+      double cutOff,
+      double[] times,
+      double[] temperatures) {}
 
-  /** Empty where no plastisol cell is near. */
+  /**
+   * @param place part coordinates, metres
+   * @return empty outside the plastisol
+   */
   public Optional<Reading> at(Vec3 place) {
-    int[] near = new int[8];
+    int[] corner = new int[8];
     double[] weight = new double[8];
-    int n = corners(place, near, weight);
-    if (n == 0) {
+    double sum = corners(place, corner, weight);
+    int nearest = heaviest(weight);
+    boolean inCell = nearest >= 0 && contains(corner[nearest], place);
+    if (nearest < 0 || !(inCell || sum >= INSIDE)) {
       return Optional.empty();
     }
-    double[] times = new double[fields.snapshots().size()];
-    double[] temperatures = new double[times.length];
-    for (int s = 0; s < times.length; s++) {
-      times[s] = fields.snapshots().get(s).time();
-      temperatures[s] = mean(fields.snapshots().get(s).temperature(), near, weight, n);
+    for (int i = 0; i < 8; i++) {
+      weight[i] /= sum;
     }
-    return Optional.of(
-        new Reading(
-            mean(fields.setTime(), near, weight, n),
-            mean(fields.cutOff(), near, weight, n),
-            times,
-            temperatures));
+    return Optional.of(reading(corner, weight, corner[nearest]));
   }
 
-  private static double mean(float[] values, int[] near, double[] weight, int n) {
+  /**
+   * @param corner filled with plastisol cells, by place in the fields
+   * @param weight filled; 0 where there is no plastisol
+   * @return sum of the weights
+   */
+  private double corners(Vec3 place, int[] corner, double[] weight) {
+    Vec3 q = place.minus(fields.origin()).times(1 / fields.spacing());
+    double[] at = {q.x() - 0.5, q.y() - 0.5, q.z() - 0.5};
+    int[] base = new int[3];
+    double[] part = new double[3];
+    for (int axis = 0; axis < 3; axis++) {
+      base[axis] = (int) Math.floor(at[axis]);
+      part[axis] = at[axis] - base[axis];
+    }
     double sum = 0;
-    for (int i = 0; i < n; i++) {
-      sum += weight[i] * values[near[i]];
+    for (int i = 0; i < 8; i++) {
+      double w = 1;
+      for (int axis = 0; axis < 3; axis++) {
+        w *= (i >> axis & 1) == 1 ? part[axis] : 1 - part[axis];
+      }
+      corner[i] = find(base[0] + (i & 1), base[1] + (i >> 1 & 1), base[2] + (i >> 2));
+      weight[i] = corner[i] < 0 ? 0 : w;
+      sum += weight[i];
     }
     return sum;
   }
 
-  /** The plastisol cells among the eight round a place, their weights adding up to one. */
-  private int corners(Vec3 p, int[] near, double[] weight) {
-    Vec3 q = p.minus(fields.origin()).times(1 / fields.spacing());
-    double[] f = {q.x() - 0.5, q.y() - 0.5, q.z() - 0.5};
-    int[] size = {fields.nx(), fields.ny(), fields.nz()};
-    int n = 0;
+  /** Place in the fields of cell (i, j, k), negative where it holds no plastisol. */
+  private int find(int i, int j, int k) {
+    if (i < 0 || j < 0 || k < 0 || i >= fields.nx() || j >= fields.ny() || k >= fields.nz()) {
+      return -1;
+    }
+    return Arrays.binarySearch(fields.cells(), i + fields.nx() * (j + fields.ny() * k));
+  }
+
+  private static int heaviest(double[] weight) {
+    int best = -1;
+    for (int i = 0; i < 8; i++) {
+      if (weight[i] > (best < 0 ? 0 : weight[best])) {
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  private boolean contains(int cell, Vec3 place) {
+    Vec3 d = place.minus(fields.centre(fields.cells()[cell]));
+    double half = 0.5 * fields.spacing() * (1 + 1e-9);
+    return Math.abs(d.x()) <= half && Math.abs(d.y()) <= half && Math.abs(d.z()) <= half;
+  }
+
+  private Reading reading(int[] corner, double[] weight, int nearest) {
+    int n = fields.snapshots().size();
+    double[] times = new double[n];
+    double[] temperatures = new double[n];
+    for (int s = 0; s < n; s++) {
+      times[s] = fields.snapshots().get(s).time();
+      temperatures[s] = mix(fields.snapshots().get(s).temperature(), corner, weight);
+    }
+    return new Reading(
+        Region.values()[fields.region()[nearest]],
+        fields.pocket()[nearest],
+        mix(fields.setTime(), corner, weight),
+        mix(fields.cutOff(), corner, weight),
+        times,
+        temperatures);
+  }
+
+  private static double mix(float[] values, int[] corner, double[] weight) {
     double sum = 0;
-    for (int corner = 0; corner < 8; corner++) {
-      double w = 1;
-      int[] at = new int[3];
-      boolean inside = true;
-      for (int a = 0; a < 3; a++) {
-        int bit = corner >> a & 1;
-        at[a] = (int) Math.floor(f[a]) + bit;
-        w *= bit == 1 ? f[a] - Math.floor(f[a]) : 1 - (f[a] - Math.floor(f[a]));
-        inside &= at[a] >= 0 && at[a] < size[a];
-      }
-      int cell =
-          inside
-              ? Arrays.binarySearch(fields.cells(), at[0] + size[0] * (at[1] + size[1] * at[2]))
-              : -1;
-      if (cell >= 0 && w > 0) {
-        near[n] = cell;
-        weight[n++] = w;
-        sum += w;
+    for (int i = 0; i < 8; i++) {
+      if (weight[i] > 0) {
+        sum += weight[i] * values[corner[i]];
       }
     }
-    for (int i = 0; i < n; i++) {
-      weight[i] /= sum;
-    }
-    return n;
+    return sum;
   }
 }

@@ -4,10 +4,12 @@ import gelfront.base.Quantities;
 import gelfront.mesh.Vec3;
 
 /** The text of a first case file for a mesh, with comments for somebody who has never seen one. */
-public final class StarterCase {
+final class StarterCase {
   private StarterCase() {}
 
   /**
+   * Gate and sprue declared.
+   *
    * @param name of the part
    * @param mesh file name
    * @param unit mm, cm, m or inch
@@ -16,7 +18,7 @@ public final class StarterCase {
    * @param gateSize guessed width, metres
    * @param sprueSize guessed diameter, metres
    */
-  public static String text(
+  static String text(
       String name,
       String mesh,
       String unit,
@@ -24,6 +26,55 @@ public final class StarterCase {
       Vec3 direction,
       double gateSize,
       double sprueSize) {
+    String feed =
+        """
+
+        [gate]                   # guessed at the thick end; move it where you want to cut it
+        at = %s
+        direction = [%s, %s, %s]    # away from the part
+        shape = "round"          # round, half-round or rectangular (then add height)
+        size = "%s"
+        land = "3 mm"            # length of the narrow part
+
+        [sprue]
+        diameter = "%s"
+        length = "28 mm"
+        """
+            .formatted(
+                place(gate),
+                number(direction.x()),
+                number(direction.y()),
+                number(direction.z()),
+                Quantities.mm(gateSize),
+                Quantities.mm(sprueSize));
+    return head(name, mesh, unit) + feed + rest();
+  }
+
+  /**
+   * Gate and sprue part of the mesh.
+   *
+   * @param mouth a point on the pour opening, metres
+   * @param gate a point in the gate, metres
+   */
+  static String withFeed(String name, String mesh, String unit, Vec3 mouth, Vec3 gate) {
+    String feed =
+        """
+
+        [feed]                   # gate and sprue seem to be part of the mesh
+        in_mesh = true
+        mouth = %s    # guessed: the pour opening
+        gate = %s    # guessed: the narrowest place behind it
+
+        # [[filing]]             # what filing the gate open would do, metal off all round
+        # at = %s
+        # reach = "4 mm"
+        # depth = "0.5 mm"
+        """
+            .formatted(place(mouth), place(gate), place(gate));
+    return head(name, mesh, unit) + feed + rest();
+  }
+
+  private static String head(String name, String mesh, String unit) {
     return """
         # A case: one part, its gate and sprue, the mould and the recipe.
         # Lengths like "3 mm" or "0.5 in", temperatures like "165 degC" or "330 degF".
@@ -33,17 +84,12 @@ public final class StarterCase {
         [part]
         mesh = %s
         unit = "%s"            # of the mesh: mm, cm, m or inch
+        """
+        .formatted(quoted(name), quoted(mesh), unit);
+  }
 
-        [gate]                   # guessed at the thick end; move it where you want to cut it
-        at = [%s, %s, %s]
-        direction = [%s, %s, %s]    # away from the part
-        shape = "round"          # round, half-round or rectangular (then add height)
-        size = "%s"
-        land = "3 mm"            # length of the narrow part
-
-        [sprue]
-        diameter = "%s"
-        length = "28 mm"
+  private static String rest() {
+    return """
 
         [block]
         material = "aluminium-6061"
@@ -61,19 +107,11 @@ public final class StarterCase {
 
         [numerics]
         level = "normal"         # quick, normal or fine
-        """
-        .formatted(
-            quoted(name),
-            quoted(mesh),
-            unit,
-            length(gate.x()),
-            length(gate.y()),
-            length(gate.z()),
-            number(direction.x()),
-            number(direction.y()),
-            number(direction.z()),
-            Quantities.mm(gateSize),
-            Quantities.mm(sprueSize));
+        """;
+  }
+
+  private static String place(Vec3 p) {
+    return "[" + length(p.x()) + ", " + length(p.y()) + ", " + length(p.z()) + "]";
   }
 
   private static String length(double metres) {

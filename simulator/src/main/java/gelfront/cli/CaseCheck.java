@@ -1,0 +1,191 @@
+package gelfront.cli;
+
+import gelfront.base.Quantities;
+import gelfront.base.Workers;
+import gelfront.finding.Amounts;
+import gelfront.finding.Findings;
+import gelfront.finding.Pocket;
+import gelfront.mesh.MeshException;
+import gelfront.report.FindingsJson;
+import gelfront.report.HtmlReport;
+import gelfront.report.PocketsCsv;
+import gelfront.report.SeriesCsv;
+import gelfront.report.VoxelsVti;
+import gelfront.result.ArtifactWriter;
+import gelfront.result.Provenance;
+import gelfront.result.ResultFolder;
+import gelfront.result.StoredRun;
+import gelfront.run.StoredRuns;
+import gelfront.setup.CaseFile;
+import gelfront.setup.LoadedCase;
+import gelfront.voxelize.VoxelException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/** The main job: a case file becomes a result folder and a verdict in words. */
+final class CaseCheck {
+  private final Console console;
+  private final Answers answers;
+  private final int threads;
+
+  /**
+   * @param threads that calculate, at least 1
+   */
+  CaseCheck(Console console, Answers answers, int threads) {
+    this.console = console;
+    this.answers = answers;
+    this.threads = threads;
+  }
+
+  /** Every file of a result that is made for people or other programs. */
+  static List<ArtifactWriter> artifacts() {
+    return List.of(
+        new HtmlReport(), new FindingsJson(), new PocketsCsv(), new VoxelsVti(), new SeriesCsv());
+  }
+
+  /** Reads, calculates, writes and prints. */
+  void check(Path caseFile, Path folder) {
+    LoadedCase loaded = CaseFile.read(caseFile);
+    checkWritable(folder);
+    StoredRun run = calculate(caseFile, loaded);
+    try {
+      ResultFolder.write(folder, run, artifacts());
+    } catch (IOException e) {
+      throw cantWrite(folder, e);
+    }
+    print(run, folder);
+  }
+
+  private static void checkWritable(Path folder) {
+    try {
+      ResultFolder.checkWritable(folder);
+    } catch (IOException e) {
+      throw cantWrite(folder, e);
+    }
+  }
+
+  private static OutputFailure cantWrite(Path folder, IOException e) {
+    String why = String.valueOf(e.getMessage());
+    return new OutputFailure(
+        why.contains(folder.toString()) ? why : folder + ": can't be written: " + why, e);
+  }
+
+  private StoredRun calculate(Path caseFile, LoadedCase loaded) {
+    String name = String.valueOf(caseFile.getFileName());
+    ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, threads - 1));
+    boolean shown = console.terminal() && !answers.quiet();
+    try (ProgressLine progress = new ProgressLine(console, shown)) {
+      StoredRun run = StoredRuns.run(loaded, new Workers(pool, threads), progress, provenance());
+      progress.check("writing the report", 0);
+      return run;
+    } catch (VoxelException | MeshException e) {
+      throw new InputFailure(name + ": " + e.getMessage(), e);
+    } catch (OutOfMemoryError e) {
+      throw new InputFailure(
+          name
+              + ": too fine for the memory: choose a coarser level, or allow more with"
+              + " GELFRONT_JAVA_OPTS=-Xmx3g",
+          e);
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  private static Provenance provenance() {
+    String host =
+        System.getProperty("os.name")
+            + " "
+            + System.getProperty("os.arch")
+            + ", Java "
+            + System.getProperty("java.version");
+    String now =
+        OffsetDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.SECONDS).toString();
+    return new Provenance(Version.number(), now, host, 0);
+  }
+
+  private void print(StoredRun run, Path folder) {
+    Path report = folder.resolve(new HtmlReport().fileName());
+    if (answers.json()) {
+      printJson(run);
+      return;
+    }
+    Findings f = run.findings();
+    if (!answers.quiet()) {
+      console.out().println(f.explanation());
+      f.pockets().forEach(this::print);
+      printAdvice(f);
+      printTimes(f);
+      printAmounts(f.amounts());
+      run.cautions().forEach(c -> console.out().println("Mind: " + c));
+      console.out().println();
+    }
+    console.out().println(run.name() + ": " + f.verdict());
+    console.out().println("Report: " + report.toAbsolutePath().normalize());
+  }
+
+  private void printJson(StoredRun run) {
+    try {
+      new FindingsJson().write(run, console.out());
+      console.out().println();
+    } catch (IOException e) {
+      throw new OutputFailure("can't print: " + e.getMessage(), e);
+    }
+  }
+
+  private void print(Pocket p) {
+    console
+        .out()
+        .println(
+            Quantities.say(
+                "  Pocket %d at (%.1f, %.1f, %.1f) mm: %s",
+                p.number(),
+                p.centre().x() * 1e3,
+                p.centre().y() * 1e3,
+                p.centre().z() * 1e3,
+                p.sentence()));
+  }
+
+  private void printAdvice(Findings f) {
+    if (!f.advice().isEmpty()) {
+      console.out().println("What to change, best first:");
+      f.advice().forEach(a -> console.out().println("  - " + a));
+    }
+  }
+
+  private void printTimes(Findings f) {
+    console
+        .out()
+        .println(
+            Quantities.say(
+                "Gate sets at %.1f s, the whole part at %.0f s; firm enough to open at %.0f s."
+                    + " Smaller than the cavity by %.1f %% of length.",
+                f.gateSets(), f.partSets(), f.firmAt(), f.linearShrinkage() * 100));
+  }
+
+  private void printAmounts(Amounts a) {
+    double grams = 1e3 * (a.cavities() * a.partMass() + a.feedMass() + a.topUpMass());
+    String injector =
+        a.injectorCapacity().isEmpty()
+            ? ""
+            : a.injectorHoldsIt() ? " The injector holds it." : " The injector does NOT hold it.";
+    console
+        .out()
+        .println(
+            Quantities.say(
+                "Melt at least %s (%.0f g) a shot: %s%s in the part, %s in gate and sprue, %s drawn"
+                    + " in.%s",
+                Quantities.ml(a.shotVolume()),
+                grams,
+                a.cavities() > 1 ? a.cavities() + " x " : "",
+                Quantities.ml(a.partVolume()),
+                Quantities.ml(a.feedVolume()),
+                Quantities.ml(a.topUpVolume()),
+                injector));
+  }
+}

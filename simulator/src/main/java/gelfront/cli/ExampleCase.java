@@ -1,0 +1,61 @@
+package gelfront.cli;
+
+import gelfront.mesh.example.Examples;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+
+/** A shipped example: a case file and the mesh of the same name. */
+final class ExampleCase {
+  private static final String FOLDER = "/gelfront/examples/";
+
+  private final String name;
+
+  ExampleCase(String name) {
+    this.name = name;
+  }
+
+  /**
+   * Copies case and mesh; what is there already and the same is left alone.
+   *
+   * @return the case file
+   * @throws OutputFailure if a file of that name is there and differs: somebody has changed it
+   */
+  Path copyTo(Path folder) throws IOException {
+    List<String> files = List.of(name + ".stl", name + ".toml");
+    for (String file : files) {
+      refuseChanged(folder.resolve(file), content(file));
+    }
+    Files.createDirectories(folder);
+    for (String file : files) {
+      Path to = folder.resolve(file);
+      if (!Files.exists(to)) {
+        Files.write(to, content(file));
+      }
+    }
+    return folder.resolve(name + ".toml");
+  }
+
+  private static byte[] content(String file) throws IOException {
+    try (InputStream in = Examples.class.getResourceAsStream(FOLDER + file)) {
+      if (in == null) {
+        throw new FileNotFoundException(file + " is not among the examples");
+      }
+      return in.readAllBytes();
+    }
+  }
+
+  private static void refuseChanged(Path file, byte[] shipped) throws IOException {
+    if (Files.exists(file) && !Arrays.equals(Files.readAllBytes(file), shipped)) {
+      throw new OutputFailure(
+          file
+              + ": differs from the shipped example and is not overwritten; run check on it, or give"
+              + " the demo another folder with -o",
+          null);
+    }
+  }
+}

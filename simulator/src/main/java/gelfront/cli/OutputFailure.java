@@ -1,0 +1,10 @@
+package gelfront.cli;
+
+/** Something can't be written; the message is one line with the place. */
+final class OutputFailure extends RuntimeException {
+  private static final long serialVersionUID = 1;
+
+  OutputFailure(String message, Throwable cause) {
+    super(message, cause);
+  }
+}
