@@ -11,12 +11,14 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
  * holds the part's cells whose place along the axis lies in [s, s+1) thickness from its end.
  */
 final class Sections {
+  private final Vec3 axis;
   private final double thickness;
   private final int[] slice;
   private final double[] radius;
   private final double[] area;
 
-  private Sections(double thickness, int[] slice, double[] area) {
+  private Sections(Vec3 axis, double thickness, int[] slice, double[] area) {
+    this.axis = axis;
     this.thickness = thickness;
     this.slice = slice;
     this.area = area;
@@ -49,7 +51,7 @@ final class Sections {
         area[slice[c]] += cavity.cellVolume() / thickness;
       }
     }
-    return new Sections(thickness, slice, area);
+    return new Sections(axis, thickness, slice, area);
   }
 
   private static boolean isPart(Cavity cavity, int c) {
@@ -95,6 +97,11 @@ final class Sections {
     }
     DMatrixRMaj v = eigen.getEigenVector(longest);
     return new Vec3(v.get(0), v.get(1), v.get(2)).unit();
+  }
+
+  /** The long axis, length one. */
+  Vec3 axis() {
+    return axis;
   }
 
   int count() {

@@ -29,6 +29,9 @@ import java.util.List;
 public final class SinkEstimate {
   private static final double THINNEST = 0.2e-3;
 
+  /** Cosine to the long axis beyond which a wall closes the part off instead of going round it. */
+  private static final double END_ON = 0.8;
+
   private final Cavity cavity;
   private final WallDistance walls;
   private final float[] set;
@@ -151,10 +154,17 @@ public final class SinkEstimate {
       flows[g][0] += v * -Math.expm1(-Math.max(0, hot));
       flows[g][1] += v * -Math.expm1(-Math.max(0, hot + gelled));
       int s = sections.slice(c);
-      if (s >= 0 && set[c] > middle && walls.distance(c) < thin[g][s]) {
+      if (s >= 0 && set[c] > middle && walls.distance(c) < thin[g][s] && isBeside(c)) {
         thin[g][s] = walls.distance(c);
         thinCell[g][s] = c;
       }
+    }
+
+    /** Whether the nearest wall lies beside the cell, not at the part's end. */
+    private boolean isBeside(int c) {
+      double[] p = cavity.wallPoint(walls.nearestWall(c));
+      Vec3 d = new Vec3(p[0], p[1], p[2]).minus(cavity.grid().centre(cavity.cells()[c]));
+      return Math.abs(d.dot(sections.axis())) < END_ON * d.length();
     }
 
     /** Spreads a group's loss over the slices where it still flows, softest first. */

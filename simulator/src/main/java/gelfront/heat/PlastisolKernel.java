@@ -22,7 +22,7 @@ final class PlastisolKernel {
   private final int n;
   private final int[] neighbours;
   private final double spacing;
-  private final double volume;
+  private final double[] volume;
   private final int[] wallCells;
 
   /** W/m K per cell where it varies, else null. */
@@ -48,7 +48,7 @@ final class PlastisolKernel {
     this.n = cavity.count();
     this.neighbours = cavity.neighbours();
     this.spacing = cavity.grid().spacing();
-    this.volume = cavity.cellVolume();
+    this.volume = cavity.volumes();
     this.wallCells = wallCells;
     this.cellConductivity = variable ? new double[n] : null;
     runs = CellRuns.of(neighbours);
@@ -161,7 +161,7 @@ final class PlastisolKernel {
         int j = neighbours[6 * i + f];
         sum += j == i ? 0 : cellConductivity == null ? k * spacing : face(i, j) * spacing;
       }
-      perCapacity[i] = 1 / (capacity[i] * volume);
+      perCapacity[i] = 1 / (capacity[i] * volume[i]);
       least = Math.min(least, 1 / (sum * perCapacity[i]));
     }
     return least;

@@ -28,6 +28,7 @@ public final class SplitStepper implements HeatStepper {
   private final Workers workers;
   private final PlastisolKernel kernel;
   private final MouldSolver mouldSolver;
+  private final double[] volume;
   private final double[] conductance;
   private final double[] wall;
   private final double[] source;
@@ -52,6 +53,7 @@ public final class SplitStepper implements HeatStepper {
     int[] wallCells = wallCells(cavity.walls(), meanAt);
     kernel = new PlastisolKernel(cavity, wallCells, !curves.constantConductivity(), workers);
     mouldSolver = new MouldSolver(model.mould());
+    volume = cavity.volumes();
     conductance = new double[walls];
     wall = new double[n];
     source = new double[n];
@@ -219,9 +221,9 @@ public final class SplitStepper implements HeatStepper {
     state.previous = old;
     state.temperature = fresh;
     double sum = 0;
-    for (double dh : next) {
-      sum += dh;
+    for (int i = 0; i < next.length; i++) {
+      sum += next[i] * volume[i];
     }
-    return sum * model.cavity().cellVolume();
+    return sum;
   }
 }

@@ -21,7 +21,7 @@ final class Budget {
   private final Cavity cavity;
   private final double drawn;
   private final double left;
-  private final int partCells;
+  private final double part;
 
   Budget(Case setup, Cavity cavity, ShotRecord shot, float[] cutOff) {
     this.setup = setup;
@@ -29,21 +29,23 @@ final class Budget {
     Plastisol p = setup.plastisol();
     double drawnSum = 0;
     double leftSum = 0;
-    int part = 0;
+    double partSum = 0;
+    double[] volume = cavity.volumes();
     for (int c = 0; c < cavity.count(); c++) {
       boolean known = !Float.isInfinite(cutOff[c]) && cutOff[c] >= 0;
       double t = known ? Math.max(p.noFlow(), shot.history().at(c, cutOff[c])) : p.noFlow();
-      drawnSum += -Math.expm1(-p.expansionHot() * Math.max(0, setup.shot().temperature() - t));
+      drawnSum +=
+          volume[c] * -Math.expm1(-p.expansionHot() * Math.max(0, setup.shot().temperature() - t));
       if (cavity.region()[c] == Cavity.Region.PART.ordinal()) {
-        part++;
+        partSum += volume[c];
         double lost =
             p.expansionHot() * (t - p.noFlow()) + p.expansionGelled() * (p.noFlow() - COLD);
-        leftSum += -Math.expm1(-lost);
+        leftSum += volume[c] * -Math.expm1(-lost);
       }
     }
-    drawn = drawnSum * cavity.cellVolume();
-    left = part == 0 ? 0 : leftSum / part;
-    partCells = part;
+    drawn = drawnSum;
+    left = partSum == 0 ? 0 : leftSum / partSum;
+    part = partSum;
   }
 
   /** Share of length. */
@@ -52,7 +54,6 @@ final class Budget {
   }
 
   Amounts amounts() {
-    double part = partCells * cavity.cellVolume();
     double feed = cavity.volume() - part;
     double topUp = setup.cavities() * drawn;
     double rho = setup.plastisol().densityHot();

@@ -128,11 +128,13 @@ public record CaseVoxels(
   }
 
   private static double volumeOf(Cavity cavity, boolean partOnly) {
-    int n = 0;
-    for (byte r : cavity.region()) {
-      n += !partOnly || r == Cavity.Region.PART.ordinal() ? 1 : 0;
+    double sum = 0;
+    double[] volume = cavity.volumes();
+    for (int c = 0; c < volume.length; c++) {
+      boolean counts = !partOnly || cavity.region()[c] == Cavity.Region.PART.ordinal();
+      sum += counts ? volume[c] : 0;
     }
-    return n * cavity.cellVolume();
+    return sum;
   }
 
   /** A true wall of area dA meets |n_d| dA / dx^2 faces along axis d; the squares add up to one. */
