@@ -28,6 +28,12 @@ public record StarterGuess(
   /** By how much the area has to rise behind a gate for a part to begin: 1.4 times as thick. */
   private static final double PART_RISE = 2;
 
+  /** Sections whose areas differ by less belong to the same land. */
+  private static final double ALIKE = 1.02;
+
+  /** How far in from an end, in stations, its thickness is taken: 2 % of the length. */
+  private static final int NEAR_END = SectionProfile.STATIONS / 50;
+
   /** Longest sides of parts that hand injection makes, metres. */
   private static final double SHORT = 15e-3;
 
@@ -76,14 +82,23 @@ public record StarterGuess(
       int gate = gateBehind(p, high);
       if (gate >= 0) {
         return new StarterGuess(
-            Optional.of(p.end(high)),
-            p.centre(gate),
+            Optional.of(rounded(p.end(high))),
+            rounded(p.centre(gate)),
             p.outwards(high),
             p.diameter(gate),
             p.diameter(station(0, high)));
       }
     }
     return atThickEnd(p);
+  }
+
+  /** To a micrometre, without minus signs before zeros. */
+  private static Vec3 rounded(Vec3 p) {
+    return new Vec3(rounded(p.x()), rounded(p.y()), rounded(p.z()));
+  }
+
+  private static double rounded(double metres) {
+    return Math.round(metres * 1e6) * 1e-6;
   }
 
   private static int station(int fromEnd, boolean high) {
@@ -101,13 +116,26 @@ public record StarterGuess(
       }
       boolean narrow = p.area(narrowest) < GATE_SHARE * mouth;
       if (narrow && p.area(s) > PART_RISE * p.area(narrowest)) {
-        return narrowest;
+        return middleOfLand(p, narrowest);
       }
       if (p.area(s) > PART_RISE * mouth) {
         return -1; // thick already: this end belongs to the part
       }
     }
     return -1;
+  }
+
+  /** A land is as narrow all along: its middle is meant, not the end that rounding picks. */
+  private static int middleOfLand(SectionProfile p, int narrowest) {
+    int low = narrowest;
+    int high = narrowest;
+    while (low > 0 && p.area(low - 1) < ALIKE * p.area(narrowest)) {
+      low--;
+    }
+    while (high + 1 < SectionProfile.STATIONS && p.area(high + 1) < ALIKE * p.area(narrowest)) {
+      high++;
+    }
+    return (low + high) / 2;
   }
 
   private static StarterGuess atThickEnd(SectionProfile p) {
@@ -118,12 +146,13 @@ public record StarterGuess(
       }
     }
     boolean high = thickest >= SectionProfile.STATIONS / 2;
-    double gate = Math.min(6e-3, Math.max(2.5e-3, 0.4 * p.diameter(thickest)));
+    double end = p.diameter(station(NEAR_END, high));
+    double gate = Math.min(Math.min(6e-3, end), Math.max(2.5e-3, 0.4 * p.diameter(thickest)));
     return new StarterGuess(
         Optional.empty(),
-        p.end(high),
+        rounded(p.end(high)),
         p.outwards(high),
-        0.5e-3 * Math.round(gate / 0.5e-3),
+        Math.max(1e-3, 0.5e-3 * Math.floor(gate / 0.5e-3)),
         Math.max(8e-3, 1e-3 * Math.ceil(1.6 * gate / 1e-3)));
   }
 
@@ -140,8 +169,7 @@ public record StarterGuess(
   }
 
   private static String mm(Vec3 p) {
-    return Quantities.say(
-        "(%.1f, %.1f, %.1f) mm", p.x() * 1e3 + 0.0, p.y() * 1e3 + 0.0, p.z() * 1e3 + 0.0);
+    return Quantities.say("(%.1f, %.1f, %.1f) mm", p.x() * 1e3, p.y() * 1e3, p.z() * 1e3);
   }
 
   /**
