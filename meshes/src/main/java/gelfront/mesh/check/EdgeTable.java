@@ -16,46 +16,48 @@ final class EdgeTable {
     int n = 3 * mesh.triangleCount();
     ring = new int[n];
     uses = new int[n];
-    int[] start = new int[mesh.vertexCount() + 1];
+    int[] byHigh = new int[n];
     for (int h = 0; h < n; h++) {
-      start[Math.min(from(h), to(h)) + 1]++;
+      byHigh[h] = h;
     }
-    for (int v = 0; v < mesh.vertexCount(); v++) {
-      start[v + 1] += start[v];
-    }
-    int[] bucket = new int[n];
-    int[] next = start.clone();
-    for (int h = 0; h < n; h++) {
-      bucket[next[Math.min(from(h), to(h))]++] = h;
-    }
-    for (int v = 0; v < mesh.vertexCount(); v++) {
-      link(bucket, start[v], start[v + 1]);
-    }
+    byHigh = sorted(byHigh, false);
+    link(sorted(byHigh, true));
   }
 
-  /** Rings the half-edges of one bucket that share their other end, too. */
-  private void link(int[] bucket, int from, int to) {
-    for (int i = from; i < to; i++) {
-      int h = bucket[i];
-      if (uses[h] > 0) {
+  /** Half-edges in rising order of their lower or higher vertex, ties in the order given. */
+  private int[] sorted(int[] order, boolean byLower) {
+    int[] next = new int[mesh.vertexCount() + 1];
+    for (int h : order) {
+      next[end(h, byLower) + 1]++;
+    }
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      next[v + 1] += next[v];
+    }
+    int[] out = new int[order.length];
+    for (int h : order) {
+      out[next[end(h, byLower)]++] = h;
+    }
+    return out;
+  }
+
+  private int end(int h, boolean lower) {
+    return lower ? Math.min(from(h), to(h)) : Math.max(from(h), to(h));
+  }
+
+  /** Rings the neighbours in the list that share both ends. */
+  private void link(int[] order) {
+    int first = 0;
+    for (int i = 1; i <= order.length; i++) {
+      if (i < order.length
+          && end(order[i], true) == end(order[first], true)
+          && end(order[i], false) == end(order[first], false)) {
         continue;
       }
-      int end = Math.max(from(h), to(h));
-      int last = h;
-      int count = 1;
-      for (int j = i + 1; j < to; j++) {
-        int g = bucket[j];
-        if (uses[g] == 0 && Math.max(from(g), to(g)) == end) {
-          ring[last] = g;
-          last = g;
-          count++;
-          uses[g] = -1;
-        }
+      for (int k = first; k < i; k++) {
+        ring[order[k]] = order[k + 1 < i ? k + 1 : first];
+        uses[order[k]] = i - first;
       }
-      ring[last] = h;
-      for (int g = h, k = 0; k < count; k++, g = ring[g]) {
-        uses[g] = count;
-      }
+      first = i;
     }
   }
 

@@ -22,7 +22,13 @@ public final class MeshCheck {
     this.shells = new Shells(mesh, edges);
   }
 
+  /**
+   * @throws gelfront.mesh.MeshException if there is no vertex
+   */
   public static MeshReport inspect(TriangleMesh mesh) {
+    if (mesh.vertexCount() == 0) {
+      throw new gelfront.mesh.MeshException("no triangles in it");
+    }
     return new MeshCheck(mesh).report();
   }
 

@@ -26,15 +26,78 @@ public final class MeshRepair {
   public static PreparedMesh prepare(TriangleMesh mesh, double weld) {
     MeshReport report = MeshCheck.inspect(mesh);
     List<String> repairs = new ArrayList<>();
-    TriangleMesh clean = drop(mesh, repairs);
+    TriangleMesh clean = dropped(mesh, repairs);
     if (!MeshCheck.inspect(clean).closed()) {
       clean = weld(clean, weld, repairs);
+    }
+    if (clean.triangleCount() == 0) {
+      throw new MeshException("the mesh encloses no volume");
     }
     MeshReport after = MeshCheck.inspect(clean);
     if (after.verdict() == MeshReport.Verdict.REFUSED) {
       throw new MeshException(String.join("; ", after.reasons()));
     }
-    return new PreparedMesh(orient(clean, repairs), report, repairs);
+    TriangleMesh oriented = orient(clean, repairs);
+    checkEdges(oriented);
+    return new PreparedMesh(oriented, report, repairs);
+  }
+
+  /**
+   * A repeated triangle is one too many, unless it is the wall between two bodies that meet face to
+   * face: then both go. The one that leaves the mesh closed is right.
+   */
+  private static TriangleMesh dropped(TriangleMesh mesh, List<String> repairs) {
+    TriangleMesh once = drop(mesh, repairs);
+    if (once.triangleCount() == 0 || MeshCheck.inspect(once).closed()) {
+      return once;
+    }
+    TriangleMesh open = withoutWalls(mesh);
+    if (open.triangleCount() == 0 || !MeshCheck.inspect(open).closed()) {
+      return once;
+    }
+    repairs.clear();
+    repairs.add(
+        (mesh.triangleCount() - open.triangleCount())
+            + " triangles of walls between bodies that touch, or empty ones, dropped");
+    return open;
+  }
+
+  /** Without empty triangles and without any that another repeats. */
+  private static TriangleMesh withoutWalls(TriangleMesh mesh) {
+    Map<Long, Integer> uses = new HashMap<>(2 * mesh.triangleCount());
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      uses.merge(MeshCheck.key(mesh, t), 1, Integer::sum);
+    }
+    int[] kept = new int[3 * mesh.triangleCount()];
+    int n = 0;
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      int a = mesh.corner(t, 0);
+      int b = mesh.corner(t, 1);
+      int c = mesh.corner(t, 2);
+      if (a != b && b != c && c != a && uses.get(MeshCheck.key(mesh, t)) == 1) {
+        kept[n++] = a;
+        kept[n++] = b;
+        kept[n++] = c;
+      }
+    }
+    return new TriangleMesh(mesh.copyVertices(), Arrays.copyOf(kept, n));
+  }
+
+  /** Inside and outside are defined where, at every edge, as many triangles run to as fro. */
+  private static void checkEdges(TriangleMesh mesh) {
+    EdgeTable edges = new EdgeTable(mesh);
+    for (int h = 0; h < edges.count(); h++) {
+      int net = 1;
+      for (int g = edges.other(h); g != h; g = edges.other(g)) {
+        net += edges.from(g) == edges.from(h) ? 1 : -1;
+      }
+      if (net != 0) {
+        throw new MeshException(
+            edges.uses(h)
+                + " triangles meet at one edge and leave open what is inside, at "
+                + MeshCheck.mm(mesh.vertex(edges.from(h))));
+      }
+    }
   }
 
   /** Without triangles that repeat a corner or another triangle. */
@@ -118,14 +181,12 @@ public final class MeshRepair {
     Shells shells = new Shells(mesh, new EdgeTable(mesh));
     double[] volume = shells.volumes(true);
     double[] original = shells.volumes(false);
+    checkVolumes(mesh, shells, volume);
     boolean[] isVoid = voids(mesh, shells, original);
     int[] t = mesh.copyTriangles();
     int turned = 0;
     for (int i = 0; i < mesh.triangleCount(); i++) {
       int s = shells.of(i);
-      if (volume[s] == 0) {
-        throw new MeshException("shell " + (s + 1) + " encloses no volume");
-      }
       if (shells.flip(i) ^ (volume[s] < 0) ^ isVoid[s]) {
         int keep = t[3 * i];
         t[3 * i] = t[3 * i + 1];
@@ -139,33 +200,75 @@ public final class MeshRepair {
     return turned == 0 ? mesh : new TriangleMesh(mesh.copyVertices(), t);
   }
 
-  /** A shell wholly inside another and wound against it is a void; wound alike it is swallowed. */
+  /** Refuses a shell whose mean thickness is lost in the rounding of single-precision files. */
+  private static void checkVolumes(TriangleMesh mesh, Shells shells, double[] volume) {
+    double[] area = new double[volume.length];
+    int[] first = new int[volume.length];
+    for (int t = mesh.triangleCount() - 1; t >= 0; t--) {
+      Vec3 a = mesh.vertex(mesh.corner(t, 0));
+      Vec3 e = mesh.vertex(mesh.corner(t, 1)).minus(a);
+      area[shells.of(t)] += 0.5 * e.cross(mesh.vertex(mesh.corner(t, 2)).minus(a)).length();
+      first[shells.of(t)] = t;
+    }
+    double least = 1e-7 * mesh.box().size().length();
+    for (int s = 0; s < volume.length; s++) {
+      if (!(Math.abs(volume[s]) > least * area[s])) {
+        throw new MeshException(
+            "shell "
+                + (s + 1)
+                + " encloses no volume, at "
+                + MeshCheck.mm(mesh.vertex(mesh.corner(first[s], 0))));
+      }
+    }
+  }
+
+  /**
+   * A shell wholly inside another and wound against it is a void, or a solid where the other is a
+   * void; wound alike it is swallowed.
+   */
   private static boolean[] voids(TriangleMesh mesh, Shells shells, double[] original) {
     boolean[] isVoid = new boolean[shells.count()];
     if (shells.count() == 1 || shells.count() > 200) {
       return isVoid;
     }
     Nesting nesting = new Nesting(mesh, shells);
-    for (int a = 0; a < isVoid.length; a++) {
-      for (int b = 0; b < isVoid.length; b++) {
-        if (a != b
-            && Math.abs(original[a]) < Math.abs(original[b])
-            && nesting.boxesMeet(a, b)
-            && original[a] * original[b] < 0
-            && !nesting.cross(a, b)
-            && nesting.inside(a, b)) {
-          if (shells.shuffled(a) || shells.shuffled(b)) {
-            throw new MeshException(
-                "shell "
-                    + (a + 1)
-                    + " lies inside shell "
-                    + (b + 1)
-                    + " and their winding does not tell whether it is a void");
-          }
-          isVoid[a] = true;
-        }
+    double[] size = shells.volumes(true);
+    List<Integer> largestFirst = new ArrayList<>();
+    for (int s = 0; s < size.length; s++) {
+      size[s] = Math.abs(size[s]);
+      largestFirst.add(s);
+    }
+    largestFirst.sort((a, b) -> Double.compare(size[b], size[a]));
+    for (int i = 1; i < size.length; i++) {
+      int a = largestFirst.get(i);
+      int b = container(nesting, a, largestFirst.subList(0, i));
+      if (b >= 0) {
+        checkWinding(shells, a, b);
+        isVoid[a] = isVoid[b] ^ (original[a] * original[b] < 0);
       }
     }
     return isVoid;
+  }
+
+  /** The smallest of the larger shells that {@code a} lies wholly inside; -1 if none. */
+  private static int container(Nesting nesting, int a, List<Integer> larger) {
+    for (int i = larger.size() - 1; i >= 0; i--) {
+      int b = larger.get(i);
+      if (nesting.boxesMeet(a, b) && nesting.inside(a, b) && !nesting.cross(a, b)) {
+        return b;
+      }
+    }
+    return -1;
+  }
+
+  private static void checkWinding(Shells shells, int a, int b) {
+    if (shells.shuffled(a) || shells.shuffled(b)) {
+      throw new MeshException(
+          "shell "
+              + (a + 1)
+              + " lies inside shell "
+              + (b + 1)
+              + " and their winding does not tell whether it is a void");
+    }
   }
 }

@@ -7,7 +7,10 @@ import java.util.List;
 
 /** Which shells overlap, and which lie wholly inside another. */
 final class Nesting {
-  /** Edges looked at per pair: enough to notice any overlap worth uniting. */
+  /**
+   * Triangles looked at per pair, of those near the other's box: enough to notice any overlap worth
+   * uniting.
+   */
   private static final int SAMPLES = 400;
 
   /** A direction that runs along no part's axis. */
@@ -72,9 +75,9 @@ final class Nesting {
 
   /** Whether an edge of {@code a} goes through a triangle of {@code b}. */
   private boolean pierces(int a, int b) {
-    List<Integer> list = triangles.get(a);
-    int step = Math.max(1, list.size() / SAMPLES);
     double[] box = box(b);
+    List<Integer> list = triangles.get(a).stream().filter(t -> near(t, box)).toList();
+    int step = Math.max(1, list.size() / SAMPLES);
     for (int i = 0; i < list.size(); i += step) {
       int t = list.get(i);
       for (int c = 0; c < 3; c++) {
@@ -86,6 +89,13 @@ final class Nesting {
       }
     }
     return false;
+  }
+
+  private boolean near(int t, double[] box) {
+    Vec3 a = mesh.vertex(mesh.corner(t, 0));
+    Vec3 b = mesh.vertex(mesh.corner(t, 1));
+    Vec3 c = mesh.vertex(mesh.corner(t, 2));
+    return near(a, b, box) || near(b, c, box) || near(c, a, box);
   }
 
   private static boolean near(Vec3 p, Vec3 q, double[] box) {

@@ -24,6 +24,9 @@ public final class MeshFiles {
 
   private static final double LARGEST = 1;
 
+  /** Longer than this, metres, no stated unit makes sense, and volumes soon overflow. */
+  private static final double ABSURD = 100;
+
   private MeshFiles() {}
 
   /**
@@ -40,8 +43,13 @@ public final class MeshFiles {
               .findFirst()
               .orElseThrow(() -> new MeshException("not an STL file, neither binary nor text"));
       TriangleMesh mesh = reader.read(content, unit.orElse(LengthUnit.MM).metres());
+      double longest = longest(mesh.box());
       if (unit.isEmpty()) {
-        checkSize(mesh.box());
+        checkSize(longest);
+      }
+      if (longest > ABSURD) {
+        throw new MeshException(
+            String.format(Locale.ROOT, "the part would be %.4g m long", longest));
       }
       return mesh;
     } catch (MeshException e) {
@@ -67,9 +75,12 @@ public final class MeshFiles {
     }
   }
 
-  private static void checkSize(Box box) {
+  private static double longest(Box box) {
     Vec3 s = box.size();
-    double longest = Math.max(s.x(), Math.max(s.y(), s.z()));
+    return Math.max(s.x(), Math.max(s.y(), s.z()));
+  }
+
+  private static void checkSize(double longest) {
     if (longest < SMALLEST) {
       throw new MeshException(
           String.format(

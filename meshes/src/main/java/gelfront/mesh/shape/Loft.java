@@ -12,6 +12,8 @@ public final class Loft {
   /** Metres between sections. */
   private static final double STEP = 1.5e-3;
 
+  private static final double LONGEST = 1;
+
   private Loft() {}
 
   /**
@@ -23,12 +25,15 @@ public final class Loft {
     if (x.length < 2 || width.length != x.length || height.length != x.length) {
       throw new IllegalArgumentException("two rows at least, each with a width and a height");
     }
+    double[] slopeY = slopes(x, width);
+    double[] slopeZ = slopes(x, height);
+    if (!(x[x.length - 1] - x[0] <= LONGEST)) {
+      throw new IllegalArgumentException("the rows span more than a metre");
+    }
     int n = (int) Math.max(2, Math.ceil((x[x.length - 1] - x[0]) / STEP) + 1);
     double[] at = new double[n];
     double[] ry = new double[n];
     double[] rz = new double[n];
-    double[] slopeY = slopes(x, width);
-    double[] slopeZ = slopes(x, height);
     for (int i = 0; i < n; i++) {
       at[i] = x[0] + (x[x.length - 1] - x[0]) * i / (n - 1);
       ry[i] = 0.5 * value(x, width, slopeY, at[i]);
@@ -43,7 +48,7 @@ public final class Loft {
     for (int i = 0; i + 1 < n; i++) {
       if (!(x[i + 1] > x[i]) || !(y[i] > 0) || !(y[i + 1] > 0)) {
         throw new IllegalArgumentException(
-            "distances must rise and sizes be positive at row " + (i + 1));
+            "distances must rise and sizes be positive at rows " + (i + 1) + " and " + (i + 2));
       }
       secant[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
     }
