@@ -3,6 +3,7 @@ package gelfront.mesh.check;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -161,10 +162,14 @@ public final class MeshCheck {
   }
 
   static int duplicates(TriangleMesh m) {
-    Set<Long> seen = new HashSet<>(2 * m.triangleCount());
+    long[] keys = new long[m.triangleCount()];
+    for (int t = 0; t < keys.length; t++) {
+      keys[t] = key(m, t);
+    }
+    Arrays.sort(keys);
     int n = 0;
-    for (int t = 0; t < m.triangleCount(); t++) {
-      n += seen.add(key(m, t)) ? 0 : 1;
+    for (int t = 1; t < keys.length; t++) {
+      n += keys[t] == keys[t - 1] ? 1 : 0;
     }
     return n;
   }

@@ -26,14 +26,16 @@ public final class MeshRepair {
   public static PreparedMesh prepare(TriangleMesh mesh, double weld) {
     MeshReport report = MeshCheck.inspect(mesh);
     List<String> repairs = new ArrayList<>();
-    TriangleMesh clean = dropped(mesh, repairs);
-    if (!MeshCheck.inspect(clean).closed()) {
-      clean = weld(clean, weld, repairs);
-    }
+    boolean spare = report.duplicates() > 0 || report.zeroArea() > 0;
+    TriangleMesh clean = spare ? dropped(mesh, repairs) : mesh;
     if (clean.triangleCount() == 0) {
       throw new MeshException("the mesh encloses no volume");
     }
-    MeshReport after = MeshCheck.inspect(clean);
+    MeshReport after = clean == mesh ? report : MeshCheck.inspect(clean);
+    if (!after.closed()) {
+      clean = weld(clean, weld, repairs);
+      after = MeshCheck.inspect(clean);
+    }
     if (after.verdict() == MeshReport.Verdict.REFUSED) {
       throw new MeshException(String.join("; ", after.reasons()));
     }
