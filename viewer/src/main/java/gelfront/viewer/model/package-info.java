@@ -1,0 +1,2 @@
+/** What is shown, without the engine: tested without a window. */
+package gelfront.viewer.model;

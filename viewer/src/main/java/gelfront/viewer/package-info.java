@@ -1,0 +1,2 @@
+/** The window on a stored run. Knows results, no solver. */
+package gelfront.viewer;

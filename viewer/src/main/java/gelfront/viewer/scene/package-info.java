@@ -1,0 +1,2 @@
+/** Engine meshes of what the model says. */
+package gelfront.viewer.scene;
