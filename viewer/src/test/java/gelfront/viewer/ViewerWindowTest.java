@@ -127,6 +127,7 @@ class ViewerWindowTest {
     int w = app.getCamera().getWidth();
     int h = app.getCamera().getHeight();
     ByteBuffer pixels = BufferUtils.createByteBuffer(4 * w * h);
+    app.getRootNode().updateGeometricState();
     app.getRenderer().setFrameBuffer(null);
     app.getRenderer().setViewPort(0, 0, w, h);
     app.getRenderManager().renderViewPort(app.getViewPort(), 0);
