@@ -42,7 +42,7 @@ public final class ViewerApp extends SimpleApplication {
 
   ViewerApp(StoredRun run) {
     this.run = run;
-    this.slider = new LateSlider(run.fields());
+    this.slider = new LateSlider(run.fields(), run.findings().gateSets());
   }
 
   /** Opens a result folder; exit code 3 and one line where it is none. */
@@ -91,7 +91,7 @@ public final class ViewerApp extends SimpleApplication {
   @Override
   public void simpleInitApp() {
     flyCam.setEnabled(false);
-    viewPort.setBackgroundColor(new ColorRGBA(0.16f, 0.18f, 0.2f, 1));
+    viewPort.setBackgroundColor(new ColorRGBA(0.36f, 0.39f, 0.42f, 1));
     voxels = VoxelGeometry.of(assetManager);
     turned.attachChild(voxels);
     rootNode.attachChild(turned);

@@ -9,8 +9,14 @@ public final class LateSlider {
   private final double latest;
   private int step;
 
-  public LateSlider(Fields fields) {
+  /**
+   * @param start s from which cells are shown at first; the skin sets at once and hides the rest
+   */
+  public LateSlider(Fields fields, double start) {
     latest = VoxelFaces.latest(fields);
+    if (latest > 0 && Double.isFinite(start)) {
+      move((int) Math.ceil(STEPS * start / latest));
+    }
   }
 
   /** Moves by so many steps, within the run; returns whether anything changed. */

@@ -55,11 +55,16 @@ class VoxelFacesTest {
 
   @Test
   void theSliderStaysWithinTheRun() {
-    LateSlider s = new LateSlider(block());
+    LateSlider s = new LateSlider(block(), 0);
 
     assertFalse(s.move(-1));
     assertTrue(s.move(1000));
     assertTrue(s.from() < s.latest());
     assertFalse(s.move(1));
+  }
+
+  @Test
+  void theSliderStartsWhereItIsTold() {
+    assertEquals(12, new LateSlider(block(), 12).from(), 0.6);
   }
 }
