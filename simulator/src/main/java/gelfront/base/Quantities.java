@@ -55,11 +55,6 @@ public final class Quantities {
     return say(m3 < 1e-6 ? "%.2f ml" : "%.1f ml", m3 * 1e6);
   }
 
-  /** °C with °F beside it. */
-  public static String celsius(double t) {
-    return say("%.0f °C (%.0f °F)", t, t * 1.8 + 32);
-  }
-
   /** {@code String.format} with a point for decimals everywhere. */
   public static String say(String format, Object... values) {
     return String.format(Locale.ROOT, format, values);

@@ -59,19 +59,19 @@ final class Chart {
         "aria-label",
         "temperatures over time");
     for (double v : y.lines()) {
-      line(h, LEFT, py(v), WIDTH - RIGHT, py(v), "#e4e1d8");
-      text(h, LEFT - 8, py(v) + 5, "end", Say.tick(v, y.step()), "#525c62");
+      Svg.line(h, LEFT, py(v), WIDTH - RIGHT, py(v), "#e4e1d8", "1.5");
+      Svg.text(h, LEFT - 8, py(v) + 5, "end", Say.tick(v, y.step()), "#525c62");
     }
     for (double v : x.lines()) {
-      text(h, px(v), HEIGHT - BOTTOM + 20, "middle", Say.tick(v, x.step()), "#525c62");
+      Svg.text(h, px(v), HEIGHT - BOTTOM + 20, "middle", Say.tick(v, x.step()), "#525c62");
     }
-    text(h, LEFT - 8, TOP - 8, "end", "°C", "#525c62");
-    text(h, WIDTH - RIGHT, HEIGHT - 6, "end", "seconds after filling", "#525c62");
+    Svg.text(h, LEFT - 8, TOP - 8, "end", "°C", "#525c62");
+    Svg.text(h, WIDTH - RIGHT, HEIGHT - 6, "end", "seconds after filling", "#525c62");
     double last = -1e9;
     for (Mark m : marks.stream().sorted(Comparator.comparingDouble(Mark::time)).toList()) {
-      line(h, px(m.time()), TOP, px(m.time()), HEIGHT - BOTTOM, "#8f2416");
+      Svg.line(h, px(m.time()), TOP, px(m.time()), HEIGHT - BOTTOM, "#8f2416", "1.5");
       boolean crowded = px(m.time()) - last < 120;
-      text(h, px(m.time()) + 5, TOP + (crowded ? 30 : 13), "start", m.label(), "#8f2416");
+      Svg.text(h, px(m.time()) + 5, TOP + (crowded ? 30 : 13), "start", m.label(), "#8f2416");
       last = px(m.time());
     }
     curves(h);
@@ -100,7 +100,7 @@ final class Chart {
           "2.5",
           "stroke-dasharray",
           DASH[i % DASH.length].isEmpty() ? "none" : DASH[i % DASH.length]);
-      text(h, WIDTH - RIGHT + 8, label[i] + 5, "start", c.label(), ink);
+      Svg.text(h, WIDTH - RIGHT + 8, label[i] + 5, "start", c.label(), ink);
     }
   }
 
@@ -129,38 +129,5 @@ final class Chart {
 
   private double py(double v) {
     return HEIGHT - BOTTOM - y.share(v) * (HEIGHT - TOP - BOTTOM);
-  }
-
-  private static void line(Html h, double x1, double y1, double x2, double y2, String ink) {
-    h.empty(
-        "line",
-        "x1",
-        Say.fixed(x1, 1),
-        "y1",
-        Say.fixed(y1, 1),
-        "x2",
-        Say.fixed(x2, 1),
-        "y2",
-        Say.fixed(y2, 1),
-        "stroke",
-        ink,
-        "stroke-width",
-        "1.5");
-  }
-
-  static void text(Html h, double x, double y, String anchor, String words, String ink) {
-    h.element(
-        "text",
-        words,
-        "x",
-        Say.fixed(x, 1),
-        "y",
-        Say.fixed(y, 1),
-        "text-anchor",
-        anchor,
-        "font-size",
-        "14",
-        "fill",
-        ink);
   }
 }

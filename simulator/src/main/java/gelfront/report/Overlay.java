@@ -23,7 +23,7 @@ final class Overlay {
       Vec3 c = f.pockets().get(0).constriction().place();
       double y = v.height() - 16;
       pointer(h, v.x(c), v.y(c), v.x(c), y - 18);
-      Chart.text(
+      Svg.text(
           h, v.x(c), y, "middle", Say.culprit(f.pockets().get(0).constriction().kind()), "#1d2327");
     }
     scale(h, v.height() + 8, v.width(), times, "stays soft for, s");
@@ -60,20 +60,7 @@ final class Overlay {
   private static void badge(Html h, View v, Vec3 at, int number, double y) {
     double x = v.x(at);
     pointer(h, x, v.y(at), x, y + 15);
-    h.empty(
-        "circle",
-        "cx",
-        Say.fixed(x, 1),
-        "cy",
-        Say.fixed(y, 1),
-        "r",
-        "16",
-        "fill",
-        "#ffffff",
-        "stroke",
-        "#1d2327",
-        "stroke-width",
-        "2.5");
+    Svg.circle(h, x, y, "16", "#ffffff", "#1d2327", "2.5");
     h.element(
         "text",
         String.valueOf(number),
@@ -90,36 +77,9 @@ final class Overlay {
   }
 
   private static void pointer(Html h, double x1, double y1, double x2, double y2) {
-    for (String[] ink : new String[][] {{"#ffffff", "5"}, {"#1d2327", "2"}}) {
-      h.empty(
-          "line",
-          "x1",
-          Say.fixed(x1, 1),
-          "y1",
-          Say.fixed(y1, 1),
-          "x2",
-          Say.fixed(x2, 1),
-          "y2",
-          Say.fixed(y2, 1),
-          "stroke",
-          ink[0],
-          "stroke-width",
-          ink[1]);
-    }
-    h.empty(
-        "circle",
-        "cx",
-        Say.fixed(x1, 1),
-        "cy",
-        Say.fixed(y1, 1),
-        "r",
-        "4",
-        "fill",
-        "#1d2327",
-        "stroke",
-        "#ffffff",
-        "stroke-width",
-        "1.5");
+    Svg.line(h, x1, y1, x2, y2, "#ffffff", "5"); // casing, so that it shows on dark and light
+    Svg.line(h, x1, y1, x2, y2, "#1d2327", "2");
+    Svg.circle(h, x1, y1, "4", "#1d2327", "#ffffff", "1.5");
   }
 
   private static void scale(Html h, double y, int width, Scale s, String words) {
@@ -142,8 +102,8 @@ final class Overlay {
           ink);
     }
     for (double t : s.lines()) {
-      Chart.text(h, left + w * s.share(t), y + 38, "middle", Say.tick(t, s.step()), "#1d2327");
+      Svg.text(h, left + w * s.share(t), y + 38, "middle", Say.tick(t, s.step()), "#1d2327");
     }
-    Chart.text(h, left + w + 14, y + 15, "start", words, "#1d2327");
+    Svg.text(h, left + w + 14, y + 15, "start", words, "#1d2327");
   }
 }

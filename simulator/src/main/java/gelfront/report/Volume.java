@@ -73,18 +73,6 @@ final class Volume {
     return new Volume(corner, spacing, n[0], n[1], n[2], slots);
   }
 
-  int[] size() {
-    return new int[] {nx, ny, nz};
-  }
-
-  Vec3 origin() {
-    return origin;
-  }
-
-  double spacing() {
-    return spacing;
-  }
-
   private int cells() {
     return nx * ny * nz;
   }
@@ -223,54 +211,5 @@ final class Volume {
       }
     }
     return weight > 1e-9 ? (float) (sum / weight) : Float.NaN;
-  }
-
-  private Vec3 centre(int slot) {
-    int i = slot % nx;
-    int j = slot / nx % ny;
-    int k = slot / nx / ny;
-    return origin.plus(new Vec3(i + 0.5, j + 0.5, k + 0.5).times(spacing));
-  }
-
-  /** The same place in cells so coarse that all together they are at most {@code most}. */
-  Volume coarse(int most) {
-    double h = spacing;
-    int[] n = sizeAt(h);
-    while ((long) n[0] * n[1] * n[2] > most) {
-      h *= 1.02;
-      n = sizeAt(h);
-    }
-    boolean[] hit = new boolean[n[0] * n[1] * n[2]];
-    for (int s : slots) {
-      Vec3 p = centre(s).minus(origin).times(1 / h);
-      hit[(int) p.x() + n[0] * ((int) p.y() + n[1] * (int) p.z())] = true;
-    }
-    int[] filled = new int[hit.length];
-    int count = 0;
-    for (int c = 0; c < hit.length; c++) {
-      if (hit[c]) {
-        filled[count++] = c;
-      }
-    }
-    return of(origin, h, n, Arrays.copyOf(filled, count));
-  }
-
-  /** Never fewer cells than the coarse volume will have with its own padding. */
-  private int[] sizeAt(double h) {
-    int[] n = {nx, ny, nz};
-    for (int a = 0; a < 3; a++) {
-      n[a] = (int) Math.ceil((n[a] - 2 * PAD) * spacing / h) + 1 + 2 * PAD;
-    }
-    return n;
-  }
-
-  /** Values at this volume's filled cells of a field that is dense in another. */
-  float[] resample(Volume fine, float[] dense) {
-    float[] out = new float[slots.length];
-    for (int s = 0; s < slots.length; s++) {
-      Vec3 p = centre(slots[s]);
-      out[s] = fine.sample(dense, p.x(), p.y(), p.z());
-    }
-    return out;
   }
 }

@@ -107,8 +107,7 @@ public record CaseVoxels(
       TriangleMesh part,
       double opening,
       List<String> notes) {
-    if (cavity.region().length == 0
-        || !CavityBuilder.present(cavity).contains(Cavity.Region.PART)) {
+    if (volumeOf(cavity, true) == 0) {
       throw new VoxelException("no voxel lies inside the part: is its unit right?");
     }
     VoxelModel model = MouldBuilder.build(cavity, c.block(), blockBox(c, surface.box(), mouth));

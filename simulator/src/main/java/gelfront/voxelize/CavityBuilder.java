@@ -5,7 +5,6 @@ import gelfront.grid.Cavity;
 import gelfront.grid.UniformGrid;
 import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -237,19 +236,5 @@ public final class CavityBuilder {
     double[] q = {p.x(), p.y(), p.z()};
     q[face / 2] += (face % 2 == 0 ? -1 : 1) * distance;
     return mouth.get().holds(q[0], q[1], q[2], 1e-3 * grid.spacing());
-  }
-
-  /** All regions present, for a message. */
-  static List<Cavity.Region> present(Cavity cavity) {
-    List<Cavity.Region> found = new ArrayList<>();
-    for (Cavity.Region r : Cavity.Region.values()) {
-      for (byte b : cavity.region()) {
-        if (b == r.ordinal()) {
-          found.add(r);
-          break;
-        }
-      }
-    }
-    return found;
   }
 }

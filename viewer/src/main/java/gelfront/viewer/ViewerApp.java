@@ -5,7 +5,6 @@ import com.jme3.font.BitmapText;
 import com.jme3.input.ChaseCamera;
 import com.jme3.input.KeyInput;
 import com.jme3.input.controls.ActionListener;
-import com.jme3.input.controls.AnalogListener;
 import com.jme3.input.controls.KeyTrigger;
 import com.jme3.math.ColorRGBA;
 import com.jme3.scene.Geometry;
@@ -126,9 +125,7 @@ public final class ViewerApp extends SimpleApplication {
             move(name.equals("later") ? 1 : -1);
           }
         };
-    AnalogListener none = (name, value, perFrame) -> {};
     inputManager.addListener(step, "later", "earlier");
-    inputManager.addListener(none, "later");
   }
 
   /** On the engine's thread only. */

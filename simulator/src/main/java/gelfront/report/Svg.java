@@ -1,0 +1,57 @@
+package gelfront.report;
+
+/** The few shapes that charts and labels are drawn with. Coordinates in the drawing's units. */
+final class Svg {
+  private Svg() {}
+
+  static void line(Html h, double x1, double y1, double x2, double y2, String ink, String width) {
+    h.empty(
+        "line",
+        "x1",
+        Say.fixed(x1, 1),
+        "y1",
+        Say.fixed(y1, 1),
+        "x2",
+        Say.fixed(x2, 1),
+        "y2",
+        Say.fixed(y2, 1),
+        "stroke",
+        ink,
+        "stroke-width",
+        width);
+  }
+
+  static void circle(
+      Html h, double x, double y, String radius, String fill, String ink, String width) {
+    h.empty(
+        "circle",
+        "cx",
+        Say.fixed(x, 1),
+        "cy",
+        Say.fixed(y, 1),
+        "r",
+        radius,
+        "fill",
+        fill,
+        "stroke",
+        ink,
+        "stroke-width",
+        width);
+  }
+
+  static void text(Html h, double x, double y, String anchor, String words, String ink) {
+    h.element(
+        "text",
+        words,
+        "x",
+        Say.fixed(x, 1),
+        "y",
+        Say.fixed(y, 1),
+        "text-anchor",
+        anchor,
+        "font-size",
+        "14",
+        "fill",
+        ink);
+  }
+}
