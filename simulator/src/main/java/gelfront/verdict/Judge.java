@@ -25,6 +25,12 @@ public final class Judge {
   /** Metres from which a dent on a soft part is seen and felt: common practice, no source. */
   public static final double VISIBLE = 0.2e-3;
 
+  /**
+   * Share of the gate's own closing time below which a place beside it closed for itself: a thin
+   * end that starves the part while the gate is still open is a neck, however near it lies.
+   */
+  private static final double WITH_GATE = 0.9;
+
   private final Case setup;
   private final CaseVoxels voxels;
   private final Cavity cavity;
@@ -32,6 +38,7 @@ public final class Judge {
   private final Basins cutOff;
   private final WallDistance walls;
   private final boolean[] mouth;
+  private final double gateSets;
 
   private Judge(Case setup, CaseVoxels voxels, ShotRecord shot) {
     this.setup = setup;
@@ -41,6 +48,7 @@ public final class Judge {
     this.cutOff = CutOff.of(cavity, shot.set());
     this.walls = WallDistance.of(cavity);
     this.mouth = MergeTree.mouthCells(cavity);
+    this.gateSets = latest(cutOff.level(), this::isPart);
   }
 
   /**
@@ -104,7 +112,8 @@ public final class Judge {
       half = Math.max(half, walls.distance(cavity.neighbours()[6 * saddle + f]));
     }
     Vec3 at = place(saddle);
-    boolean atGate = at.distance(voxels.gate()) < 1.5 * voxels.gateWidth();
+    boolean atGate =
+        at.distance(voxels.gate()) < 1.5 * voxels.gateWidth() && closed >= WITH_GATE * gateSets;
     Constriction.Kind kind =
         switch (Cavity.Region.of(cavity.region()[saddle])) {
           case PART -> atGate ? Constriction.Kind.GATE : Constriction.Kind.NECK;
@@ -167,7 +176,7 @@ public final class Judge {
         Words.explanation(worst, pockets),
         Words.advice(pockets),
         pockets,
-        latest(cutOff.level(), this::isPart),
+        gateSets,
         latest(shot.set(), c -> mouth[c]),
         latest(shot.set(), this::isPart),
         latest(shot.firm(), this::isPart),

@@ -108,6 +108,16 @@ class CaseRunnerTest {
     assertTrue(deepest(thick) < deepest(thin), deepest(thick) + " " + deepest(thin));
   }
 
+  @Test
+  void aThinEndThatClosesBeforeItsWideGateIsBlamedInItsStead() {
+    Findings f = run(Examples.all().get("cone-body"), feed(NOSE, BACK, 6e-3));
+
+    Constriction c = f.pockets().get(0).constriction();
+    assertEquals(Constriction.Kind.NECK, c.kind());
+    assertTrue(c.closedAt() < 0.9 * f.gateSets(), c.closedAt() + " and " + f.gateSets());
+    assertTrue(c.place().x() > 0 && c.width() < 6e-3, c.toString());
+  }
+
   /** Common practice, no source. */
   @Test
   void aWiderGateNeverMakesItWorse() {
