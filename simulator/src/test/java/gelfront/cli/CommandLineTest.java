@@ -210,21 +210,19 @@ final class CommandLineTest {
     assertEquals(List.of("pea.toml"), names());
   }
 
-  @Test
-  void onATerminalProgressIsDrawnAndWipedUnlessQuiet() {
-    for (boolean quiet : new boolean[] {false, true}) {
-      out = new ByteArrayOutputStream();
-      err = new ByteArrayOutputStream();
-      Console console = new Console(print(out), print(err), true, () -> false, false);
-      String[] args = strings("check", caseFile, "-o", folder.resolve("r"));
-      String[] quietly = strings("check", caseFile, "-o", folder.resolve("r"), "--quiet");
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void onATerminalProgressIsDrawnAndWipedUnlessQuiet(boolean quiet) {
+    out = new ByteArrayOutputStream();
+    err = new ByteArrayOutputStream();
+    int[] asked = {0};
+    Console console = new Console(print(out), print(err), true, () -> asked[0]++ > 20, false);
 
-      Main.run(quiet ? quietly : args, console);
+    Main.run(strings("check", caseFile, quiet ? "--quiet" : "--threads=1"), console);
 
-      assertEquals(quiet, err().isEmpty());
-      assertEquals(quiet, out().lines().count() == 2);
-      assertTrue(quiet || (err().contains("cooling [") && err().endsWith("\r")), err());
-    }
+    String end = "cancelled while cooling" + System.lineSeparator();
+    assertTrue(quiet ? err().equals(end) : err().endsWith(" \r" + end), err());
+    assertEquals(quiet, !err().contains("cooling ["), err());
   }
 
   @ParameterizedTest
