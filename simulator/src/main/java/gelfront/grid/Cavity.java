@@ -94,6 +94,24 @@ public record Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] reg
     return v;
   }
 
+  /**
+   * How far the middle of a cell's true volume lies from the cube's, in voxels; x, y, z by turns,
+   * length 3 n. The slice that a wall adds or takes lies at the wall, so along its axis the middle
+   * moves by half of it:
+   *
+   * <pre>  sum over the cell's walls along the axis of +-(s / dx - 1/2) n_d^2 / 2</pre>
+   */
+  public float[] shifts() {
+    float[] shift = new float[3 * count()];
+    for (int w = 0; w < walls.count(); w++) {
+      double n = walls.cosine[w];
+      double slice = (walls.distance[w] / grid.spacing() - 0.5) * n * n;
+      shift[3 * walls.cell[w] + walls.face[w] / 2] +=
+          (float) ((walls.face[w] % 2 == 0 ? -0.5 : 0.5) * slice);
+    }
+    return shift;
+  }
+
   /** Point on the true wall that link {@code w} meets, as x, y, z in metres. */
   public double[] wallPoint(int w) {
     int at = cells[walls.cell[w]];

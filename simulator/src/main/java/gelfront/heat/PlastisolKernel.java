@@ -29,6 +29,7 @@ final class PlastisolKernel {
   private final double[] cellConductivity;
 
   private final CellRuns runs;
+  private final MovedMiddles moved;
 
   private final double[] perCapacity;
   private final double[] rate0;
@@ -52,6 +53,7 @@ final class PlastisolKernel {
     this.wallCells = wallCells;
     this.cellConductivity = variable ? new double[n] : null;
     runs = CellRuns.of(neighbours);
+    moved = MovedMiddles.of(cavity);
     perCapacity = new double[n];
     rate0 = new double[n];
     flux = new double[n];
@@ -155,8 +157,12 @@ final class PlastisolKernel {
 
   private double explicitLimit(double[] capacity, double k, double[] wall) {
     double least = Double.POSITIVE_INFINITY;
+    int m = 0;
     for (int i = 0; i < n; i++) {
       double sum = wall[i];
+      for (; m < moved.count() && moved.cell(m) == i; m++) {
+        sum += spacing * moved.excess(m) * between(i, moved.other(m), k);
+      }
       for (int f = 0; f < 6; f++) {
         int j = neighbours[6 * i + f];
         sum += j == i ? 0 : cellConductivity == null ? k * spacing : face(i, j) * spacing;
@@ -171,6 +177,10 @@ final class PlastisolKernel {
     int s = (int) Math.ceil(0.5 * (Math.sqrt(9 + 16 * reach) - 1));
     s = Math.max(3, s);
     return s % 2 == 0 ? s + 1 : s;
+  }
+
+  private double between(int i, int j, double k) {
+    return cellConductivity == null ? k : face(i, j);
   }
 
   private double face(int i, int j) {
@@ -190,6 +200,17 @@ final class PlastisolKernel {
 
   /** W into each cell from its neighbours. */
   private void conduction(double[] t, double g, double[] out, int from, int to) {
+    even(t, g, out, from, to);
+    for (int m = moved.from(from); m < moved.count() && moved.cell(m) < to; m++) {
+      int i = moved.cell(m);
+      int j = moved.other(m);
+      double face = cellConductivity == null ? g : spacing * face(i, j);
+      out[i] += face * moved.excess(m) * (t[j] - t[i]);
+    }
+  }
+
+  /** As if all middles were one voxel apart. */
+  private void even(double[] t, double g, double[] out, int from, int to) {
     if (cellConductivity != null) {
       for (int i = from; i < to; i++) {
         double sum = 0;

@@ -29,6 +29,7 @@ public final class SplitStepper implements HeatStepper {
   private final PlastisolKernel kernel;
   private final MouldSolver mouldSolver;
   private final double[] volume;
+  private final double[] reach;
   private final double[] conductance;
   private final double[] wall;
   private final double[] source;
@@ -54,6 +55,7 @@ public final class SplitStepper implements HeatStepper {
     kernel = new PlastisolKernel(cavity, wallCells, !curves.constantConductivity(), workers);
     mouldSolver = new MouldSolver(model.mould());
     volume = cavity.volumes();
+    reach = reach(cavity);
     conductance = new double[walls];
     wall = new double[n];
     source = new double[n];
@@ -63,6 +65,20 @@ public final class SplitStepper implements HeatStepper {
     heat = new double[model.mould().count()];
     change = new double[heat.length];
     predicted = new double[heat.length];
+  }
+
+  /** Metres along the axis from the middle of the cell's true volume to the wall; per wall. */
+  private static double[] reach(Cavity cavity) {
+    Cavity.Walls walls = cavity.walls();
+    float[] shift = cavity.shifts();
+    double dx = cavity.grid().spacing();
+    double[] reach = new double[walls.count()];
+    for (int w = 0; w < reach.length; w++) {
+      int face = walls.face()[w];
+      double moved = dx * shift[3 * walls.cell()[w] + face / 2];
+      reach[w] = walls.distance()[w] + (face % 2 == 0 ? moved : -moved);
+    }
+    return reach;
   }
 
   /** Distinct cells of the walls, which are sorted by cell; {@code at} gets each wall's entry. */
@@ -149,7 +165,7 @@ public final class SplitStepper implements HeatStepper {
     Arrays.fill(wall, 0);
     for (int w = 0; w < conductance.length; w++) {
       double own = k == null ? constant : k[walls.cell()[w]];
-      double inside = walls.distance()[w] / (own * dx * dx);
+      double inside = reach[w] / (own * dx * dx);
       if (model.mouldCell()[w] >= 0) {
         conductance[w] = 1 / (inside + model.resistance()[w]);
       } else {
