@@ -33,7 +33,7 @@ final class Bodies {
   private static final double PERFECT = 1e9;
 
   /** Neither warms nor holds heat back. */
-  private static final MouldMaterial FIXED = new MouldMaterial("fixed", 1e6, 1e6, 1e6);
+  private static final MouldMaterial FIXED = new MouldMaterial("fixed", 1e9, 1e6, 1e6);
 
   private static final int SEGMENTS = 256;
 
