@@ -1,11 +1,15 @@
 package gelfront.base;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** What a quantity measures, and the units people write it in. SI (and °C) inside. */
 public enum Dimension {
-  LENGTH("12 mm", "mm 1e-3|cm 1e-2|m 1|in 0.0254|inch 0.0254|\" 0.0254|um 1e-6|µm 1e-6"),
+  LENGTH(
+      "12 mm", "mm 1e-3|cm 1e-2|m 1|in 0.0254|inch 0.0254|inches 0.0254|\" 0.0254|um 1e-6|µm 1e-6"),
   TEMPERATURE(
       "165 degC",
       "degC 1|°C 1|C 1|degF 0.5555555555555556|°F 0.5555555555555556|F 0.5555555555555556|K 1"),
@@ -14,7 +18,7 @@ public enum Dimension {
   FORCE("2 kN", "N 1|kN 1e3|lbf 4.4482216152605|kgf 9.80665"),
   VOLUME(
       "100 ml",
-      "ml 1e-6|cm3 1e-6|cc 1e-6|l 1e-3|L 1e-3|oz 2.95735295625e-5|fl_oz 2.95735295625e-5|in3 1.6387064e-5"),
+      "ml 1e-6|mL 1e-6|cm3 1e-6|cc 1e-6|l 1e-3|L 1e-3|oz 2.95735295625e-5|fl oz 2.95735295625e-5|in3 1.6387064e-5"),
   ANGLE("2 deg", "deg 0.017453292519943295|° 0.017453292519943295|rad 1"),
   DENSITY("1030 kg/m3", "kg/m3 1|g/cm3 1e3|g/ml 1e3"),
   SPECIFIC_HEAT("1900 J/kgK", "J/kgK 1|J/kg/K 1|kJ/kgK 1e3"),
@@ -28,15 +32,20 @@ public enum Dimension {
 
   private final String example;
 
+  private final String names;
+
   @SuppressWarnings("ImmutableEnumChecker") // filled in the constructor, read ever after
   private final Map<String, Double> units = new LinkedHashMap<>();
 
   Dimension(String example, String units) {
     this.example = example;
+    List<String> shown = new ArrayList<>();
     for (String unit : units.split("\\|", -1)) {
       int space = unit.lastIndexOf(' ');
-      this.units.put(unit.substring(0, space), Double.valueOf(unit.substring(space + 1)));
+      shown.add(unit.substring(0, space));
+      this.units.put(plain(unit.substring(0, space)), Double.valueOf(unit.substring(space + 1)));
     }
+    names = String.join(", ", shown);
   }
 
   /** How a maker would write one. */
@@ -46,7 +55,27 @@ public enum Dimension {
 
   /** Units known, separated by commas. */
   public String unitNames() {
-    return String.join(", ", units.keySet());
+    return names;
+  }
+
+  /** The units known, the most usual one first. */
+  public List<String> unitList() {
+    return List.of(names.split(", ", -1));
+  }
+
+  /** Whether a unit is one of this dimension. */
+  public boolean knows(String unit) {
+    return units.containsKey(plain(unit));
+  }
+
+  /** One spelling for each unit: "J/(kg K)", "J/kg·K" and "J per kg K" are all "J/kgK". */
+  private static String plain(String unit) {
+    return unit.replaceAll("\\bper ", "/")
+        .replaceAll("[\\s_()·*.]", "")
+        .replace('²', '2')
+        .replace('³', '3')
+        .replace('\u03bc', 'µ') // the Greek letter for the micro sign
+        .replace('º', '°');
   }
 
   /**
@@ -55,18 +84,21 @@ public enum Dimension {
    * @throws IllegalArgumentException if the unit is none of this dimension
    */
   public double toSi(double value, String unit) {
-    Double factor = units.get(unit);
+    String plain = plain(unit);
+    Double factor = units.get(plain);
     if (factor == null) {
       throw new IllegalArgumentException(
           "\"" + unit + "\" is not a unit of " + words() + "; known: " + unitNames());
     }
     if (this == TEMPERATURE) {
-      return unit.endsWith("F") ? (value - 32) * factor : unit.equals("K") ? value - 273.15 : value;
+      return plain.endsWith("F")
+          ? (value - 32) * factor
+          : plain.equals("K") ? value - 273.15 : value;
     }
     return value * factor;
   }
 
   String words() {
-    return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

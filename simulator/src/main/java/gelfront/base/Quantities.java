@@ -6,42 +6,57 @@ import java.util.regex.Pattern;
 
 /** Reads quantities as people write them, and writes them for people. */
 public final class Quantities {
-  private static final Pattern FORM =
-      Pattern.compile(
-          "\\s*([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)(?:\\s*/\\s*([0-9.]+)(?=\\s|[a-zA-Z\"]))?\\s*(.*?)\\s*");
+  private static final Pattern DECIMAL =
+      Pattern.compile("([-+]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?)(.*)");
+  private static final Pattern FRACTION =
+      Pattern.compile("([-+]?)(?:([0-9]+)[\\s-]+)?([0-9]+)\\s*/\\s*([0-9]+)(.*)");
+  private static final Pattern COMMA = Pattern.compile("[-+]?[0-9]*,[0-9]+.*");
 
   private Quantities() {}
 
   /**
-   * "12 mm", "330 degF", "1/2 in", "1.5 min".
+   * "12 mm", "330 degF", "1/2 in", "1 1/2 in", "1.5 min".
    *
+   * @return SI; °C for temperatures; always finite
    * @throws IllegalArgumentException in words, if it is no such quantity
    */
   public static double parse(String text, Dimension dimension) {
-    if (text.matches("\\s*[-+]?[0-9]+,[0-9]+.*")) {
-      throw new IllegalArgumentException(
-          "\"" + text + "\" has a decimal comma; write a point, as in " + dimension.example());
+    String trimmed = text.strip();
+    if (COMMA.matcher(trimmed).matches()) {
+      throw no(text, "has a decimal comma; write a point, as in " + dimension.example());
     }
-    Matcher m = FORM.matcher(text);
-    if (!m.matches()) {
-      throw new IllegalArgumentException(
-          "\"" + text + "\" is not a quantity; write it like " + dimension.example());
-    }
+    Matcher fraction = FRACTION.matcher(trimmed);
+    Matcher decimal = DECIMAL.matcher(trimmed);
     double value;
-    try {
-      value = Double.parseDouble(m.group(1));
-      if (m.group(2) != null) {
-        value /= Double.parseDouble(m.group(2));
-      }
-    } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(
-          "\"" + text + "\" does not begin with a number; write it like " + dimension.example(), e);
+    String unit;
+    if (fraction.matches()) {
+      value = value(fraction);
+      unit = fraction.group(5).strip();
+    } else if (decimal.matches()) {
+      value = Double.parseDouble(decimal.group(1));
+      unit = decimal.group(2).strip();
+    } else {
+      throw no(text, "is not a quantity; write it like " + dimension.example());
     }
-    if (m.group(3).isEmpty()) {
-      throw new IllegalArgumentException(
-          "\"" + text + "\" has no unit; write it like " + dimension.example());
+    if (unit.isEmpty()) {
+      throw no(text, "has no unit; write it like " + dimension.example());
     }
-    return dimension.toSi(value, m.group(3));
+    double si = dimension.toSi(value, unit);
+    if (!Double.isFinite(si)) {
+      throw no(text, "is not a finite value");
+    }
+    return si;
+  }
+
+  private static double value(Matcher fraction) {
+    double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));
+    double value =
+        whole + Double.parseDouble(fraction.group(3)) / Double.parseDouble(fraction.group(4));
+    return fraction.group(1).equals("-") ? -value : value;
+  }
+
+  private static IllegalArgumentException no(String text, String why) {
+    return new IllegalArgumentException("\"" + text + "\" " + why);
   }
 
   /** Metres as millimetres, "3.0 mm". */

@@ -3,9 +3,8 @@ package gelfront.setup;
 import gelfront.base.Dimension;
 import gelfront.base.Quantities;
 import gelfront.material.MaterialTable;
+import gelfront.material.Plastisol;
 import gelfront.mesh.Vec3;
-import gelfront.mesh.io.LengthUnit;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +20,6 @@ final class CaseAssembler {
 
   /** °C above which a mould gets a warning. */
   private static final double HOT_MOULD = 100;
-
-  private static final double METRE = 1;
 
   private final CaseTable root;
   private final String file;
@@ -48,11 +45,11 @@ final class CaseAssembler {
   /** The case; null where mistakes were found. */
   Case assemble() {
     String name = root.text("name").orElse(file.replaceFirst("\\.[^.]*$", ""));
-    PartShape part = part(root.sub("part"));
-    FeedSystem feed = feed();
+    PartShape part = new PartReader(root, folder).read();
+    FeedSystem feed = new FeedReader(root, sound).read();
     List<Growth> growths = growths();
-    PlastisolReader plastisol = new PlastisolReader(root.sub("plastisol"), materials, assumed);
-    var mix = plastisol.read();
+    CaseTable stuff = root.sub("plastisol");
+    Plastisol mix = new PlastisolReader(stuff, materials, assumed).read();
     Shot shot = shot(root.sub("shot"));
     Block block = new BlockReader(root.sub("block"), materials, assumed).read();
     Vec3 up = root.direction("up").orElse(new Vec3(0, 0, 1));
@@ -63,7 +60,7 @@ final class CaseAssembler {
       return null;
     }
     warn(shot, block);
-    contradict(shot, block, mix.noFlow(), mix.firm());
+    contradict(shot, block, mix);
     return sound.getAsBoolean()
         ? new Case(
             name, part, feed, growths, block, mix, shot, up, clamping, cavities, numerics, warnings)
@@ -87,172 +84,36 @@ final class CaseAssembler {
     }
   }
 
-  private void contradict(Shot shot, Block block, double noFlow, double firm) {
-    if (shot.temperature() <= noFlow) {
-      root.sub("shot")
-          .mistake(
-              "temperature",
-              Quantities.say(
-                  "the shot (%.0f °C) is colder than the no-flow temperature (%.0f °C): it can't be injected; is it stated in the right unit?",
-                  shot.temperature(), noFlow));
+  private void contradict(Shot shot, Block block, Plastisol mix) {
+    CaseTable recipe = root.sub("shot");
+    if (shot.temperature() <= mix.noFlow()) {
+      recipe.mistake(
+          "temperature",
+          Quantities.say(
+              "the shot (%.0f °C) is colder than the no-flow temperature (%.0f °C): it can't be injected; is it stated in the right unit?",
+              shot.temperature(), mix.noFlow()));
     }
-    if (block.startTemperature() >= firm || block.airTemperature() >= firm) {
+    double pressed = shot.fillTime() + shot.holdTime();
+    if (shot.openAt().isPresent() && shot.openAt().getAsDouble() < pressed) {
+      recipe.mistake(
+          "open_at",
+          Quantities.say(
+              "the mould is opened at %.0f s, while the injector is still on it until %.0f s",
+              shot.openAt().getAsDouble(), pressed));
+    }
+    neverFirm("start", "mould", block.startTemperature(), mix.firm());
+    neverFirm("air", "air", block.airTemperature(), mix.firm());
+  }
+
+  private void neverFirm(String key, String what, double temperature, double firm) {
+    if (temperature >= firm) {
       root.sub("block")
           .mistake(
-              "start",
+              key,
               Quantities.say(
-                  "mould (%.0f °C) and air (%.0f °C) must be colder than %.0f °C, at which the part is firm: it would never be; is it stated in the right unit?",
-                  block.startTemperature(), block.airTemperature(), firm));
+                  "the %s (%.0f °C) must be colder than %.0f °C, at which the part is firm: it would never be; is it stated in the right unit?",
+                  what, temperature, firm));
     }
-  }
-
-  private PartShape part(CaseTable t) {
-    if (!t.present()) {
-      root.mistake("", "the case needs a [part] with mesh = \"file.stl\" or [[part.caliper]] rows");
-      return null;
-    }
-    List<String> files = t.texts("mesh");
-    List<CaseTable> rows = t.list("caliper");
-    if (files.isEmpty() == rows.isEmpty()) {
-      t.mistake(
-          files.isEmpty() ? "" : "mesh",
-          files.isEmpty()
-              ? "[part] needs mesh = \"file.stl\" or [[part.caliper]] rows"
-              : "[part] has both mesh and caliper rows: keep one");
-      return null;
-    }
-    Optional<LengthUnit> unit =
-        t.choice("unit", List.of("mm", "cm", "m", "inch"))
-            .map(u -> LengthUnit.valueOf(u.toUpperCase(Locale.ROOT)));
-    return files.isEmpty() ? calipers(t, rows) : new PartShape.Meshes(paths(t, files), unit);
-  }
-
-  private List<Path> paths(CaseTable t, List<String> files) {
-    List<Path> paths = new ArrayList<>();
-    for (String f : files) {
-      Path p = folder.resolve(f);
-      if (!Files.isRegularFile(p)) {
-        t.mistake("mesh", "there is no file " + f + " in " + folder);
-      }
-      paths.add(p);
-    }
-    return paths;
-  }
-
-  private static PartShape calipers(CaseTable t, List<CaseTable> tables) {
-    List<PartShape.Row> rows = new ArrayList<>();
-    double last = Double.NEGATIVE_INFINITY;
-    for (CaseTable row : tables) {
-      double d = row.need("distance", Dimension.LENGTH, 0, METRE);
-      double w = row.need("width", Dimension.LENGTH, 1e-4, METRE);
-      double h = row.need("height", Dimension.LENGTH, 1e-4, METRE);
-      if (d <= last) {
-        row.mistake("distance", "caliper rows go from the nose to the tail: distances must rise");
-      }
-      last = d;
-      rows.add(new PartShape.Row(d, w, h));
-    }
-    if (rows.size() < 2) {
-      t.mistake("caliper", "two caliper rows are needed at least");
-    }
-    return new PartShape.Calipers(List.copyOf(rows));
-  }
-
-  private FeedSystem feed() {
-    CaseTable feed = root.sub("feed");
-    CaseTable gate = root.sub("gate");
-    if (feed.present() && gate.present()) {
-      feed.mistake("", "both [feed] (gate in the mesh) and [gate] (declared): keep one");
-      return null;
-    }
-    if (feed.present()) {
-      if (!feed.flag("in_mesh")) {
-        feed.mistake("", "[feed] needs in_mesh = true; a declared gate goes into [gate]");
-      }
-      return new FeedSystem.InMesh(feed.place("gate"), feed.place("mouth"));
-    }
-    if (!gate.present()) {
-      root.mistake("", "the case needs a [gate] and a [sprue], or [feed] in_mesh = true");
-      return null;
-    }
-    return declared(gate, root.sub("sprue"));
-  }
-
-  private FeedSystem declared(CaseTable gate, CaseTable sprue) {
-    Optional<Vec3> at = gate.place("at");
-    Optional<Vec3> direction = gate.direction("direction");
-    need(gate, "at", "[\"0 mm\", \"0 mm\", \"0 mm\"], a point on the part");
-    need(gate, "direction", "[-1, 0, 0], away from the part");
-    Section section = section(gate);
-    double land = gate.need("land", Dimension.LENGTH, 0.2e-3, 0.1);
-    Optional<FeedSystem.Runner> runner = runner(root.sub("runner"));
-    Optional<FeedSystem.Reservoir> reservoir = reservoir(root.sub("reservoir"));
-    if (!sprue.present()) {
-      root.mistake("", "the case needs a [sprue] with diameter and length");
-    }
-    double inner = sprue.need("diameter", Dimension.LENGTH, 1e-3, 0.1);
-    double length = sprue.need("length", Dimension.LENGTH, 1e-3, 0.5);
-    double mouth = mouth(sprue, inner, length);
-    Optional<Vec3> towards = sprue.direction("direction");
-    if (!sound.getAsBoolean()) {
-      return null;
-    }
-    return new FeedSystem.Declared(
-        new FeedSystem.Gate(at.get(), direction.get(), section, land),
-        runner,
-        reservoir,
-        new FeedSystem.Sprue(inner, mouth, length, towards.orElse(direction.get())));
-  }
-
-  private static void need(CaseTable t, String key, String example) {
-    if (!t.has(key)) {
-      t.mistake("", "[gate] needs " + key + ", for example " + key + " = " + example);
-    }
-  }
-
-  private static double mouth(CaseTable sprue, double inner, double length) {
-    OptionalDouble stated = sprue.quantity("mouth_diameter", Dimension.LENGTH, 1e-3, 0.1);
-    OptionalDouble taper = sprue.quantity("taper", Dimension.ANGLE, 0, 0.6);
-    if (stated.isPresent() && taper.isPresent()) {
-      sprue.mistake("taper", "[sprue] has both mouth_diameter and taper: keep one");
-    }
-    double opening = taper.isPresent() ? 2 * length * Math.tan(taper.getAsDouble() / 2) : 0;
-    return stated.orElse(inner + opening);
-  }
-
-  private static Section section(CaseTable t) {
-    String shape = t.choice("shape", List.of("round", "half-round", "rectangular")).orElse("round");
-    double size = t.need("size", Dimension.LENGTH, 0.3e-3, 0.05);
-    OptionalDouble height = t.quantity("height", Dimension.LENGTH, 0.3e-3, 0.05);
-    if (shape.equals("rectangular") && height.isEmpty()) {
-      t.mistake("shape", "a rectangular section needs a height");
-    }
-    if (!(size > 0) || (shape.equals("rectangular") && height.isEmpty())) {
-      return Section.round(1e-3); // stands in: the mistake is noted
-    }
-    return switch (shape) {
-      case "half-round" -> Section.halfRound(size);
-      case "rectangular" -> new Section(Section.Kind.RECTANGULAR, size, height.getAsDouble());
-      default -> Section.round(size);
-    };
-  }
-
-  private static Optional<FeedSystem.Runner> runner(CaseTable t) {
-    if (!t.present()) {
-      return Optional.empty();
-    }
-    double length = t.need("length", Dimension.LENGTH, 0.5e-3, 0.5);
-    Section section = section(t);
-    return length > 0 ? Optional.of(new FeedSystem.Runner(section, length)) : Optional.empty();
-  }
-
-  private static Optional<FeedSystem.Reservoir> reservoir(CaseTable t) {
-    if (!t.present()) {
-      return Optional.empty();
-    }
-    double d = t.need("diameter", Dimension.LENGTH, 1e-3, 0.1);
-    double l = t.need("length", Dimension.LENGTH, 1e-3, 0.1);
-    return d > 0 && l > 0 ? Optional.of(new FeedSystem.Reservoir(d, l)) : Optional.empty();
   }
 
   private List<Growth> growths() {

@@ -1,7 +1,5 @@
 package gelfront.setup;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -239,29 +237,5 @@ public final class CaseKeys {
                   }
                 }));
     return s.toString();
-  }
-
-  /** The known word nearest to one that is not known, by edits. */
-  static String nearest(String word, List<String> known) {
-    List<String> list = new ArrayList<>(known);
-    list.sort(Comparator.comparingInt(k -> edits(word, k)));
-    return list.get(0);
-  }
-
-  private static int edits(String a, String b) {
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
-      }
-    }
-    return row[b.length()];
   }
 }

@@ -1,13 +1,18 @@
 package gelfront.setup;
 
 import gelfront.base.Dimension;
+import gelfront.base.Nearest;
 import gelfront.base.Quantities;
 import gelfront.mesh.Vec3;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
@@ -17,6 +22,12 @@ import org.tomlj.TomlTable;
  * finds all mistakes.
  */
 final class CaseTable {
+  /** Nothing that a mould holds lies farther from the origin, metres. */
+  private static final double FARTHEST = 10;
+
+  private static final Pattern LEADING_NUMBER =
+      Pattern.compile("^[-+]?[0-9]+(\\.[0-9]+)?(?=\\s*[^-/0-9\\seE.]|$)");
+
   private final String name;
   private final TomlTable table;
   private final TomlPosition at;
@@ -61,9 +72,9 @@ final class CaseTable {
                 + key
                 + "\""
                 + where()
-                + "; did you mean \""
-                + CaseKeys.nearest(key, known)
-                + "\"?");
+                + Nearest.to(key, known)
+                    .map(k -> "; did you mean \"" + k + "\"?")
+                    .orElse("; known: " + String.join(", ", known)));
       }
     }
   }
@@ -216,7 +227,8 @@ final class CaseTable {
                 + " is out of range: "
                 + shown(low, d)
                 + " to "
-                + shown(high, d));
+                + shown(high, d)
+                + otherUnit(table.get(List.of(key)), d, low, high));
         return OptionalDouble.empty();
       }
     }
@@ -226,7 +238,28 @@ final class CaseTable {
   private static String shown(double si, Dimension d) {
     String unit = d.example().substring(d.example().indexOf(' ') + 1);
     double one = d.toSi(1, unit) - d.toSi(0, unit);
-    return Quantities.say("%.4g", (si - d.toSi(0, unit)) / one) + " " + unit;
+    double value = (si - d.toSi(0, unit)) / one;
+    return new BigDecimal(value)
+            .round(new MathContext(4))
+            .add(BigDecimal.ZERO)
+            .stripTrailingZeros()
+            .toPlainString()
+        + " "
+        + unit;
+  }
+
+  /** The same number would do in another unit: 330 for °F stated as °C, 1.03 g/cm3 as kg/m3. */
+  private static String otherUnit(Object raw, Dimension d, double low, double high) {
+    Matcher number = LEADING_NUMBER.matcher(String.valueOf(raw).strip());
+    if (!number.find()) {
+      return "";
+    }
+    double value = Double.parseDouble(number.group());
+    return d.unitList().stream()
+        .filter(u -> d.toSi(value, u) >= low && d.toSi(value, u) <= high)
+        .findFirst()
+        .map(u -> "; did you mean " + number.group() + " " + u + "?")
+        .orElse("");
   }
 
   private OptionalDouble value(String key, Object raw, Dimension d) {
@@ -236,6 +269,10 @@ final class CaseTable {
       }
       if (raw instanceof Number n) {
         String unit = bare.get(d);
+        if (!Double.isFinite(n.doubleValue())) {
+          mistake(key, key + " = " + raw + " is not a finite number");
+          return OptionalDouble.empty();
+        }
         if (unit != null) {
           return OptionalDouble.of(d.toSi(n.doubleValue(), unit));
         }
@@ -287,8 +324,8 @@ final class CaseTable {
       return Optional.empty();
     }
     Vec3 d = new Vec3(v[0], v[1], v[2]);
-    if (!(d.length() > 0)) {
-      mistake(key, key + " must point somewhere");
+    if (!(d.length() > 0 && Double.isFinite(d.length()))) {
+      mistake(key, key + " must point somewhere, for example [-1, 0, 0]");
       return Optional.empty();
     }
     return Optional.of(d.unit());
@@ -311,6 +348,10 @@ final class CaseTable {
           return null;
         }
         v[i] = one.getAsDouble();
+        if (Math.abs(v[i]) > FARTHEST) {
+          mistake(key, key + " lies more than 10 m away; is it stated in the right unit?");
+          return null;
+        }
       } else if (a.get(i) instanceof Number n && Double.isFinite(n.doubleValue())) {
         v[i] = n.doubleValue();
       } else {
@@ -331,10 +372,9 @@ final class CaseTable {
           key
               + " = \""
               + word.get()
-              + "\" is not known; did you mean \""
-              + CaseKeys.nearest(word.get(), known)
-              + "\"? Known: "
-              + String.join(", ", known));
+              + "\" is none of "
+              + String.join(", ", known)
+              + Nearest.question(word.get(), known));
       return Optional.empty();
     }
     return word;

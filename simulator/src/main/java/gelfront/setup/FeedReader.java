@@ -1,0 +1,130 @@
+package gelfront.setup;
+
+import gelfront.base.Dimension;
+import gelfront.mesh.Vec3;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
+
+/** The tables [feed] or [gate], [runner], [reservoir] and [sprue]. */
+final class FeedReader {
+  private final CaseTable root;
+  private final BooleanSupplier sound;
+
+  /**
+   * @param sound whether no mistake has been found so far
+   */
+  FeedReader(CaseTable root, BooleanSupplier sound) {
+    this.root = root;
+    this.sound = sound;
+  }
+
+  /** The feed system; null where mistakes were found. */
+  FeedSystem read() {
+    CaseTable feed = root.sub("feed");
+    CaseTable gate = root.sub("gate");
+    if (feed.present() && gate.present()) {
+      feed.mistake("", "both [feed] (gate in the mesh) and [gate] (declared): keep one");
+      return null;
+    }
+    if (feed.present()) {
+      if (!feed.flag("in_mesh")) {
+        feed.mistake("", "[feed] needs in_mesh = true; a declared gate goes into [gate]");
+      }
+      for (String declared : List.of("runner", "reservoir", "sprue")) {
+        if (root.has(declared)) {
+          root.mistake(
+              declared,
+              "both [feed] (all of it in the mesh) and [" + declared + "] (declared): keep one");
+        }
+      }
+      return new FeedSystem.InMesh(feed.place("gate"), feed.place("mouth"));
+    }
+    if (!gate.present()) {
+      root.mistake("", "the case needs a [gate] and a [sprue], or [feed] in_mesh = true");
+      return null;
+    }
+    return declared(gate, root.sub("sprue"));
+  }
+
+  private FeedSystem declared(CaseTable gate, CaseTable sprue) {
+    Optional<Vec3> at = gate.place("at");
+    Optional<Vec3> direction = gate.direction("direction");
+    need(gate, "at", "[\"0 mm\", \"0 mm\", \"0 mm\"], a point on the part");
+    need(gate, "direction", "[-1, 0, 0], away from the part");
+    Section section = section(gate);
+    double land = gate.need("land", Dimension.LENGTH, 0.2e-3, 0.1);
+    Optional<FeedSystem.Runner> runner = runner(root.sub("runner"));
+    Optional<FeedSystem.Reservoir> reservoir = reservoir(root.sub("reservoir"));
+    if (!sprue.present()) {
+      root.mistake("", "the case needs a [sprue] with diameter and length");
+    }
+    double inner = sprue.need("diameter", Dimension.LENGTH, 1e-3, 0.1);
+    double length = sprue.need("length", Dimension.LENGTH, 1e-3, 0.5);
+    double mouth = mouth(sprue, inner, length);
+    Optional<Vec3> towards = sprue.direction("direction");
+    if (!sound.getAsBoolean()) {
+      return null;
+    }
+    return new FeedSystem.Declared(
+        new FeedSystem.Gate(at.get(), direction.get(), section, land),
+        runner,
+        reservoir,
+        new FeedSystem.Sprue(inner, mouth, length, towards.orElse(direction.get())));
+  }
+
+  private static void need(CaseTable t, String key, String example) {
+    if (!t.has(key)) {
+      t.mistake("", "[gate] needs " + key + ", for example " + key + " = " + example);
+    }
+  }
+
+  private static double mouth(CaseTable sprue, double inner, double length) {
+    OptionalDouble stated = sprue.quantity("mouth_diameter", Dimension.LENGTH, 1e-3, 0.1);
+    OptionalDouble taper = sprue.quantity("taper", Dimension.ANGLE, 0, 0.6);
+    if (stated.isPresent() && taper.isPresent()) {
+      sprue.mistake("taper", "[sprue] has both mouth_diameter and taper: keep one");
+    }
+    double opening = taper.isPresent() ? 2 * length * Math.tan(taper.getAsDouble() / 2) : 0;
+    return stated.orElse(inner + opening);
+  }
+
+  private static Section section(CaseTable t) {
+    String shape = t.choice("shape", List.of("round", "half-round", "rectangular")).orElse("round");
+    double size = t.need("size", Dimension.LENGTH, 0.3e-3, 0.05);
+    OptionalDouble height = t.quantity("height", Dimension.LENGTH, 0.3e-3, 0.05);
+    if (shape.equals("rectangular") && height.isEmpty()) {
+      t.mistake("shape", "a rectangular section needs a height");
+    }
+    if (!shape.equals("rectangular") && height.isPresent()) {
+      t.mistake("height", "only a rectangular section has a height; this one is " + shape);
+    }
+    if (!(size > 0) || (shape.equals("rectangular") && height.isEmpty())) {
+      return Section.round(1e-3); // stands in: the mistake is noted
+    }
+    return switch (shape) {
+      case "half-round" -> Section.halfRound(size);
+      case "rectangular" -> new Section(Section.Kind.RECTANGULAR, size, height.getAsDouble());
+      default -> Section.round(size);
+    };
+  }
+
+  private static Optional<FeedSystem.Runner> runner(CaseTable t) {
+    if (!t.present()) {
+      return Optional.empty();
+    }
+    double length = t.need("length", Dimension.LENGTH, 0.5e-3, 0.5);
+    Section section = section(t);
+    return length > 0 ? Optional.of(new FeedSystem.Runner(section, length)) : Optional.empty();
+  }
+
+  private static Optional<FeedSystem.Reservoir> reservoir(CaseTable t) {
+    if (!t.present()) {
+      return Optional.empty();
+    }
+    double d = t.need("diameter", Dimension.LENGTH, 1e-3, 0.1);
+    double l = t.need("length", Dimension.LENGTH, 1e-3, 0.1);
+    return d > 0 && l > 0 ? Optional.of(new FeedSystem.Reservoir(d, l)) : Optional.empty();
+  }
+}
