@@ -1,195 +1,213 @@
 package gelfront.viewer;
 
-import com.jme3.app.SimpleApplication;
-import com.jme3.font.BitmapText;
-import com.jme3.input.ChaseCamera;
-import com.jme3.input.KeyInput;
-import com.jme3.input.controls.ActionListener;
-import com.jme3.input.controls.KeyTrigger;
-import com.jme3.math.ColorRGBA;
-import com.jme3.scene.Geometry;
-import com.jme3.scene.Node;
-import com.jme3.system.AppSettings;
-import com.jme3.system.JmeContext;
-import gelfront.finding.Pocket;
+import com.formdev.flatlaf.FlatLightLaf;
 import gelfront.result.ResultException;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
-import gelfront.viewer.model.LateSlider;
-import gelfront.viewer.model.VoxelFaces;
-import gelfront.viewer.scene.VoxelGeometry;
+import gelfront.viewer.model.Extent;
+import gelfront.viewer.scene.PartView;
+import java.awt.AWTError;
+import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Locale;
-import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import javax.imageio.ImageIO;
+import javax.swing.JPopupMenu;
+import javax.swing.SwingUtilities;
+import javax.swing.ToolTipManager;
 
 /**
  * A small window on a stored run: every cell coloured by its set time, and a slider that hides what
- * has set before, so that late pockets stand alone. Drag turns, wheel zooms, left and right arrow
- * move the slider.
+ * has set before, so that late pockets stand alone.
  */
-public final class ViewerApp extends SimpleApplication {
-  private final StoredRun run;
-  private final LateSlider slider;
-  private final CountDownLatch closed = new CountDownLatch(1);
-  private final Node turned = new Node("part");
-  private Geometry voxels;
-  private BitmapText words;
-  private volatile Throwable fault;
+public final class ViewerApp {
+  private static final Logger ENGINE_LOG = Logger.getLogger("com.jme3");
 
-  ViewerApp(StoredRun run) {
-    this.run = run;
-    this.slider = new LateSlider(run.fields(), run.findings().gateSets());
+  /** Ends with {@code true} when the user closes the window, or with what went wrong. */
+  private final CompletableFuture<Boolean> over = new CompletableFuture<>();
+
+  private ViewerApp() {}
+
+  /** Opens the result folder that the command line names. */
+  public static void main(String[] args) {
+    System.exit(run(System.err, args));
   }
 
-  /** Opens a result folder; exit code 3 and one line where it is none. */
-  public static void main(String[] args) throws InterruptedException {
-    System.exit(open(args));
-  }
-
-  private static int open(String[] args) throws InterruptedException {
-    if (args.length != 1) {
-      System.err.println("gelfront: view needs one result folder");
-      return 2;
-    }
-    StoredRun run;
+  /**
+   * Returns when the window has been closed.
+   *
+   * @param err for one line if something is wrong
+   * @return the exit code: 0 closed by the user, else as {@link ViewerException} lists them
+   */
+  static int run(PrintStream err, String... args) {
+    ENGINE_LOG.setLevel(Level.SEVERE);
     try {
-      run = ResultFolder.read(Path.of(args[0]));
-    } catch (ResultException e) {
-      System.err.println("gelfront: " + e.getMessage());
-      return 3;
-    } catch (IOException e) {
-      System.err.println("gelfront: " + args[0] + ": can't be read: " + e.getMessage());
-      return 3;
-    }
-    ViewerApp app = new ViewerApp(run);
-    app.show(JmeContext.Type.Display);
-    app.closed.await();
-    return app.fault == null ? 0 : 1;
-  }
-
-  /** Starts the window, or a hidden one of the same size for tests. */
-  void show(JmeContext.Type type) {
-    Logger.getLogger("com.jme3").setLevel(Level.SEVERE);
-    AppSettings s = new AppSettings(true);
-    s.setTitle("gelfront: " + run.name());
-    s.setResolution(1200, 760);
-    s.setAudioRenderer(null);
-    s.setX11PlatformPreferred(true);
-    s.setGammaCorrection(false);
-    setSettings(s);
-    setShowSettings(false);
-    setDisplayStatView(false);
-    setDisplayFps(false);
-    setPauseOnLostFocus(false);
-    start(type);
-  }
-
-  @Override
-  public void simpleInitApp() {
-    flyCam.setEnabled(false);
-    viewPort.setBackgroundColor(new ColorRGBA(0.36f, 0.39f, 0.42f, 1));
-    voxels = VoxelGeometry.of(assetManager);
-    turned.attachChild(voxels);
-    rootNode.attachChild(turned);
-    words = new BitmapText(guiFont);
-    words.setSize(guiFont.getCharSet().getRenderedSize() * 1.1f);
-    guiNode.attachChild(words);
-    chase();
-    keys();
-    rebuild();
-  }
-
-  private void chase() {
-    ChaseCamera c = new ChaseCamera(cam, turned, inputManager);
-    float longest =
-        (float) (1e3 * run.fields().spacing() * Math.max(run.fields().nx(), run.fields().ny()));
-    c.setDefaultDistance(1.05f * longest);
-    c.setMaxDistance(4 * longest);
-    c.setMinDistance(0.2f * longest);
-    c.setDefaultHorizontalRotation(1.2f);
-    c.setDefaultVerticalRotation(0.5f);
-    c.setInvertVerticalAxis(true);
-    c.setDragToRotate(true);
-    cam.setFrustumPerspective(40, (float) cam.getWidth() / cam.getHeight(), 1, 20 * longest);
-  }
-
-  private void keys() {
-    inputManager.addMapping("later", new KeyTrigger(KeyInput.KEY_RIGHT));
-    inputManager.addMapping("earlier", new KeyTrigger(KeyInput.KEY_LEFT));
-    ActionListener step =
-        (name, pressed, perFrame) -> {
-          if (pressed) {
-            move(name.equals("later") ? 1 : -1);
-          }
-        };
-    inputManager.addListener(step, "later", "earlier");
-  }
-
-  /** On the engine's thread only. */
-  void move(int by) {
-    if (slider.move(by)) {
-      rebuild();
-    }
-  }
-
-  private void rebuild() {
-    VoxelGeometry.show(voxels, VoxelFaces.of(run.fields(), slider.from()), slider.latest());
-    StringBuilder s = new StringBuilder(run.findings().verdict()).append('\n');
-    for (Pocket p : run.findings().pockets()) {
-      s.append(p.number()).append(": ").append(p.sentence()).append('\n');
-    }
-    s.append(
-        String.format(
-            Locale.ROOT,
-            "Shown: what sets after %.0f s or later, dark early, light late (up to %.0f s)."
-                + " Arrow keys change it, drag turns, wheel zooms.",
-            slider.from(),
-            slider.latest()));
-    words.setText(wrapped(s.toString(), 130));
-    words.setLocalTranslation(14, cam.getHeight() - 10f, 0);
-  }
-
-  /** Lines of at most {@code width} letters, broken at spaces. */
-  static String wrapped(String text, int width) {
-    StringBuilder out = new StringBuilder();
-    int column = 0;
-    for (String word : text.split("(?<=[ \\n])", -1)) {
-      if (column + word.length() > width) {
-        out.append('\n');
-        column = 0;
+      Arguments a = Arguments.of(args);
+      StoredRun run = read(a.result());
+      new ViewerApp().show(run, extent(run, a), a);
+      return 0;
+    } catch (ViewerException e) {
+      err.println("gelfront: " + e.getMessage());
+      if (System.getenv("GELFRONT_DEBUG") != null) {
+        e.printStackTrace(err);
       }
-      out.append(word);
-      column = word.endsWith("\n") ? 0 : column + word.length();
+      return e.exitCode();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return ViewerException.FAULT;
     }
-    return out.toString();
   }
 
-  @Override
-  public void handleError(String message, Throwable t) {
-    fault = t;
-    if (t != null && System.getenv("GELFRONT_DEBUG") != null) {
-      t.printStackTrace();
+  private static StoredRun read(Path folder) throws ViewerException {
+    try {
+      return ResultFolder.read(folder);
+    } catch (ResultException e) {
+      throw new ViewerException(ViewerException.INPUT, e.getMessage(), e);
+    } catch (IOException e) {
+      throw new ViewerException(
+          ViewerException.INPUT, folder + ": can't be read: " + e.getMessage(), e);
     }
-    System.err.println("gelfront: the window failed: " + message + ": " + t);
-    stop();
   }
 
-  @Override
-  public void destroy() {
-    super.destroy();
-    closed.countDown();
+  private static Extent extent(StoredRun run, Arguments a) throws ViewerException {
+    try {
+      return Extent.of(run.fields());
+    } catch (IllegalArgumentException e) {
+      throw new ViewerException(ViewerException.INPUT, a.result() + ": " + e.getMessage(), e);
+    }
   }
 
-  /** What made the window fail, or null. */
-  Throwable fault() {
-    return fault;
+  private void show(StoredRun run, Extent extent, Arguments a)
+      throws ViewerException, InterruptedException {
+    requireDisplay();
+    ExecutorService worker = Executors.newSingleThreadExecutor();
+    try {
+      PartView view = new PartView(run, extent, worker, over::completeExceptionally);
+      Desk desk = open(run, extent, view);
+      view.startCanvas();
+      try {
+        if (a.screenshot().isPresent()) {
+          save(desk, view, a.screenshot().get());
+        } else {
+          over.get();
+        }
+      } finally {
+        close(desk, view);
+      }
+    } catch (ExecutionException | InvocationTargetException e) {
+      throw fault(e.getCause());
+    } finally {
+      worker.shutdownNow();
+    }
   }
 
-  /** Released once the window has gone. */
-  CountDownLatch closed() {
-    return closed;
+  private static void requireDisplay() throws ViewerException {
+    try {
+      if (!GraphicsEnvironment.isHeadless()) {
+        GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
+        return;
+      }
+    } catch (HeadlessException | AWTError e) {
+      throw noDisplay(e);
+    }
+    throw noDisplay(null);
+  }
+
+  private static ViewerException noDisplay(Throwable cause) {
+    return new ViewerException(
+        ViewerException.FAULT,
+        "the window needs a display and found none; report.html in the result shows the same part",
+        cause);
+  }
+
+  private Desk open(StoredRun run, Extent extent, PartView view)
+      throws InterruptedException, InvocationTargetException {
+    CompletableFuture<Desk> made = new CompletableFuture<>();
+    SwingUtilities.invokeAndWait(
+        () -> {
+          FlatLightLaf.setup();
+          // Light menus and tips would lie behind the picture.
+          JPopupMenu.setDefaultLightWeightPopupEnabled(false);
+          ToolTipManager.sharedInstance().setLightWeightPopupEnabled(false);
+          Desk desk = new Desk(run, extent, view);
+          desk.frame()
+              .addWindowListener(
+                  new WindowAdapter() {
+                    @Override
+                    public void windowClosing(WindowEvent e) {
+                      over.complete(true);
+                    }
+                  });
+          desk.frame().setVisible(true);
+          desk.begin();
+          made.complete(desk);
+        });
+    return made.join();
+  }
+
+  private void save(Desk desk, PartView view, Path file)
+      throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
+    CompletableFuture<BufferedImage> canvas = view.picture();
+    CompletableFuture.anyOf(canvas, over).get();
+    if (!canvas.isDone()) {
+      return;
+    }
+    CompletableFuture<BufferedImage> all = new CompletableFuture<>();
+    SwingUtilities.invokeAndWait(() -> all.complete(desk.painted(canvas.join())));
+    write(all.join(), file);
+  }
+
+  /** Made in memory first: given a file it can't open, ImageIO prints a stack trace. */
+  static void write(BufferedImage picture, Path file) throws ViewerException {
+    ByteArrayOutputStream png = new ByteArrayOutputStream();
+    try {
+      ImageIO.write(picture, "png", png);
+      Files.write(file, png.toByteArray());
+    } catch (IOException e) {
+      String why = e instanceof NoSuchFileException ? "there is no such folder" : e.getMessage();
+      throw new ViewerException(ViewerException.OUTPUT, file + ": can't be written: " + why, e);
+    }
+  }
+
+  /**
+   * Hide, then stop the engine off Swing's thread. The window is not disposed of: the X error that
+   * its late messages then meet, while the process ends, can lock up with the GL library's own end.
+   */
+  private static void close(Desk desk, PartView view)
+      throws InterruptedException, InvocationTargetException {
+    SwingUtilities.invokeAndWait(() -> desk.frame().setVisible(false));
+    view.stop(false);
+    try {
+      view.destroyed().get(10, TimeUnit.SECONDS);
+    } catch (ExecutionException | TimeoutException e) {
+      Logger.getLogger(ViewerApp.class.getName()).log(Level.FINE, "the engine did not end", e);
+    }
+  }
+
+  private static ViewerException fault(Throwable t) {
+    return new ViewerException(
+        ViewerException.FAULT,
+        "the window failed: "
+            + String.valueOf(t.getMessage()).lines().findFirst().orElse("")
+            + " ("
+            + t.getClass().getSimpleName()
+            + ")",
+        t);
   }
 }

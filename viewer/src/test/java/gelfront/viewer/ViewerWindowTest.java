@@ -1,143 +1,255 @@
 package gelfront.viewer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import com.jme3.system.JmeContext;
-import com.jme3.util.BufferUtils;
-import gelfront.finding.Amounts;
-import gelfront.finding.Findings;
-import gelfront.finding.Severity;
-import gelfront.mesh.Vec3;
-import gelfront.mesh.shape.Solids;
-import gelfront.result.Fields;
-import gelfront.result.Health;
-import gelfront.result.Inputs;
-import gelfront.result.Provenance;
-import gelfront.result.Series;
-import gelfront.result.StoredRun;
-import java.nio.ByteBuffer;
+import gelfront.report.ColourRamp;
+import gelfront.result.ResultFolder;
+import gelfront.viewer.model.LateSlider;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Frame;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.event.InputEvent;
+import java.awt.event.WindowEvent;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import javax.swing.JSlider;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 
-/** The window for real, hidden, on a display; in CI a missing display is a failure. */
+/** The real window on a real screen, driven by mouse. In CI a missing display is a failure. */
+@Timeout(120)
 class ViewerWindowTest {
-  private static StoredRun ball() {
-    int n = 24;
-    int[] cells = new int[n * n * n];
-    float[] set = new float[cells.length];
-    int count = 0;
-    for (int c = 0; c < cells.length; c++) {
-      int j = c / n % n;
-      int k = c / n / n;
-      double r = Math.hypot(Math.hypot(c % n - 11.5, j - 11.5), k - 11.5);
-      if (r < 10) {
-        cells[count] = c;
-        set[count++] = 100 - 10 * (float) r;
-      }
+  /** s after which a wait gives up; it goes on as soon as what it waits for is there. */
+  private static final int PATIENCE = 30;
+
+  private static final LateSlider STEPS = LateSlider.of(StoredBall.run().fields());
+
+  @TempDir static Path folder;
+
+  private Robot robot;
+  private Component picture;
+
+  @BeforeAll
+  static void needsADisplay() throws IOException {
+    String display = System.getenv("DISPLAY");
+    if ("true".equals(System.getenv("CI"))) {
+      assertNotNull(display, "CI must give the window tests a display");
     }
-    Fields f =
-        new Fields(
-            Vec3.ZERO,
-            1e-3,
-            n,
-            n,
-            n,
-            java.util.Arrays.copyOf(cells, count),
-            new byte[count],
-            java.util.Arrays.copyOf(set, count),
-            java.util.Arrays.copyOf(set, count),
-            new short[count],
-            List.of());
-    Findings findings =
-        new Findings(
-            Severity.CLEAN,
-            "No dent.",
-            "",
-            List.of(),
-            List.of(),
-            1,
-            2,
-            3,
-            4,
-            0.02,
-            2e-4,
-            new Amounts(1e-6, 1e-6, 0, 1e-3, 1e-3, 0, 1, OptionalDouble.empty()));
-    return new StoredRun(
-        "ball",
-        "",
-        new Inputs(List.of(), List.of()),
-        findings,
-        new Series(new double[] {0}, List.of()),
-        new Health(List.of()),
-        List.of(),
-        new Provenance("test", "", "", 0),
-        f,
-        Solids.sphere(Vec3.ZERO, 1e-2, 16));
+    assumeTrue(display != null, "no display");
+    ResultFolder.write(folder.resolve("ball"), StoredBall.run(), List.of());
   }
 
   @Test
-  @Timeout(120)
-  void showsTheVoxelsAndTheSliderLeavesTheLateOnes() throws Exception {
-    boolean display = System.getenv("DISPLAY") != null;
-    assumeTrue(display || System.getenv("CI") != null, "needs a display");
-    ViewerApp app = new ViewerApp(ball());
-    app.show(JmeContext.Type.OffscreenSurface);
+  void theSliderLeavesTheLateOnesAndTheUserCanLookRound() throws Exception {
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    PrintStream err = new PrintStream(said, true, StandardCharsets.UTF_8);
+    ExecutorService app = Executors.newSingleThreadExecutor();
+    Future<Integer> code = app.submit(() -> ViewerApp.run(err, folder.resolve("ball").toString()));
+    Frame desk = desk(code, said);
+    picture = named(desk, "picture");
+    robot = new Robot();
 
-    double all = share(app);
-    onEngine(
-        app,
+    JSlider late = (JSlider) named(desk, "late");
+    until(() -> voxelShare(screen()) > 0.002, "the pocket is seen");
+    assertEquals(STEPS.stepAt(StoredBall.CUT_OFF), late.getValue());
+    double pocket = voxelShare(still());
+    assertLikeLegend(STEPS.latest(), middle(still()));
+
+    press(late, 0.01, 0.3);
+    until(() -> voxelShare(screen()) > 3 * pocket, "the slider shows early cells");
+    assertTrue(voxelShare(still()) > 0.02, "all of the ball");
+    double all = voxelShare(still());
+
+    press(late, 0.6, 0.3);
+    until(() -> voxelShare(screen()) < 0.5 * all, "the slider hides early cells");
+    BufferedImage open = still();
+    assertTrue(voxelShare(open) > 0.005, "late cells stand alone");
+    assertTrue(late.getValue() > LateSlider.STEPS / 2);
+    assertLikeLegend(STEPS.latest(), middle(open));
+
+    press(named(desk, "open"), 0.5, 0.5);
+    double skin = STEPS.from(late.getValue());
+    until(() -> !like(STEPS.latest(), middle(screen())), "the cut is closed");
+    assertTrue(ramp(middle(still())) < STEPS.latest(), "the outside of the late cells is seen");
+    assertTrue(ramp(middle(still())) >= skin - 6, "and they are late");
+
+    BufferedImage before = still();
+    drag();
+    until(() -> differs(before, screen()), "dragging turns the part");
+
+    press(named(desk, "pockets"), 0.5, 20);
+    until(() -> late.getValue() == STEPS.stepAt(StoredBall.CUT_OFF), "the pocket");
+
+    desk.dispatchEvent(new WindowEvent(desk, WindowEvent.WINDOW_CLOSING));
+    assertEquals(0, code.get(PATIENCE, TimeUnit.SECONDS));
+    assertEquals("", said.toString(StandardCharsets.UTF_8));
+    app.shutdown();
+  }
+
+  @Test
+  void aScreenshotIsWrittenAndTheProgramEndsByItself() throws Exception {
+    Path png = folder.resolve("ball.png");
+
+    Process p =
+        ViewerAppTest.start(folder.resolve("ball").toString(), "--screenshot", png.toString());
+
+    try {
+      assertTrue(p.waitFor(60, TimeUnit.SECONDS), "the program ends");
+      assertEquals(0, p.exitValue(), () -> "" + p.errorReader().lines().toList());
+    } finally {
+      p.destroyForcibly();
+    }
+    BufferedImage all = ImageIO.read(png.toFile());
+    int w = all.getWidth();
+    int h = all.getHeight();
+    // Well inside the picture: the legend has the voxels' colours too.
+    BufferedImage inner = all.getSubimage(w * 3 / 10, h / 5, w / 2, h / 2);
+    assertTrue(voxelShare(inner) > 0.002, "share " + voxelShare(inner));
+  }
+
+  private static Frame desk(Future<Integer> code, ByteArrayOutputStream said)
+      throws InterruptedException {
+    until(() -> code.isDone() || open().findAny().isPresent(), "the window opens");
+    assertTrue(!code.isDone(), () -> said.toString(StandardCharsets.UTF_8));
+    return open().findAny().orElseThrow();
+  }
+
+  private static Stream<Frame> open() {
+    return Stream.of(Frame.getFrames()).filter(f -> "desk".equals(f.getName()) && f.isShowing());
+  }
+
+  private static Component named(Container in, String name) {
+    for (Component c : in.getComponents()) {
+      Component found =
+          name.equals(c.getName()) ? c : c instanceof Container inner ? named(inner, name) : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  private static void until(BooleanSupplier seen, String what) throws InterruptedException {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE);
+    while (!seen.getAsBoolean()) {
+      assertTrue(System.nanoTime() < end, "waited in vain: " + what);
+      Thread.sleep(20);
+    }
+  }
+
+  private BufferedImage screen() {
+    return robot.createScreenCapture(
+        new Rectangle(picture.getLocationOnScreen(), picture.getSize()));
+  }
+
+  /** The screen once it no longer changes. */
+  private BufferedImage still() throws InterruptedException {
+    BufferedImage[] last = {screen()};
+    until(
         () -> {
-          app.move(30);
-          return 0.0;
-        });
-    double late = share(app);
-    app.stop();
-
-    assertTrue(app.closed().await(30, TimeUnit.SECONDS), "the window closes");
-    assertNull(app.fault());
-    assertTrue(all > 0.08, "the ball fills part of the window: " + all);
-    assertTrue(late > 0.001 && late < 0.5 * all, "late cells stand alone: " + late + " of " + all);
-    assertEquals(0, app.closed().getCount());
+          robot.waitForIdle();
+          robot.delay(100);
+          BufferedImage before = last[0];
+          last[0] = screen();
+          return !differs(before, last[0]);
+        },
+        "the picture comes to rest");
+    return last[0];
   }
 
-  /** Share of the pixels that are not background, once anything is seen. */
-  private static double share(ViewerApp app)
-      throws InterruptedException, ExecutionException, TimeoutException {
-    double share = 0;
-    for (int tries = 0; tries < 500 && share == 0; tries++) { // until the camera has found the part
-      share = onEngine(app, () -> read(app));
+  /** Share of pixels darker or warmer than background and ghost ever are. */
+  private static double voxelShare(BufferedImage i) {
+    int voxels = 0;
+    for (int y = 0; y < i.getHeight(); y++) {
+      for (int x = 0; x < i.getWidth(); x++) {
+        int rgb = i.getRGB(x, y);
+        int red = rgb >> 16 & 255;
+        int blue = rgb & 255;
+        boolean dark = red < 85 && blue > 45 && blue - red > 12;
+        voxels += dark || red - blue > 25 ? 1 : 0;
+      }
     }
-    return share;
+    return (double) voxels / (i.getWidth() * i.getHeight());
   }
 
-  private static double onEngine(ViewerApp app, Callable<Double> work)
-      throws InterruptedException, ExecutionException, TimeoutException {
-    return app.enqueue(work).get(60, TimeUnit.SECONDS);
+  private static boolean differs(BufferedImage a, BufferedImage b) {
+    int[] p = a.getRGB(0, 0, a.getWidth(), a.getHeight(), null, 0, a.getWidth());
+    int[] q = b.getRGB(0, 0, b.getWidth(), b.getHeight(), null, 0, b.getWidth());
+    return !Arrays.equals(p, q);
   }
 
-  private static double read(ViewerApp app) {
-    int w = app.getCamera().getWidth();
-    int h = app.getCamera().getHeight();
-    ByteBuffer pixels = BufferUtils.createByteBuffer(4 * w * h);
-    app.getRootNode().updateGeometricState();
-    app.getRenderer().setFrameBuffer(null);
-    app.getRenderer().setViewPort(0, 0, w, h);
-    app.getRenderManager().renderViewPort(app.getViewPort(), 0);
-    app.getRenderer().readFrameBuffer(null, pixels);
-    int background = pixels.getInt(0);
-    int other = 0;
-    for (int i = 0; i < w * h; i++) {
-      other += pixels.getInt(4 * i) != background ? 1 : 0;
+  /** Below the stem of the pocket's number, which begins at the middle. */
+  private static int middle(BufferedImage i) {
+    return i.getRGB(i.getWidth() / 2 + 3, i.getHeight() / 2 + 3);
+  }
+
+  private static void assertLikeLegend(double seconds, int rgb) {
+    assertTrue(like(seconds, rgb), () -> String.format("%06x is not that of %s s", rgb, seconds));
+  }
+
+  /** Within one cell's time of the legend, seen through the ghost's 3 %. */
+  private static boolean like(double seconds, int rgb) {
+    return Math.abs(ramp(rgb) - seconds) <= 10;
+  }
+
+  /** s that the legend gives the nearest colour. */
+  private static double ramp(int rgb) {
+    int best = 0;
+    for (int step = 1; step < ColourRamp.STANDARD.size(); step++) {
+      best = distance(rgb, step) < distance(rgb, best) ? step : best;
     }
-    return (double) other / (w * h);
+    return STEPS.latest() * best / (ColourRamp.STANDARD.size() - 1);
+  }
+
+  private static int distance(int rgb, int step) {
+    int other = ColourRamp.STANDARD.rgb(step);
+    int sum = 0;
+    for (int shift = 0; shift < 24; shift += 8) {
+      int d = (rgb >> shift & 255) - (other >> shift & 255);
+      sum += d * d;
+    }
+    return sum;
+  }
+
+  /**
+   * @param down share of the height, or pixels if above 1
+   */
+  private void press(Component c, double across, double down) {
+    Point at = c.getLocationOnScreen();
+    double dy = down > 1 ? down : down * c.getHeight();
+    robot.mouseMove(at.x + (int) (across * c.getWidth()), at.y + (int) dy);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    robot.waitForIdle();
+  }
+
+  private void drag() {
+    Point at = picture.getLocationOnScreen();
+    robot.mouseMove(at.x + 200, at.y + 200);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.mouseMove(at.x + 260, at.y + 240);
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    robot.waitForIdle();
   }
 }

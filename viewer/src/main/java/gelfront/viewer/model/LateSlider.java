@@ -2,38 +2,45 @@ package gelfront.viewer.model;
 
 import gelfront.result.Fields;
 
-/** The time before which set cells are hidden. */
-public final class LateSlider {
-  private static final int STEPS = 40;
+/**
+ * The slider's steps and the times they stand for: cells that set before that time are hidden. Step
+ * 0 shows all cells, the last step those that set last.
+ *
+ * @param latest s at which the last cell sets; 0 if none does
+ */
+public record LateSlider(double latest) {
+  /** Steps above 0. */
+  public static final int STEPS = 400;
 
-  private final double latest;
-  private int step;
-
-  /**
-   * @param start s from which cells are shown at first; the skin sets at once and hides the rest
-   */
-  public LateSlider(Fields fields, double start) {
-    latest = VoxelFaces.latest(fields);
-    if (latest > 0 && Double.isFinite(start)) {
-      move((int) Math.ceil(STEPS * start / latest));
+  public LateSlider {
+    if (!(latest >= 0) || Double.isInfinite(latest)) {
+      throw new IllegalArgumentException("latest set time must be 0 s or more, was " + latest);
     }
   }
 
-  /** Moves by so many steps, within the run; returns whether anything changed. */
-  public boolean move(int by) {
-    int to = Math.max(0, Math.min(STEPS - 1, step + by));
-    boolean changed = to != step;
-    step = to;
-    return changed;
+  /** For the cells of a run; those that never set do not count. */
+  public static LateSlider of(Fields f) {
+    double most = 0;
+    for (float t : f.setTime()) {
+      most = Float.isInfinite(t) ? most : Math.max(most, t);
+    }
+    return new LateSlider(most);
   }
 
   /** s from which cells are shown. */
-  public double from() {
-    return latest * step / STEPS;
+  public double from(int step) {
+    return latest * Math.max(0, Math.min(STEPS, step)) / STEPS;
   }
 
-  /** s at which the last cell sets. */
-  public double latest() {
-    return latest;
+  /**
+   * The first step that hides all that sets before.
+   *
+   * @param seconds any; what is no number of this run gives the nearest end
+   */
+  public int stepAt(double seconds) {
+    if (latest == 0 || !(seconds > 0)) {
+      return 0;
+    }
+    return (int) Math.min(STEPS, Math.ceil(STEPS * (seconds / latest)));
   }
 }

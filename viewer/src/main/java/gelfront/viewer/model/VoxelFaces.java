@@ -8,11 +8,11 @@ import java.util.Arrays;
  * The faces one sees of all cells that set at a time or later: those towards a cell not shown. One
  * quad a face, corners counter-clockwise seen from outside.
  *
- * @param positions x, y, z of four corners a face, millimetres from the grid's middle; 12 a face
- * @param normals x, y, z a corner; 12 a face
- * @param setTime s of the face's cell; one a face
+ * @param positions x, y, z of four corners a face, millimetres, part coordinates; 12 a face
+ * @param side which way a face looks: 0 to 5 for -x +x -y +y -z +z; one a face
+ * @param setTime s of the face's cell, +infinity where it never set; one a face
  */
-public record VoxelFaces(float[] positions, float[] normals, float[] setTime) {
+public record VoxelFaces(float[] positions, byte[] side, float[] setTime) {
 
   /** Corner offsets per face -x +x -y +y -z +z. */
   private static final int[][] CORNERS = {
@@ -30,33 +30,28 @@ public record VoxelFaces(float[] positions, float[] normals, float[] setTime) {
 
   /**
    * @param from s; cells that set earlier are left away
+   * @param cut leaves away cells whose middle it does not keep
    */
-  public static VoxelFaces of(Fields f, double from) {
-    return new Builder(f, from).build();
-  }
-
-  /** The latest set time, s; cells that never set do not count. */
-  public static double latest(Fields f) {
-    double most = 0;
-    for (float t : f.setTime()) {
-      most = Float.isInfinite(t) ? most : Math.max(most, t);
-    }
-    return most;
+  public static VoxelFaces of(Fields f, double from, Cut cut) {
+    return new Builder(f, from, cut).build();
   }
 
   private static final class Builder {
     private final Fields fields;
+    private final int[] size;
     private final boolean[] shown;
     private float[] positions = new float[12 << 9];
-    private float[] normals = new float[12 << 9];
+    private byte[] side = new byte[1 << 9];
     private float[] setTime = new float[1 << 9];
     private int n;
 
-    Builder(Fields fields, double from) {
+    Builder(Fields fields, double from, Cut cut) {
       this.fields = fields;
-      shown = new boolean[fields.nx() * fields.ny() * fields.nz()];
+      size = new int[] {fields.nx(), fields.ny(), fields.nz()};
+      shown = new boolean[size[0] * size[1] * size[2]];
       for (int c = 0; c < fields.cells().length; c++) {
-        shown[fields.cells()[c]] = fields.setTime()[c] >= from;
+        int cell = fields.cells()[c];
+        shown[cell] = fields.setTime()[c] >= from && cut.keeps(fields.centre(cell).times(1e3));
       }
     }
 
@@ -70,38 +65,33 @@ public record VoxelFaces(float[] positions, float[] normals, float[] setTime) {
         }
       }
       return new VoxelFaces(
-          Arrays.copyOf(positions, 12 * n),
-          Arrays.copyOf(normals, 12 * n),
-          Arrays.copyOf(setTime, n));
+          Arrays.copyOf(positions, 12 * n), Arrays.copyOf(side, n), Arrays.copyOf(setTime, n));
+    }
+
+    private int stride(int axis) {
+      return axis == 0 ? 1 : axis == 1 ? size[0] : size[0] * size[1];
     }
 
     private boolean neighbourShown(int cell, int face) {
-      int[] size = {fields.nx(), fields.ny(), fields.nz()};
-      int[] stride = {1, size[0], size[0] * size[1]};
       int axis = face / 2;
-      int at = cell / stride[axis] % size[axis];
       int step = face % 2 == 0 ? -1 : 1;
-      boolean inside = at + step >= 0 && at + step < size[axis];
-      return inside && shown[cell + step * stride[axis]];
+      int to = cell / stride(axis) % size[axis] + step;
+      return to >= 0 && to < size[axis] && shown[cell + step * stride(axis)];
     }
 
     private void add(int cell, int face, float time) {
       if (n == setTime.length) {
         setTime = Arrays.copyOf(setTime, 2 * n);
+        side = Arrays.copyOf(side, 2 * n);
         positions = Arrays.copyOf(positions, 24 * n);
-        normals = Arrays.copyOf(normals, 24 * n);
       }
-      Vec3 half = new Vec3(fields.nx(), fields.ny(), fields.nz()).times(0.5);
-      int[] at = {
-        cell % fields.nx(), cell / fields.nx() % fields.ny(), cell / fields.nx() / fields.ny()
-      };
-      double[] middle = {half.x(), half.y(), half.z()};
-      double mm = fields.spacing() * 1e3;
+      Vec3 centre = fields.centre(cell);
+      double[] middle = {centre.x(), centre.y(), centre.z()};
       for (int i = 0; i < 12; i++) {
-        int a = i % 3;
-        positions[12 * n + i] = (float) ((at[a] + CORNERS[face][i] - middle[a]) * mm);
-        normals[12 * n + i] = a == face / 2 ? (face % 2 == 0 ? -1 : 1) : 0;
+        double corner = middle[i % 3] + (CORNERS[face][i] - 0.5) * fields.spacing();
+        positions[12 * n + i] = (float) (1e3 * corner);
       }
+      side[n] = (byte) face;
       setTime[n++] = time;
     }
   }

@@ -10,14 +10,19 @@ import gelfront.report.ColourRamp;
 import gelfront.viewer.model.VoxelFaces;
 
 /** Voxel faces as one mesh, coloured by set time and shaded by which way they face. */
-public final class VoxelGeometry {
-  /** Brightness of faces towards -x +x -y +y -z +z: edges show without a lamp. */
-  private static final float[] SHADE = {0.78f, 0.86f, 0.7f, 0.92f, 0.62f, 1};
+final class VoxelGeometry {
+  /**
+   * Brightness of faces towards -x +x -y +y -z +z: edges show without a lamp. Cut faces look to +x
+   * or -y and have the legend's colours.
+   */
+  private static final float[] SHADE = {0.84f, 1, 1, 0.88f, 0.78f, 0.93f};
+
+  private static final int[] QUAD = {0, 1, 2, 0, 2, 3};
 
   private VoxelGeometry() {}
 
-  /** An empty geometry; fill it with {@link #show}. */
-  public static Geometry of(AssetManager assets) {
+  /** An empty geometry, to be given meshes of {@link #mesh}. */
+  static Geometry of(AssetManager assets) {
     Material m = new Material(assets, "Common/MatDefs/Misc/Unshaded.j3md");
     m.setBoolean("VertexColor", true);
     Geometry g = new Geometry("voxels", new Mesh());
@@ -26,44 +31,35 @@ public final class VoxelGeometry {
   }
 
   /**
-   * Replaces what the geometry shows.
+   * May be called on any thread.
    *
    * @param latest s, light end of the ramp
    */
-  public static void show(Geometry g, VoxelFaces faces, double latest) {
-    Mesh mesh = new Mesh();
+  static Mesh mesh(VoxelFaces faces, double latest) {
     int n = faces.count();
     float[] colour = new float[16 * n];
     int[] index = new int[6 * n];
     for (int f = 0; f < n; f++) {
-      int rgb = ColourRamp.STANDARD.at(faces.setTime()[f] / latest);
-      float shade = SHADE[side(faces, f)];
-      for (int c = 0; c < 4; c++) {
-        colour[16 * f + 4 * c] = shade * (rgb >> 16 & 255) / 255;
-        colour[16 * f + 4 * c + 1] = shade * (rgb >> 8 & 255) / 255;
-        colour[16 * f + 4 * c + 2] = shade * (rgb & 255) / 255;
-        colour[16 * f + 4 * c + 3] = 1;
-      }
-      int[] quad = {0, 1, 2, 0, 2, 3};
+      paint(colour, 16 * f, ColourRamp.STANDARD.at(faces.setTime()[f] / latest), faces.side()[f]);
       for (int i = 0; i < 6; i++) {
-        index[6 * f + i] = 4 * f + quad[i];
+        index[6 * f + i] = 4 * f + QUAD[i];
       }
     }
+    Mesh mesh = new Mesh();
     mesh.setBuffer(VertexBuffer.Type.Position, 3, BufferUtils.createFloatBuffer(faces.positions()));
     mesh.setBuffer(VertexBuffer.Type.Color, 4, BufferUtils.createFloatBuffer(colour));
     mesh.setBuffer(VertexBuffer.Type.Index, 3, BufferUtils.createIntBuffer(index));
     mesh.updateBound();
-    g.setMesh(mesh);
-    g.updateModelBound();
+    return mesh;
   }
 
-  private static int side(VoxelFaces faces, int f) {
-    for (int a = 0; a < 3; a++) {
-      float v = faces.normals()[12 * f + a];
-      if (v != 0) {
-        return 2 * a + (v > 0 ? 1 : 0);
-      }
+  private static void paint(float[] colour, int at, int rgb, int side) {
+    float shade = SHADE[side] / 255;
+    for (int c = at; c < at + 16; c += 4) {
+      colour[c] = shade * (rgb >> 16 & 255);
+      colour[c + 1] = shade * (rgb >> 8 & 255);
+      colour[c + 2] = shade * (rgb & 255);
+      colour[c + 3] = 1;
     }
-    return 0;
   }
 }

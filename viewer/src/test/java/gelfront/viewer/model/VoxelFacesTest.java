@@ -1,70 +1,80 @@
 package gelfront.viewer.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.mesh.Vec3;
-import gelfront.result.Fields;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class VoxelFacesTest {
-  /** A block of 4 x 3 x 2 cells that fills its grid; cell i sets after i + 1 seconds. */
-  static Fields block() {
-    int n = 24;
-    int[] cells = new int[n];
-    float[] set = new float[n];
-    for (int i = 0; i < n; i++) {
-      cells[i] = i;
-      set[i] = i + 1;
-    }
-    return new Fields(
-        Vec3.ZERO, 1e-3, 4, 3, 2, cells, new byte[n], set, set.clone(), new short[n], List.of());
+  private static Vec3 corner(VoxelFaces f, int face, int c) {
+    int o = 12 * face + 3 * c;
+    return new Vec3(f.positions()[o], f.positions()[o + 1], f.positions()[o + 2]);
   }
 
   @Test
   void aWholeBlockShowsItsOutsideOnly() {
-    VoxelFaces f = VoxelFaces.of(block(), 0);
+    VoxelFaces f = VoxelFaces.of(Blocks.block(), 0, Cut.NONE);
 
     assertEquals(2 * (4 * 3 + 3 * 2 + 4 * 2), f.count());
     assertEquals(12 * f.count(), f.positions().length);
+    assertEquals(f.count(), f.side().length);
   }
 
   @Test
-  void oneLateCellStandsAlone() {
-    VoxelFaces f = VoxelFaces.of(block(), 23.5);
+  void oneLateCellStandsAloneInItsPlace() {
+    VoxelFaces f = VoxelFaces.of(Blocks.block(), 23.5, Cut.NONE);
 
     assertEquals(6, f.count());
     assertEquals(24, f.setTime()[0]);
-  }
-
-  @Test
-  void cornersTurnCounterClockwiseSeenFromOutside() {
-    VoxelFaces f = VoxelFaces.of(block(), 23.5);
-    float[] p = f.positions();
-    for (int face = 0; face < f.count(); face++) {
-      int o = 12 * face;
-      Vec3 a = new Vec3(p[o + 3] - p[o], p[o + 4] - p[o + 1], p[o + 5] - p[o + 2]);
-      Vec3 b = new Vec3(p[o + 6] - p[o], p[o + 7] - p[o + 1], p[o + 8] - p[o + 2]);
-      Vec3 n = new Vec3(f.normals()[o], f.normals()[o + 1], f.normals()[o + 2]);
-
-      assertTrue(a.cross(b).dot(n) > 0, "face " + face);
+    for (int face = 0; face < 6; face++) {
+      for (int c = 0; c < 4; c++) {
+        Vec3 middle = corner(f, face, c).minus(new Vec3(3.5, 2.5, 1.5));
+        assertEquals(Math.sqrt(0.75), middle.length(), 1e-5);
+      }
     }
   }
 
   @Test
-  void theSliderStaysWithinTheRun() {
-    LateSlider s = new LateSlider(block(), 0);
+  void cellsThatNeverSetAreLate() {
+    float[] set = Blocks.block().setTime();
+    set[0] = Float.POSITIVE_INFINITY;
 
-    assertFalse(s.move(-1));
-    assertTrue(s.move(1000));
-    assertTrue(s.from() < s.latest());
-    assertFalse(s.move(1));
+    assertEquals(12, VoxelFaces.of(Blocks.with(set), 24, Cut.NONE).count());
   }
 
   @Test
-  void theSliderStartsWhereItIsTold() {
-    assertEquals(12, new LateSlider(block(), 12).from(), 0.6);
+  void nothingIsLeftAfterTheLast() {
+    assertEquals(0, VoxelFaces.of(Blocks.block(), 25, Cut.NONE).count());
+  }
+
+  @Test
+  void aCutOpensTheInsideToTheEye() {
+    VoxelFaces f = VoxelFaces.of(Blocks.block(), 0, new Cut(0, 2, true));
+
+    assertEquals(2 * (2 * 3 + 3 * 2 + 2 * 2), f.count());
+    for (int i = 0; i < f.positions().length; i += 3) {
+      assertTrue(f.positions()[i] >= 2 - 1e-6, "x " + f.positions()[i]);
+    }
+  }
+
+  @Test
+  void cornersTurnCounterClockwiseSeenFromOutside() {
+    VoxelFaces f = VoxelFaces.of(Blocks.block(), 12, Cut.NONE);
+    for (int face = 0; face < f.count(); face++) {
+      Vec3 a = corner(f, face, 1).minus(corner(f, face, 0));
+      Vec3 b = corner(f, face, 2).minus(corner(f, face, 0));
+      Vec3 n = a.cross(b);
+      double along =
+          switch (f.side()[face] / 2) {
+            case 0 -> n.x();
+            case 1 -> n.y();
+            default -> n.z();
+          };
+
+      assertEquals(f.side()[face] % 2 == 0 ? -1 : 1, along, 1e-5, "face " + face);
+      assertEquals(1, n.length(), 1e-5);
+    }
+    assertTrue(f.count() > 6);
   }
 }

@@ -1,0 +1,46 @@
+package gelfront.viewer.model;
+
+import gelfront.mesh.Vec3;
+import gelfront.result.Fields;
+
+/**
+ * The box round all plastisol cells.
+ *
+ * @param lower millimetres, part coordinates
+ * @param upper millimetres, part coordinates
+ */
+public record Extent(Vec3 lower, Vec3 upper) {
+
+  /**
+   * @throws IllegalArgumentException if there is no cell
+   */
+  public static Extent of(Fields f) {
+    if (f.cells().length == 0) {
+      throw new IllegalArgumentException("holds no plastisol cell, so there is nothing to show");
+    }
+    Vec3 low = f.centre(f.cells()[0]);
+    Vec3 high = low;
+    for (int cell : f.cells()) {
+      Vec3 c = f.centre(cell);
+      low = new Vec3(Math.min(low.x(), c.x()), Math.min(low.y(), c.y()), Math.min(low.z(), c.z()));
+      high =
+          new Vec3(Math.max(high.x(), c.x()), Math.max(high.y(), c.y()), Math.max(high.z(), c.z()));
+    }
+    Vec3 half = new Vec3(1, 1, 1).times(0.5 * f.spacing());
+    return new Extent(low.minus(half).times(1e3), high.plus(half).times(1e3));
+  }
+
+  public Vec3 middle() {
+    return lower.plus(upper).times(0.5);
+  }
+
+  /** Whether it is no longer along y than along x. */
+  public boolean longAlongX() {
+    return upper.x() - lower.x() >= upper.y() - lower.y();
+  }
+
+  /** Half of the box's diagonal, mm. */
+  public double radius() {
+    return 0.5 * upper.distance(lower);
+  }
+}
