@@ -6,14 +6,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** What a quantity measures, and the units people write it in. SI (and °C) inside. */
+/**
+ * What a quantity measures, and the units people write it in. SI (and °C) inside. A "mil" is a
+ * thousandth of an inch to some and a millimetre to others, so it is no unit here; "thou" is.
+ */
 public enum Dimension {
   LENGTH(
-      "12 mm", "mm 1e-3|cm 1e-2|m 1|in 0.0254|inch 0.0254|inches 0.0254|\" 0.0254|um 1e-6|µm 1e-6"),
+      "12 mm",
+      "mm 1e-3|cm 1e-2|m 1|in 0.0254|inch 0.0254|inches 0.0254|\" 0.0254|thou 2.54e-5|ft 0.3048|um 1e-6|µm 1e-6"),
   TEMPERATURE(
       "165 degC",
       "degC 1|°C 1|C 1|degF 0.5555555555555556|°F 0.5555555555555556|F 0.5555555555555556|K 1"),
-  TIME("20 s", "s 1|sec 1|min 60|h 3600"),
+  TIME("20 s", "s 1|sec 1|seconds 1|min 60|minutes 60|h 3600"),
   PRESSURE("20 kPa", "Pa 1|kPa 1e3|MPa 1e6|bar 1e5|mbar 100|psi 6894.757293168"),
   FORCE("2 kN", "N 1|kN 1e3|lbf 4.4482216152605|kgf 9.80665"),
   VOLUME(
@@ -28,7 +32,7 @@ public enum Dimension {
   EXPANSION("7e-4 1/K", "1/K 1|/K 1"),
   STIFFNESS("50 kPa", "Pa 1|kPa 1e3|MPa 1e6"),
   VISCOSITY("1.5 Pas", "Pas 1|Pa.s 1|mPas 1e-3|cP 1e-3"),
-  SHARE("5 %", "% 0.01");
+  SHARE("5 %", "% 0.01|percent 0.01");
 
   private final String example;
 
@@ -71,7 +75,7 @@ public enum Dimension {
   /** One spelling for each unit: "J/(kg K)", "J/kg·K" and "J per kg K" are all "J/kgK". */
   private static String plain(String unit) {
     return unit.replaceAll("\\bper ", "/")
-        .replaceAll("[\\s_()·*.]", "")
+        .replaceAll("[\\s_()·*.^]", "")
         .replace('²', '2')
         .replace('³', '3')
         .replace('\u03bc', 'µ') // the Greek letter for the micro sign
@@ -87,8 +91,7 @@ public enum Dimension {
     String plain = plain(unit);
     Double factor = units.get(plain);
     if (factor == null) {
-      throw new IllegalArgumentException(
-          "\"" + unit + "\" is not a unit of " + words() + "; known: " + unitNames());
+      throw new IllegalArgumentException(unknown(unit));
     }
     if (this == TEMPERATURE) {
       return plain.endsWith("F")
@@ -98,7 +101,9 @@ public enum Dimension {
     return value * factor;
   }
 
-  String words() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  /** Says that a unit is none of this dimension. */
+  String unknown(String unit) {
+    String what = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return "\"" + unit + "\" is not a unit of " + what + "; known: " + unitNames();
   }
 }

@@ -10,7 +10,7 @@ public final class Quantities {
       Pattern.compile("([-+]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?)(.*)");
   private static final Pattern FRACTION =
       Pattern.compile("([-+]?)(?:([0-9]+)[\\s-]+)?([0-9]+)\\s*/\\s*([0-9]+)(.*)");
-  private static final Pattern COMMA = Pattern.compile("[-+]?[0-9]*,[0-9]+.*");
+  private static final Pattern COMMA = Pattern.compile("[-+]?[0-9. ']*,[0-9]+.*");
 
   private Quantities() {}
 
@@ -40,6 +40,9 @@ public final class Quantities {
     }
     if (unit.isEmpty()) {
       throw no(text, "has no unit; write it like " + dimension.example());
+    }
+    if (!dimension.knows(unit)) {
+      throw no(text, "can't be read: " + dimension.unknown(unit));
     }
     double si = dimension.toSi(value, unit);
     if (!Double.isFinite(si)) {
