@@ -35,12 +35,12 @@ public final class MouldBuilder {
   private final int[][] coarseOf;
   private final double[] metal;
 
-  private MouldBuilder(Cavity cavity, Block block, Box box) {
+  private MouldBuilder(Cavity cavity, Block block, Box box, int per) {
     this.cavity = cavity;
     this.block = block;
     this.box = box;
     this.fine = cavity.grid();
-    this.per = voxelsPerCell(block.material(), fine.spacing());
+    this.per = per;
     double[][] edges = new double[3][];
     for (int a = 0; a < 3; a++) {
       edges[a] = edges(a);
@@ -62,7 +62,19 @@ public final class MouldBuilder {
    * @param box its outer faces, metres
    */
   public static VoxelModel build(Cavity cavity, Block block, Box box) {
-    return new MouldBuilder(cavity, block, box).build();
+    return build(cavity, block, box, voxelsPerCell(block.material(), cavity.grid().spacing()));
+  }
+
+  /**
+   * As above, as coarse as told.
+   *
+   * @param per voxels along the edge of a mould cell next to the cavity
+   */
+  public static VoxelModel build(Cavity cavity, Block block, Box box, int per) {
+    if (per < 1) {
+      throw new IllegalArgumentException("a mould cell is one voxel at least: " + per);
+    }
+    return new MouldBuilder(cavity, block, box, per).build();
   }
 
   /** Voxels along the edge of a mould cell next to the cavity: 0.2 sqrt(alpha t), 4 mm at most. */

@@ -4,6 +4,7 @@ import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
+import gelfront.heat.HeatStepper;
 import gelfront.heat.MouthFilm;
 import gelfront.heat.SplitStepper;
 import gelfront.material.HeatCurves;
@@ -111,15 +112,26 @@ final class Bodies {
     return run(model, probe, curves, start, Double.NEGATIVE_INFINITY, time);
   }
 
-  /** A run with the steps that every shot takes. */
   private static Run run(
       VoxelModel model, Vec3 probe, HeatCurves curves, double start, double until, double longest) {
+    SplitStepper split = new SplitStepper(model, curves, Workers.SERIAL);
+    return run(split, model, probe, curves, start, until, longest);
+  }
+
+  /** A run with the steps that every shot takes. */
+  static Run run(
+      HeatStepper stepper,
+      VoxelModel model,
+      Vec3 probe,
+      HeatCurves curves,
+      double start,
+      double until,
+      double longest) {
     ThermalState state = new ThermalState(model, curves, start);
     Watch watch = new Watch(model.cavity(), List.of(probe));
     watch.see(state);
     ShotRun.Mouth shut = new ShotRun.Mouth(MouthFilm.INSULATED, 0, MouthFilm.INSULATED);
-    new ShotRun(new SplitStepper(model, curves, Workers.SERIAL), shut, List.of(watch))
-        .run(state, until, longest, Progress.NONE);
+    new ShotRun(stepper, shut, List.of(watch)).run(state, until, longest, Progress.NONE);
     return new Run(state, watch);
   }
 

@@ -1,0 +1,175 @@
+package gelfront.validation.coupled;
+
+import gelfront.grid.Cavity;
+import gelfront.grid.MouldCells;
+import gelfront.grid.VoxelModel;
+import gelfront.heat.MouthFilm;
+import gelfront.material.HeatCurves;
+
+/**
+ * A voxel model as one network: plastisol cells 0 to n-1, then the mould's. Edges: faces inside the
+ * plastisol, wall links, faces inside the mould. Air and mouth are links to the ground.
+ *
+ * <pre>
+ *   plastisol face   k dx / (1 + s),  s the cells' middles further apart than one voxel, in voxels
+ *   wall link        1 / (d / (k dx^2) + resistance),  d from the middle to the true wall
+ *   mouth            1 / (d / (k dx^2) + 1 / (h |n_d| dx^2))</pre>
+ */
+final class HeatNetwork {
+  private final VoxelModel model;
+  private final HeatCurves curves;
+  private final double dx;
+  private final float[] shift;
+  private final Graph graph;
+  private final double[] g;
+  private final double[] perConductivity;
+  private final int[] wallOf;
+  private final int faces;
+  private final double[] mouthLink;
+
+  HeatNetwork(VoxelModel model, HeatCurves curves) {
+    this.model = model;
+    this.curves = curves;
+    Cavity cavity = model.cavity();
+    dx = cavity.grid().spacing();
+    shift = cavity.shifts();
+    int n = cavity.count();
+    int most = 3 * n + cavity.walls().count() + 3 * model.mould().count();
+    int[] from = new int[most];
+    int[] to = new int[most];
+    perConductivity = new double[most];
+    faces = plastisolFaces(from, to);
+    wallOf = new int[cavity.walls().count()];
+    int walls = wallLinks(from, to, faces);
+    int edges = mouldFaces(from, to, walls);
+    graph =
+        Graph.of(
+            n + model.mould().count(),
+            java.util.Arrays.copyOf(from, edges),
+            java.util.Arrays.copyOf(to, edges));
+    g = java.util.Arrays.copyOf(perConductivity, edges);
+    mouthLink = new double[n];
+  }
+
+  private int plastisolFaces(int[] from, int[] to) {
+    int[] neighbours = model.cavity().neighbours();
+    int e = 0;
+    for (int i = 0; i < neighbours.length; i++) {
+      int c = i / 6;
+      int j = neighbours[i];
+      if (i % 2 == 1 && j != c) {
+        int axis = i % 6 / 2;
+        from[e] = c;
+        to[e] = j;
+        perConductivity[e++] = dx / (1 + shift[3 * j + axis] - shift[3 * c + axis]);
+      }
+    }
+    return e;
+  }
+
+  private int wallLinks(int[] from, int[] to, int first) {
+    Cavity.Walls walls = model.cavity().walls();
+    int e = first;
+    for (int w = 0; w < walls.count(); w++) {
+      if (model.mouldCell()[w] >= 0) {
+        from[e] = walls.cell()[w];
+        to[e] = model.cavity().count() + model.mouldCell()[w];
+        wallOf[e++ - first] = w;
+      }
+    }
+    return e;
+  }
+
+  private int mouldFaces(int[] from, int[] to, int first) {
+    MouldCells mould = model.mould();
+    int n = model.cavity().count();
+    int e = first;
+    for (int i = 0; i < mould.neighbour().length; i++) {
+      if (mould.neighbour()[i] >= 0) {
+        from[e] = n + i / 3;
+        to[e] = n + mould.neighbour()[i];
+        perConductivity[e++] = mould.conductance()[i];
+      }
+    }
+    return e;
+  }
+
+  Graph graph() {
+    return graph;
+  }
+
+  /** W/K per edge as of the last {@link #conduct}. */
+  double[] conductances() {
+    return g;
+  }
+
+  /** Whether conductances do not change from one {@link #conduct} to the next. */
+  boolean constant() {
+    return curves.constantConductivity();
+  }
+
+  /** Kind, i, j, k of each cell, 4 by turns. */
+  int[] places() {
+    Cavity cavity = model.cavity();
+    int n = cavity.count();
+    int[] places = new int[4 * graph.nodes()];
+    for (int i = 0; i < graph.nodes(); i++) {
+      places[4 * i] = i < n ? 0 : 1;
+      for (int a = 0; a < 3; a++) {
+        places[4 * i + 1 + a] =
+            i < n
+                ? cavity.grid().position(cavity.cells()[i], a)
+                : model.mould().grid().position(model.mould().cells()[i - n], a);
+      }
+    }
+    return places;
+  }
+
+  /** Metres along the wall's axis from the middle of its cell's true volume to the wall. */
+  private double reach(int w) {
+    Cavity.Walls walls = model.cavity().walls();
+    int face = walls.face()[w];
+    double outwards = face % 2 == 0 ? -1 : 1;
+    return walls.distance()[w] - outwards * dx * shift[3 * walls.cell()[w] + face / 2];
+  }
+
+  /** Sets the conductances of plastisol faces and wall links to those at temperatures t. */
+  void conduct(double[] t) {
+    for (int e = 0; e < faces; e++) {
+      double a = curves.conductivity(t[graph.from()[e]]);
+      double b = curves.conductivity(t[graph.to()[e]]);
+      g[e] = perConductivity[e] * 2 * a * b / (a + b);
+    }
+    for (int e = faces; e < g.length && graph.from()[e] < model.cavity().count(); e++) {
+      int w = wallOf[e - faces];
+      double k = curves.conductivity(t[graph.from()[e]]);
+      g[e] = 1 / (reach(w) / (k * dx * dx) + model.resistance()[w]);
+    }
+  }
+
+  /** W/K from each cell to air or mouth; the mouth's by {@code t} where conductivity varies. */
+  void ground(MouthFilm mouth, double[] t, double[] out) {
+    Cavity.Walls walls = model.cavity().walls();
+    java.util.Arrays.fill(mouthLink, 0);
+    for (int w = 0; w < walls.count() && mouth.film() > 0; w++) {
+      if (model.mouldCell()[w] < 0) {
+        double k = curves.conductivity(t[walls.cell()[w]]);
+        double film = mouth.film() * walls.cosine()[w];
+        mouthLink[walls.cell()[w]] += dx * dx / (reach(w) / k + 1 / film);
+      }
+    }
+    int n = mouthLink.length;
+    System.arraycopy(mouthLink, 0, out, 0, n);
+    System.arraycopy(model.mould().airConductance(), 0, out, n, graph.nodes() - n);
+  }
+
+  /** W into each cell from the others and the ground, at temperatures t. */
+  void fluxes(double[] t, double[] ground, MouthFilm mouth, double[] out) {
+    int n = model.cavity().count();
+    double air = model.mould().airTemperature();
+    for (int i = 0; i < out.length; i++) {
+      out[i] = ground[i] * ((i < n ? mouth.temperature() : air) - t[i]);
+    }
+    graph.addFluxes(g, t, out);
+  }
+}
