@@ -53,6 +53,15 @@ final class Html {
     return open(tag, attributes).text(text).close();
   }
 
+  /** A table's row: what it is, then what is known of it. */
+  Html row(String name, String... values) {
+    open("tr").element("th", name, "scope", "row");
+    for (String v : values) {
+      element("td", v);
+    }
+    return close();
+  }
+
   /** The program's own style or script, never anything that came from outside. */
   Html trusted(String own) {
     out.append(own);

@@ -16,7 +16,7 @@ final class Pictures {
   private static final int MARGIN = 24;
 
   /** Pixels above and below the part for labels. */
-  private static final int LABELS = 78;
+  private static final int LABELS = 96;
 
   private final Scene scene;
 

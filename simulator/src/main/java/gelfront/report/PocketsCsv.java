@@ -2,6 +2,7 @@ package gelfront.report;
 
 import gelfront.finding.Dent;
 import gelfront.finding.Pocket;
+import gelfront.mesh.Vec3;
 import gelfront.result.ArtifactWriter;
 import gelfront.result.StoredRun;
 import java.io.IOException;
@@ -9,7 +10,10 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
-/** pockets.csv: one line a pocket, millimetres and seconds; RFC 4180. */
+/**
+ * pockets.csv: one line a pocket, millimetres and seconds; RFC 4180. A time that never came and the
+ * dent of a pocket without one are empty fields.
+ */
 public final class PocketsCsv implements ArtifactWriter {
   @Override
   public String fileName() {
@@ -29,34 +33,37 @@ public final class PocketsCsv implements ArtifactWriter {
   }
 
   private static String line(Pocket p) {
-    Dent d = p.dents().get(0);
     return String.join(
         ",",
         List.of(
             String.valueOf(p.number()),
             cell(p.severity().name()),
             place(p.centre()),
-            Say.fixed(p.volume() * 1e9, 2),
-            Say.fixed(p.cutOff(), 3),
-            Say.fixed(p.lastSet(), 3),
-            Say.fixed(p.meanTemperatureAtCutOff(), 2),
+            number(p.volume() * 1e9, 2),
+            number(p.cutOff(), 3),
+            number(p.lastSet(), 3),
+            number(p.meanTemperatureAtCutOff(), 2),
             cell(p.constriction().kind().name()),
             place(p.constriction().place()),
-            Say.fixed(p.constriction().width() * 1e3, 3),
-            Say.fixed(p.unfedLow() * 1e9, 2),
-            Say.fixed(p.unfedHigh() * 1e9, 2),
-            place(d.place()),
-            Say.fixed(d.depthLow() * 1e3, 4),
-            Say.fixed(d.depthHigh() * 1e3, 4),
+            number(p.constriction().width() * 1e3, 3),
+            number(p.unfedLow() * 1e9, 2),
+            number(p.unfedHigh() * 1e9, 2),
+            p.dents().isEmpty() ? ",,,," : dent(p.dents().get(0)),
             cell(p.sentence())));
   }
 
-  private static String place(gelfront.mesh.Vec3 p) {
-    return Say.fixed(p.x() * 1e3, 3)
-        + ","
-        + Say.fixed(p.y() * 1e3, 3)
-        + ","
-        + Say.fixed(p.z() * 1e3, 3);
+  private static String dent(Dent d) {
+    String depths = number(d.depthLow() * 1e3, 4) + "," + number(d.depthHigh() * 1e3, 4);
+    return place(d.place()) + "," + depths;
+  }
+
+  private static String place(Vec3 p) {
+    return number(p.x() * 1e3, 3) + "," + number(p.y() * 1e3, 3) + "," + number(p.z() * 1e3, 3);
+  }
+
+  /** Empty where it is no number: a spreadsheet would take "Infinity" for text. */
+  static String number(double v, int decimals) {
+    return Double.isFinite(v) ? Say.fixed(v, decimals) : "";
   }
 
   /** Quoted; what a spreadsheet would take for a formula gets a leading apostrophe. */

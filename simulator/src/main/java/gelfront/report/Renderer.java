@@ -6,10 +6,11 @@ import java.util.Arrays;
 
 /**
  * Draws a closed mesh cut open by a plane, without a display: a z-buffer with 2 x 2 samples a
- * pixel. The nearest fragment on the kept side decides: where it is a front face, the skin is seen
- * (grey); where it is a back face, the ray has entered the solid through the cut, and the cut face
- * is seen there, coloured by the paint. Needs faces that look outwards; where a surface is open or
- * turned inside out the wrong one of the two is drawn.
+ * pixel. Faces behind the cut are counted along each ray, back faces up, front faces down: where
+ * the count is above zero, the ray has met the cut inside a solid, and the cut face is seen there,
+ * coloured by the paint; elsewhere the nearest face is seen as skin (grey). So solids may overlap,
+ * as part, gate and sprue do. Needs faces that look outwards; where a surface is open or turned
+ * inside out the wrong one of the two is drawn.
  */
 final class Renderer {
   static final int SAMPLES = 2;
@@ -29,6 +30,10 @@ final class Renderer {
   private final int h;
   private final float[] depth;
   private final int[] nearest;
+
+  /** Solids that the cut goes through at a sample. */
+  private final byte[] inside;
+
   private final double[] plane = new double[3];
   private final Vec3 light;
 
@@ -41,6 +46,7 @@ final class Renderer {
     this.h = view.height() * SAMPLES;
     this.depth = new float[w * h];
     this.nearest = new int[w * h];
+    this.inside = new byte[w * h];
     this.light =
         view.toward()
             .times(0.62)
@@ -112,6 +118,7 @@ final class Renderer {
     if (Math.abs(area) < 1e-12 || x1 < x0 || y1 < y0) {
       return;
     }
+    byte side = (byte) (area > 0 ? 1 : -1);
     double za = seen[a + 2];
     double zb = seen[b + 2] - za;
     double zc = seen[c + 2] - za;
@@ -124,9 +131,12 @@ final class Renderer {
         if (wb >= 0 && wc >= 0 && wb + wc <= 1) {
           float z = (float) (za + wb * zb + wc * zc);
           int at = y * w + x;
-          if (z > depth[at] && z <= cutDepth(x, y)) {
-            depth[at] = z;
-            nearest[at] = t;
+          if (z <= cutDepth(x, y)) {
+            inside[at] += side;
+            if (z > depth[at]) {
+              depth[at] = z;
+              nearest[at] = t;
+            }
           }
         }
       }
@@ -142,13 +152,13 @@ final class Renderer {
       for (int x = 0; x < w; x++) {
         int at = y * w + x;
         int t = nearest[at];
-        if (t >= 0 && mesh.faceNormal(t).dot(view.toward()) > 0) {
-          kind[at] = SKIN;
-          colour[at] = skin(t, place(x, y, depth[at]));
-        } else if (t >= 0) {
+        if (inside[at] > 0) {
           kind[at] = FACE;
           face(x, y, at, canvas);
           colour[at] = canvas.colour(at);
+        } else if (t >= 0) {
+          kind[at] = SKIN;
+          colour[at] = skin(t, place(x, y, depth[at]));
         }
       }
     }

@@ -1,6 +1,7 @@
 package gelfront.report;
 
 import gelfront.finding.Constriction;
+import gelfront.finding.Dent;
 import gelfront.finding.Severity;
 import gelfront.mesh.Vec3;
 import java.util.Locale;
@@ -17,6 +18,10 @@ final class Say {
     String a = fixed(low * MM, 2);
     String b = fixed(high * MM, 2);
     return a.equals(b) ? b + " mm" : a + " to " + b + " mm";
+  }
+
+  static String depth(Dent d) {
+    return depth(d.depthLow(), d.depthHigh());
   }
 
   /** The same in inches. */
@@ -64,6 +69,15 @@ final class Say {
       case CLEAN -> "comes out clean";
       case MAY_DENT -> "may dent";
       case WILL_DENT -> "will dent";
+    };
+  }
+
+  /** Class of the page's style for it. */
+  static String tone(Severity s) {
+    return switch (s) {
+      case CLEAN -> "clean";
+      case MAY_DENT -> "may";
+      case WILL_DENT -> "will";
     };
   }
 

@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 
-/** series.csv: time in seconds, then one column a curve. */
+/** series.csv: time in seconds, then one column a curve; empty where unknown. */
 public final class SeriesCsv implements ArtifactWriter {
   @Override
   public String fileName() {
@@ -23,9 +23,9 @@ public final class SeriesCsv implements ArtifactWriter {
         .forEach(c -> s.append(',').append(PocketsCsv.cell(c.key() + " [" + c.unit() + "]")));
     s.append("\r\n");
     for (int i = 0; i < series.time().length; i++) {
-      s.append(Say.fixed(series.time()[i], 3));
+      s.append(PocketsCsv.number(series.time()[i], 3));
       for (Series.Curve c : series.curves()) {
-        s.append(',').append(Say.fixed(c.values()[i], 3));
+        s.append(',').append(PocketsCsv.number(c.values()[i], 3));
       }
       s.append("\r\n");
     }

@@ -39,6 +39,22 @@ final class Svg {
         width);
   }
 
+  static void rect(Html h, double x, double y, double width, double height, String fill) {
+    h.empty(
+        "rect",
+        "x",
+        Say.fixed(x, 1),
+        "y",
+        Say.fixed(y, 1),
+        "width",
+        Say.fixed(width, 1),
+        "height",
+        Say.fixed(height, 1),
+        "fill",
+        fill);
+  }
+
+  /** Its size is the style's: a drawing that shrinks on a phone needs larger words there. */
   static void text(Html h, double x, double y, String anchor, String words, String ink) {
     h.element(
         "text",
@@ -49,8 +65,6 @@ final class Svg {
         Say.fixed(y, 1),
         "text-anchor",
         anchor,
-        "font-size",
-        "14",
         "fill",
         ink);
   }

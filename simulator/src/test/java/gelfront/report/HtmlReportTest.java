@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.finding.Findings;
+import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
+import gelfront.result.Provenance;
 import gelfront.result.StoredRun;
 import gelfront.result.SyntheticRun;
 import java.io.ByteArrayOutputStream;
@@ -44,6 +46,24 @@ class HtmlReportTest {
   }
 
   @Test
+  void saysNothingOfWhenAndWhereItWasMade() throws IOException {
+    Provenance later = new Provenance(RUN.provenance().version(), "2031-02-03", "elsewhere", 7);
+
+    assertEquals(page, pageOf(SyntheticRun.madeAt(RUN, later)));
+  }
+
+  @Test
+  void aPocketWithoutDentsHasARowToo() throws IOException {
+    Findings f = RUN.findings();
+    Pocket first = SyntheticRun.withoutDents(f.pockets().get(0));
+
+    String flat = pageOf(SyntheticRun.withPockets(RUN, List.of(first, f.pockets().get(1))));
+
+    assertTrue(flat.contains(Html.escape(first.sentence())));
+    assertTrue(flat.contains("<td class=\"n\">none</td>"));
+  }
+
+  @Test
   void loadsNothingFromOutside() {
     assertEquals(0, count("(?i)https?:|url\\(|@import|<(iframe|object|embed|link|base)\\b", page));
     assertEquals(0, count("(?:src|href)=\"(?!data:image/png;base64,)", page));
@@ -77,7 +97,7 @@ class HtmlReportTest {
 
   @Test
   void picturesAndTablesCanBeReadAloud() {
-    assertEquals(count("<svg ", page), count("<svg [^>]*aria-label=\"[^\"]+\"", page));
+    assertEquals(count("<svg ", page), count("<svg [^>]*aria-(?:label|hidden)=\"[^\"]+\"", page));
     assertEquals(count("<th[ >]", page), count("<th [^>]*scope=\"(?:row|col)\"", page));
     assertTrue(page.contains("<html lang=\"en\">"));
   }

@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -27,8 +28,12 @@ class TablesTest {
   private static final StoredRun RUN = SyntheticRun.small();
 
   private static byte[] bytes(ArtifactWriter writer) throws IOException {
+    return bytes(writer, RUN);
+  }
+
+  private static byte[] bytes(ArtifactWriter writer, StoredRun run) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    writer.write(RUN, out);
+    writer.write(run, out);
     return out.toByteArray();
   }
 
@@ -82,6 +87,23 @@ class TablesTest {
     for (int i = 1; i < lines.length; i++) {
       assertEquals(cells, lines[i].split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1).length);
     }
+  }
+
+  @Test
+  void whatNeverCameOrIsNotThereIsAnEmptyField() throws IOException {
+    Pocket endless = SyntheticRun.withoutDents(RUN.findings().pockets().get(0));
+    StoredRun run = SyntheticRun.withPockets(RUN, List.of(endless));
+
+    String[] lines =
+        new String(bytes(new PocketsCsv(), run), StandardCharsets.UTF_8).split("\r\n", 0);
+    List<String> head = List.of(lines[0].split(",", 0));
+    String[] cells = lines[1].split(",", head.size());
+
+    assertEquals(Say.fixed(endless.cutOff(), 3), cells[head.indexOf("cut_off_s")]);
+    for (String empty : List.of("last_set_s", "dent_x_mm", "dent_z_mm", "dent_high_mm")) {
+      assertEquals("", cells[head.indexOf(empty)], empty);
+    }
+    assertEquals(PocketsCsv.cell(endless.sentence()), cells[head.indexOf("sentence")]);
   }
 
   @Test

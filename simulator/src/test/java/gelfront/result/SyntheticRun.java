@@ -88,6 +88,59 @@ public final class SyntheticRun {
         run.surface());
   }
 
+  /** The same run, made elsewhere. */
+  public static StoredRun madeAt(StoredRun run, Provenance provenance) {
+    return new StoredRun(
+        run.name(),
+        run.caseText(),
+        run.inputs(),
+        run.findings(),
+        run.series(),
+        run.health(),
+        run.cautions(),
+        provenance,
+        run.fields(),
+        run.surface());
+  }
+
+  /** The same run with other pockets, whose feed never sets. */
+  public static StoredRun withPockets(StoredRun run, List<Pocket> pockets) {
+    Findings f = run.findings();
+    return withFindings(
+        run,
+        new Findings(
+            f.severity(),
+            f.verdict(),
+            f.explanation(),
+            f.advice(),
+            pockets,
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            f.partSets(),
+            f.firmAt(),
+            f.linearShrinkage(),
+            f.visibleDepth(),
+            f.amounts()));
+  }
+
+  /** The same pocket, which never sets and has no dents. */
+  public static Pocket withoutDents(Pocket p) {
+    return new Pocket(
+        p.number(),
+        p.severity(),
+        p.centre(),
+        p.volume(),
+        p.cutOff(),
+        Double.POSITIVE_INFINITY,
+        p.meanTemperatureAtCutOff(),
+        p.constriction(),
+        p.unfedLow(),
+        p.unfedHigh(),
+        List.of(),
+        p.spots(),
+        p.sentence());
+  }
+
   private StoredRun run() {
     return new StoredRun(
         "two bulbs on a thin gate",

@@ -1,0 +1,51 @@
+package gelfront.report;
+
+import gelfront.finding.Findings;
+import gelfront.result.StoredRun;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Curves over time, and the part cut open at a few moments. */
+final class CoolingSection {
+  private CoolingSection() {}
+
+  static void write(Html h, StoredRun run, Scene scene, Pictures pictures) {
+    h.open("section").element("h2", "While it cools").open("figure");
+    Chart.temperatures(h, run.series(), marks(run.findings()));
+    h.element(
+        "figcaption",
+        "Temperatures in the middle of the gate, where the pockets set last, and of the mould at"
+            + " its wall.");
+    h.close().close();
+    moments(h, scene, pictures.moments());
+  }
+
+  private static List<Chart.Mark> marks(Findings f) {
+    List<Chart.Mark> marks = new ArrayList<>();
+    if (Double.isFinite(f.gateSets())) {
+      marks.add(new Chart.Mark(f.gateSets(), "gate closes"));
+    }
+    if (Double.isFinite(f.firmAt())) {
+      marks.add(new Chart.Mark(f.firmAt(), "firm"));
+    }
+    return marks;
+  }
+
+  private static void moments(Html h, Scene scene, List<Pictures.Moment> moments) {
+    if (moments.isEmpty()) {
+      return;
+    }
+    h.open("section").element("h3", "What still flows, and when");
+    h.element("p", "Light is hot. Inside the white line it still flows.");
+    h.open("div", "class", "two");
+    for (Pictures.Moment m : moments) {
+      String when = Say.time(m.time());
+      h.open("figure");
+      Overlay.plain(h, m.picture(), "temperature after " + when);
+      h.element("figcaption", "After " + when).close();
+    }
+    h.close();
+    Legend.draw(h, scene.heatScale(), "temperature, °C");
+    h.close();
+  }
+}

@@ -1,0 +1,63 @@
+package gelfront.report;
+
+import gelfront.finding.Dent;
+import gelfront.finding.Findings;
+import gelfront.finding.Severity;
+import gelfront.result.StoredRun;
+import java.util.Comparator;
+
+/** The verdict in one sentence, the figures behind it, and what to change. */
+final class HeadSection {
+  private HeadSection() {}
+
+  static void write(Html h, StoredRun run) {
+    Findings f = run.findings();
+    h.open("div", "class", "bar").element("b", run.name());
+    h.element("span", "gelfront " + run.provenance().version()).close();
+    h.element("div", mark(f.severity()), "class", "stamp " + Say.tone(f.severity()));
+    h.element("h1", f.verdict()).element("p", f.explanation());
+    facts(h, f);
+    advice(h, f);
+  }
+
+  private static String mark(Severity s) {
+    return switch (s) {
+          case CLEAN -> "✓ ";
+          case MAY_DENT -> "? ";
+          case WILL_DENT -> "✗ ";
+        }
+        + Say.severity(s);
+  }
+
+  private static void facts(Html h, Findings f) {
+    h.open("div", "class", "facts");
+    f.pockets().stream()
+        .flatMap(p -> p.dents().stream())
+        .max(Comparator.comparingDouble(Dent::depthHigh))
+        .ifPresent(d -> deepest(h, d));
+    fact(h, Say.time(f.gateSets()), "gate closes");
+    fact(h, Say.time(f.partSets()), "last place sets");
+    fact(h, Say.time(f.firmAt()), "firm enough to open");
+    fact(h, Say.fixed(f.linearShrinkage() * 100, 1) + " %", "smaller in length than the cavity");
+    h.close();
+  }
+
+  private static void deepest(Html h, Dent d) {
+    fact(h, Say.depth(d), "deepest dent (" + Say.depthInch(d.depthLow(), d.depthHigh()) + ")");
+  }
+
+  private static void fact(Html h, String value, String what) {
+    h.open("div").element("b", value).element("span", what).close();
+  }
+
+  private static void advice(Html h, Findings f) {
+    if (f.advice().isEmpty()) {
+      return;
+    }
+    h.open("section").element("h2", "What to change, best first").open("ol", "class", "todo");
+    f.advice().forEach(a -> h.element("li", a));
+    h.close();
+    h.element("p", "These are directions, not sizes: change the case file and run it again.");
+    h.close();
+  }
+}
