@@ -18,14 +18,14 @@ public final class HeatCurves {
    * @param temperature °C, rising, two at least
    * @param enthalpy J/m3 at these, strictly rising
    * @param kTemperature °C, rising, one at least
-   * @param kValue W/m K at these
+   * @param kValue W/m K at these, positive
    */
   public HeatCurves(
       double[] temperature, double[] enthalpy, double[] kTemperature, double[] kValue) {
     this.temperature = rising(temperature.clone());
     this.enthalpy = rising(enthalpy.clone());
     this.kTemperature = rising(kTemperature.clone());
-    this.kValue = kValue.clone();
+    this.kValue = positive(kValue.clone());
     if (temperature.length < 2 || temperature.length != enthalpy.length) {
       throw new IllegalArgumentException("an enthalpy curve needs two points at least");
     }
@@ -35,10 +35,17 @@ public final class HeatCurves {
   }
 
   private static double[] rising(double[] a) {
-    for (int i = 1; i < a.length; i++) {
-      if (!(a[i] > a[i - 1])) {
-        throw new IllegalArgumentException("values must rise: " + a[i - 1] + ", " + a[i]);
+    for (int i = 0; i < a.length; i++) {
+      if (!Double.isFinite(a[i]) || (i > 0 && !(a[i] > a[i - 1]))) {
+        throw new IllegalArgumentException("values must be finite and rise: " + Arrays.toString(a));
       }
+    }
+    return a;
+  }
+
+  private static double[] positive(double[] a) {
+    if (!Arrays.stream(a).allMatch(v -> v > 0 && Double.isFinite(v))) {
+      throw new IllegalArgumentException("values must be positive: " + Arrays.toString(a));
     }
     return a;
   }

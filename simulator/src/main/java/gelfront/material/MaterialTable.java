@@ -1,73 +1,75 @@
 package gelfront.material;
 
+import gelfront.base.Nearest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import org.tomlj.Toml;
-import org.tomlj.TomlArray;
-import org.tomlj.TomlParseResult;
-import org.tomlj.TomlTable;
 
 /** The built-in material table: names to properties with low, typical, high and source. */
 public final class MaterialTable {
-  private final Map<String, Map<String, Map<String, Ranged>>> kinds = new TreeMap<>();
+  private final Map<String, Map<String, Map<String, Ranged>>> kinds;
 
-  private MaterialTable(TomlParseResult toml) {
-    if (toml.hasErrors()) {
-      throw new IllegalStateException("the built-in material table: " + toml.errors().get(0));
-    }
-    for (String kind : toml.keySet()) {
-      Map<String, Map<String, Ranged>> entries = new TreeMap<>();
-      TomlTable table = toml.getTable(kind);
-      for (String name : table.keySet()) {
-        entries.put(name, properties(table.getTable(List.of(name))));
-      }
-      kinds.put(kind, entries);
-    }
+  private MaterialTable(Map<String, Map<String, Map<String, Ranged>>> kinds) {
+    this.kinds = kinds;
   }
 
   public static MaterialTable builtIn() {
     try (InputStream in = MaterialTable.class.getResourceAsStream("materials.toml")) {
-      return new MaterialTable(Toml.parse(in));
+      return parse("materials.toml", new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static Map<String, Ranged> properties(TomlTable t) {
-    Map<String, Ranged> map = new LinkedHashMap<>();
-    for (String key : t.keySet()) {
-      if (t.get(key) instanceof TomlArray a) {
-        map.put(key, new Ranged(number(a, 0), number(a, 1), number(a, 2), a.getString(3)));
-      }
-    }
-    return map;
+  /**
+   * A table from its text.
+   *
+   * @param name of the file, for messages
+   * @throws IllegalArgumentException with file, line and column of the first mistake
+   */
+  static MaterialTable parse(String name, String text) {
+    return new MaterialTable(new MaterialFile(name, text).read());
   }
 
-  private static double number(TomlArray a, int i) {
-    return ((Number) a.get(i)).doubleValue();
-  }
-
-  /** Names known of a kind: plastisol, filler or mould. */
+  /**
+   * Names known of a kind: plastisol, filler, mould or film.
+   *
+   * @throws IllegalArgumentException if there is no such kind
+   */
   public List<String> names(String kind) {
-    return List.copyOf(kinds.get(kind).keySet());
+    return List.copyOf(of(kind).keySet());
   }
 
   /**
    * All properties of an entry.
    *
-   * @throws IllegalArgumentException if there is none of that name
+   * @throws IllegalArgumentException if there is none of that name, or no such kind
    */
   public Map<String, Ranged> entry(String kind, String name) {
-    Map<String, Ranged> e = kinds.get(kind).get(name);
+    Map<String, Ranged> e = of(kind).get(name);
     if (e == null) {
-      throw new IllegalArgumentException("no " + kind + " named " + name);
+      throw new IllegalArgumentException(
+          "no " + kind + " named " + name + Nearest.question(name, names(kind)));
     }
     return Map.copyOf(e);
+  }
+
+  private Map<String, Map<String, Ranged>> of(String kind) {
+    Map<String, Map<String, Ranged>> entries = kinds.get(kind);
+    if (entries == null) {
+      throw new IllegalArgumentException(
+          "no kind of material \"" + kind + "\"; known: " + String.join(", ", kinds.keySet()));
+    }
+    return entries;
+  }
+
+  /** Conductance of a surface: "contact" or "still-air", W/m2 K. */
+  public Ranged film(String name) {
+    return entry("film", name).get("conductance");
   }
 
   /** A mould material at its typical values. */

@@ -10,9 +10,14 @@ package gelfront.material;
  */
 public record MouldMaterial(String name, double conductivity, double density, double specificHeat) {
   public MouldMaterial {
-    if (!(conductivity > 0 && density > 0 && specificHeat > 0)) {
-      throw new IllegalArgumentException("mould material values must be positive: " + name);
+    if (!(positive(conductivity) && positive(density) && positive(specificHeat))) {
+      throw new IllegalArgumentException(
+          "mould material values must be positive and finite: " + name);
     }
+  }
+
+  private static boolean positive(double v) {
+    return v > 0 && Double.isFinite(v);
   }
 
   /** J/m3 K. */

@@ -6,7 +6,7 @@ package gelfront.material;
  *
  * @param name as in the material table, or the user's own
  * @param densityHot kg/m3 of the hot liquid as injected, at 165 °C
- * @param densityCold kg/m3 at 25 °C
+ * @param densityCold kg/m3 at 25 °C, not below {@code densityHot}
  * @param specificHeat J/kg K
  * @param conductivity W/m K
  * @param latentHeat J/kg set free evenly between {@code gelStart} and {@code gelEnd}
@@ -43,8 +43,16 @@ public record Plastisol(
     positive("viscosity", viscosityAt165);
     positive("hot expansion", expansionHot);
     positive("gelled expansion", expansionGelled);
-    if (!(latentHeat >= 0)) {
+    if (!(latentHeat >= 0) || Double.isInfinite(latentHeat)) {
       throw new IllegalArgumentException("latent heat must not be negative: " + latentHeat);
+    }
+    if (densityCold < densityHot) {
+      throw new IllegalArgumentException(
+          "it shrinks as it cools: the cold density ("
+              + densityCold
+              + ") must not be below the hot one ("
+              + densityHot
+              + ")");
     }
     if (!(gelEnd < gelStart)) {
       throw new IllegalArgumentException("gelling must end below where it starts");

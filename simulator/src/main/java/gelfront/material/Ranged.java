@@ -7,9 +7,9 @@ package gelfront.material;
  */
 public record Ranged(double low, double typical, double high, String source) {
   public Ranged {
-    if (!(low <= typical && typical <= high)) {
+    if (!(low <= typical && typical <= high) || Double.isInfinite(low) || Double.isInfinite(high)) {
       throw new IllegalArgumentException(
-          "low, typical, high must rise: " + low + ", " + typical + ", " + high);
+          "low, typical, high must be finite and rise: " + low + ", " + typical + ", " + high);
     }
   }
 }

@@ -3,6 +3,7 @@ package gelfront.setup;
 import gelfront.base.Dimension;
 import gelfront.base.Quantities;
 import gelfront.material.MaterialTable;
+import gelfront.material.Ranged;
 import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
 import java.util.ArrayList;
@@ -48,24 +49,8 @@ final class BlockReader {
     double start =
         or("start", Dimension.TEMPERATURE, COLDEST, HOTTEST, 30, "30 °C", "a mould in use");
     double air = or("air", Dimension.TEMPERATURE, COLDEST, 60, 23, "23 °C", "a workshop");
-    double film =
-        or(
-            "air_film",
-            Dimension.FILM,
-            0,
-            5000,
-            9,
-            "9 W/m2 K (5 to 15)",
-            "still air with radiation: C, M");
-    double contact =
-        or(
-            "contact",
-            Dimension.FILM,
-            10,
-            1e6,
-            2500,
-            "2500 W/m2 K (1000 to 10000)",
-            "S28 (IJHMT 47 (2004) 2015), C");
+    double film = film("air_film", 0, 5000, materials.film("still-air"));
+    double contact = film("contact", 10, 1e6, materials.film("contact"));
     List<Block.WarmSpot> spots = new ArrayList<>();
     for (CaseTable t : table.list("warm_spot")) {
       double temperature = t.need("temperature", Dimension.TEMPERATURE, COLDEST, HOTTEST);
@@ -78,6 +63,12 @@ final class BlockReader {
     }
     return new Block(
         materials.mould(material), wall, outer, start, air, film, contact, spots, inserts);
+  }
+
+  private double film(String key, double low, double high, Ranged built) {
+    String shown =
+        Quantities.say("%.0f W/m2 K (%.0f to %.0f)", built.typical(), built.low(), built.high());
+    return or(key, Dimension.FILM, low, high, built.typical(), shown, built.source());
   }
 
   private double or(
