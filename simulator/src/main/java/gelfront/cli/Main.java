@@ -50,6 +50,7 @@ public final class Main {
             .addSubcommand(new InspectCommand(console))
             .addSubcommand(new DemoCommand(console))
             .addSubcommand(new StartCommand(console))
+            .addSubcommand(new KeysCommand(console))
             .addSubcommand(new ProbeCommand(console))
             .addSubcommand(new TimingCommand(console));
     return line.setOut(new java.io.PrintWriter(console.out(), true, StandardCharsets.UTF_8))

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +56,7 @@ public final class MaterialTable {
       throw new IllegalArgumentException(
           "no " + kind + " named " + name + Nearest.question(name, names(kind)));
     }
-    return Map.copyOf(e);
+    return Collections.unmodifiableMap(e); // keeps the file's order
   }
 
   private Map<String, Map<String, Ranged>> of(String kind) {

@@ -96,25 +96,32 @@ final class BlockReader {
     if (min.isEmpty()) {
       return Optional.empty();
     }
-    try {
-      return Optional.of(new Box(min.get(), max.get()));
-    } catch (IllegalArgumentException e) {
+    Vec3 d = max.get().minus(min.get());
+    if (!(d.x() > 0 && d.y() > 0 && d.z() > 0)) {
       t.mistake("box_max", "box_max must lie above box_min on every axis");
       return Optional.empty();
     }
+    return Optional.of(new Box(min.get(), max.get()));
   }
 
   private static Optional<Block.Region> region(CaseTable t) {
-    Optional<Box> box = box(t);
-    if (box.isPresent()) {
-      return Optional.of(new Block.Region.Cuboid(box.get()));
+    boolean ball = t.has("centre") || t.has("radius");
+    boolean cuboid = t.has("box_min") || t.has("box_max");
+    if (ball == cuboid) {
+      t.mistake("", "a place needs either centre and radius, or box_min and box_max");
     }
+    Optional<Block.Region> box = box(t).map(Block.Region.Cuboid::new);
+    return ball ? ball(t) : box;
+  }
+
+  private static Optional<Block.Region> ball(CaseTable t) {
     Optional<Vec3> centre = t.place("centre");
-    double radius = t.has("radius") ? t.need("radius", Dimension.LENGTH, 1e-4, 1) : Double.NaN;
-    if (centre.isEmpty() || !(radius > 0)) {
-      t.mistake("", "a place needs centre and radius, or box_min and box_max");
-      return Optional.empty();
+    double radius = t.need("radius", Dimension.LENGTH, 1e-4, 1);
+    if (!t.has("centre")) {
+      t.mistake("radius", "a ball needs centre = [\"0 mm\", \"0 mm\", \"0 mm\"] too");
     }
-    return Optional.of(new Block.Region.Ball(centre.get(), radius));
+    return centre.isPresent() && radius > 0
+        ? Optional.of(new Block.Region.Ball(centre.get(), radius))
+        : Optional.empty();
   }
 }

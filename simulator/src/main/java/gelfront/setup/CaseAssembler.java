@@ -46,20 +46,23 @@ final class CaseAssembler {
   Case assemble() {
     String name = root.text("name").orElse(file.replaceFirst("\\.[^.]*$", ""));
     PartShape part = new PartReader(root, folder).read();
-    FeedSystem feed = new FeedReader(root, sound).read();
+    FeedSystem feed = new FeedReader(root, assumed, sound).read();
     List<Growth> growths = growths();
     CaseTable stuff = root.sub("plastisol");
-    Plastisol mix = new PlastisolReader(stuff, materials, assumed).read();
+    Plastisol mix = new PlastisolReader(stuff, materials, assumed, warnings).read();
     Shot shot = shot(root.sub("shot"));
     Block block = new BlockReader(root.sub("block"), materials, assumed).read();
     Vec3 up = root.direction("up").orElse(new Vec3(0, 0, 1));
+    if (!root.has("up")) {
+      assumed.add(new Statement("up", "[0, 0, 1]", "as drawn"));
+    }
     OptionalDouble clamping = root.quantity("clamping_force", Dimension.FORCE, 1, 1e6);
     int cavities = root.count("cavities", 1);
     Numerics numerics = numerics(root.sub("numerics"));
     if (!sound.getAsBoolean()) {
       return null;
     }
-    warn(shot, block);
+    warn(shot, block, mix);
     contradict(shot, block, mix);
     return sound.getAsBoolean()
         ? new Case(
@@ -67,7 +70,7 @@ final class CaseAssembler {
         : null;
   }
 
-  private void warn(Shot shot, Block block) {
+  private void warn(Shot shot, Block block, Plastisol mix) {
     if (shot.temperature() > HOT_SHOT) {
       warnings.add(
           "The shot is hotter than 190 °C: plastisol yellows and gives off hydrogen chloride, which"
@@ -81,6 +84,14 @@ final class CaseAssembler {
       warnings.add(
           "The mould is hotter than 100 °C: it burns skin at a touch, any water in it flashes to"
               + " steam, and hot aluminium looks like cold.");
+    }
+    if (block.startTemperature() >= mix.firm()) {
+      warnings.add(
+          Quantities.say(
+              "The mould starts at %.0f °C, but the part is firm below %.0f °C only: it can't be"
+                  + " taken out before the whole block has cooled. Is the temperature stated in"
+                  + " the right unit?",
+              block.startTemperature(), mix.firm()));
     }
   }
 
@@ -101,18 +112,13 @@ final class CaseAssembler {
               "the mould is opened at %.0f s, while the injector is still on it until %.0f s",
               shot.openAt().getAsDouble(), pressed));
     }
-    neverFirm("start", "mould", block.startTemperature(), mix.firm());
-    neverFirm("air", "air", block.airTemperature(), mix.firm());
-  }
-
-  private void neverFirm(String key, String what, double temperature, double firm) {
-    if (temperature >= firm) {
+    if (block.airTemperature() >= mix.firm()) {
       root.sub("block")
           .mistake(
-              key,
+              "air",
               Quantities.say(
-                  "the %s (%.0f °C) must be colder than %.0f °C, at which the part is firm: it would never be; is it stated in the right unit?",
-                  what, temperature, firm));
+                  "the air (%.0f °C) must be colder than %.0f °C, at which the part is firm: it would never be; is it stated in the right unit?",
+                  block.airTemperature(), mix.firm()));
     }
   }
 
@@ -177,7 +183,10 @@ final class CaseAssembler {
     return t.quantity(key, d, low, high).orElse(otherwise);
   }
 
-  private static Numerics numerics(CaseTable t) {
+  private Numerics numerics(CaseTable t) {
+    if (!t.has("level")) {
+      assumed.add(new Statement("numerics: level", "normal", "a fair balance of time and detail"));
+    }
     String level = t.choice("level", List.of("quick", "normal", "fine")).orElse("normal");
     return new Numerics(
         Numerics.Level.valueOf(level.toUpperCase(Locale.ROOT)),

@@ -12,6 +12,11 @@ public final class CaseException extends RuntimeException {
     this.mistakes = List.copyOf(mistakes);
   }
 
+  CaseException(String file, List<Mistake> mistakes, Throwable cause) {
+    this(file, mistakes);
+    initCause(cause);
+  }
+
   /** In the file's order. */
   public List<Mistake> mistakes() {
     return mistakes;

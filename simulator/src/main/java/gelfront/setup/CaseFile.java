@@ -3,6 +3,7 @@ package gelfront.setup;
 import gelfront.base.Dimension;
 import gelfront.base.Nearest;
 import java.io.IOException;
+import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,6 +26,9 @@ public final class CaseFile {
   /** Some editors put one before the text. */
   private static final String BYTE_ORDER_MARK = "\ufeff";
 
+  /** Bytes; the longest cases people write are a hundredth of it. */
+  private static final long LARGEST = 1 << 20;
+
   private static final Pattern COMMA = Pattern.compile("[^\"'#]*=\\s*[-+]?[0-9]*,[0-9]+.*");
   private static final Pattern NO_QUOTES =
       Pattern.compile("[^\"'#]*=\\s*[-+]?[0-9.]+(?:/[0-9]+)?\\s*[\\p{L}°%/\"].*");
@@ -41,15 +45,30 @@ public final class CaseFile {
    */
   public static LoadedCase read(Path file) {
     String name = String.valueOf(file.getFileName());
-    String text;
+    return parse(name, text(file), file.toAbsolutePath().getParent());
+  }
+
+  private static String text(Path file) {
     try {
-      text = Files.readString(file);
+      if (!Files.exists(file)) {
+        throw unreadable(file, "there is no such file");
+      }
+      if (!Files.isRegularFile(file)) {
+        throw unreadable(file, "is no ordinary file");
+      }
+      if (Files.size(file) > LARGEST) {
+        throw unreadable(file, "is larger than 1 MiB: is it a case file?");
+      }
+      return Files.readString(file);
+    } catch (MalformedInputException e) {
+      throw unreadable(file, "can't be read as text: it is not UTF-8");
     } catch (IOException e) {
-      String why = Files.exists(file) ? "can't be read as text" : "there is no such file";
-      throw new CaseException(file.toString(), List.of(new Mistake(0, 0, why)));
+      throw unreadable(file, "can't be read: " + e.getMessage());
     }
-    Path folder = file.toAbsolutePath().getParent();
-    return parse(name, text, folder);
+  }
+
+  private static CaseException unreadable(Path file, String why) {
+    return new CaseException(file.toString(), List.of(new Mistake(0, 0, why)));
   }
 
   /**
@@ -58,19 +77,14 @@ public final class CaseFile {
    * @throws CaseException with all mistakes of the text
    */
   public static LoadedCase parse(String name, String text, Path folder) {
-    TomlParseResult toml = Toml.parse(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
-    List<Mistake> mistakes = new ArrayList<>();
-    List<String> lines = text.lines().toList();
-    for (TomlParseError e : toml.errors()) {
-      int line = e.position().line();
-      String hint = line <= lines.size() ? hint(lines.get(line - 1)) : "";
-      mistakes.add(new Mistake(line, e.position().column(), e.getMessage() + hint));
-    }
-    if (!mistakes.isEmpty()) {
+    TomlParseResult toml = toml(name, text);
+    List<Mistake> mistakes = syntax(toml, text.lines().toList());
+    if (!toml.errors().stream().allMatch(CaseFile::repeats)) {
       throw new CaseException(name, mistakes);
     }
     List<Statement> given = new ArrayList<>();
-    CaseTable root = new CaseTable("", toml, null, bareUnits(toml, mistakes), mistakes, given);
+    QuantityReader reader = new QuantityReader(bareUnits(toml, mistakes));
+    CaseTable root = new CaseTable("", toml, null, reader, mistakes, given);
     List<Statement> assumed = new ArrayList<>();
     Case setup = new CaseAssembler(root, name, folder, assumed, mistakes::isEmpty).assemble();
     if (!mistakes.isEmpty()) {
@@ -78,6 +92,30 @@ public final class CaseFile {
       throw new CaseException(name, mistakes.stream().distinct().toList());
     }
     return new LoadedCase(setup, text, folder, given, assumed);
+  }
+
+  private static TomlParseResult toml(String name, String text) {
+    try {
+      return Toml.parse(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
+    } catch (StackOverflowError e) {
+      throw new CaseException(
+          name, List.of(new Mistake(0, 0, "brackets are nested too deeply to be a case")), e);
+    }
+  }
+
+  private static List<Mistake> syntax(TomlParseResult toml, List<String> lines) {
+    List<Mistake> mistakes = new ArrayList<>();
+    for (TomlParseError e : toml.errors()) {
+      int line = e.position().line();
+      String hint = line <= lines.size() ? hint(lines.get(line - 1)) : "";
+      mistakes.add(new Mistake(line, e.position().column(), e.getMessage() + hint));
+    }
+    return mistakes;
+  }
+
+  /** Whether all else of the file was understood: something is stated twice, no more. */
+  private static boolean repeats(TomlParseError e) {
+    return String.valueOf(e.getMessage()).contains("previously defined");
   }
 
   /** What people most often do who write such a line. */

@@ -1,241 +1,185 @@
 package gelfront.setup;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Every key a case file may hold, by table. The one list that reading and the help go by. */
 public final class CaseKeys {
+  /** Table, then key and meaning a line; keys without a meaning are tables. */
+  private static final String TEXT =
+      """
+      (top)
+        name             title of the case; left out: the file's name
+        units            of bare numbers: { length = "mm", temperature = "degC", time = "s" }
+        up               direction that is up while it cools, as [0, 0, 1]
+        clamping_force   that holds the halves together, as "2 kN"
+        cavities         parts on the runner that one shot fills, a whole number
+        part
+        gate
+        runner
+        reservoir
+        sprue
+        feed
+        block
+        plastisol
+        shot
+        numerics
+        filing
+      [part]
+        mesh             STL file or list of files, from this file's folder
+        unit             of the mesh: mm, cm, m or inch
+        caliper          rows measured from the nose, instead of a mesh
+      [[part.caliper]]
+        distance         from the nose, as "12 mm"
+        width            across (y)
+        height           up (z)
+      [gate]
+        at               a point on the part's surface, as ["0 mm", "2 mm", "0 mm"]
+        direction        away from the part, as [-1, 0, 0]
+        shape            round, half-round or rectangular
+        size             diameter or width
+        height           of a rectangular one
+        land             length of the narrow piece
+      [runner]
+        shape            round, half-round or rectangular
+        size             diameter or width
+        height           of a rectangular one
+        length           between land and sprue
+      [reservoir]
+        diameter         of the bulge
+        length           of the bulge
+      [sprue]
+        diameter         at the end towards the part
+        mouth_diameter   at the open end; left out: the same
+        taper            full angle, as "4 deg", instead of mouth_diameter
+        length           to the open end
+        direction        towards the open end; left out: the gate's
+      [feed]
+        in_mesh          true: gate and sprue are part of the mesh
+        gate             a point in the gate
+        mouth            a point on the pour opening
+      [block]
+        material         from the material table, as "aluminium-6061"
+        wall             metal round the cavity
+        box_min          corner of the block, instead of wall
+        box_max          opposite corner
+        start            temperature before the shot
+        air              temperature round it
+        air_film         air and radiation on outer faces, as "9 W/m2K"
+        contact          conductance between plastisol and mould, as "2500 W/m2K"
+        warm_spot        places that start warmer or colder
+        insert           places of another material
+      [[block.warm_spot]]
+        centre           of a ball
+        radius           of a ball
+        box_min          corner of a box
+        box_max          opposite corner
+        temperature      at the start
+      [[block.insert]]
+        centre           of a ball
+        radius           of a ball
+        box_min          corner of a box
+        box_max          opposite corner
+        material         from the material table
+      [plastisol]
+        grade            soft, medium or firm
+        filler           salt, glitter or hollow-spheres
+        filler_share     of the mass, as "5 %"
+        density_hot      at 165 °C, as "935 kg/m3"
+        density_cold     at 25 °C
+        specific_heat    as "1900 J/kgK"
+        conductivity     as "0.145 W/mK"
+        latent_heat      of gelling, as "1.3 kJ/kg"
+        gel_start        temperature at which gelling begins on cooling
+        gel_end          temperature at which gelling is complete
+        no_flow          temperature below which nothing flows
+        firm             temperature below which the mould may be opened
+        expansion_hot    above no_flow, by volume, as "7.5e-4 1/K"
+        expansion_gelled below no_flow, by volume
+        youngs_modulus   of the set gel, as "50 kPa"
+        viscosity_165    at 165 °C, as "1.5 Pas"
+      [shot]
+        temperature      of the plastisol
+        fill_time        to fill the cavity
+        hold_time        that the injector is kept on
+        hold_pressure    while it is kept on, as "20 kPa"
+        top_up           times at which the sprue is filled up, as ["20 s", "40 s"]
+        injector         its capacity, as "100 ml"
+        open_at          time at which the mould is opened; left out: when the part is firm
+      [numerics]
+        level            quick, normal or fine
+        voxel            edge of a voxel; left out: by level and gate
+      [[filing]]
+        at               place
+        reach            how far round it
+        depth            metal taken off
+      """;
+
   private static final Map<String, Map<String, String>> KEYS = keys();
+
+  /**
+   * A key.
+   *
+   * @param table as it stands in a case file, brackets included; empty for keys at the head
+   * @param name of the key
+   * @param meaning in a few words, with an example where that says more
+   */
+  public record Key(String table, String name, String meaning) {}
 
   private CaseKeys() {}
 
   private static Map<String, Map<String, String>> keys() {
-    Map<String, Map<String, String>> k = new LinkedHashMap<>();
-    add(
-        k,
-        "",
-        "name",
-        "title of the case",
-        "units",
-        "units of bare numbers: { length = \"mm\", temperature = \"degC\", time = \"s\" }",
-        "up",
-        "which way is up while it cools, default [0, 0, 1]",
-        "clamping_force",
-        "that holds the halves together",
-        "cavities",
-        "parts on the runner that one shot fills",
-        "part",
-        "",
-        "gate",
-        "",
-        "runner",
-        "",
-        "reservoir",
-        "",
-        "sprue",
-        "",
-        "feed",
-        "",
-        "block",
-        "",
-        "plastisol",
-        "",
-        "shot",
-        "",
-        "numerics",
-        "",
-        "filing",
-        "");
-    add(
-        k,
-        "part",
-        "mesh",
-        "STL file or list of files, from this file's folder",
-        "unit",
-        "mm, cm, m or inch",
-        "caliper",
-        "rows measured from the nose");
-    add(k, "part.caliper", "distance", "from the nose", "width", "across (y)", "height", "up (z)");
-    add(
-        k,
-        "gate",
-        "at",
-        "a point on the part's surface",
-        "direction",
-        "away from the part",
-        "shape",
-        "round, half-round or rectangular",
-        "size",
-        "diameter or width",
-        "height",
-        "of a rectangular one",
-        "land",
-        "length of the narrow part");
-    add(
-        k,
-        "runner",
-        "shape",
-        "round, half-round or rectangular",
-        "size",
-        "diameter or width",
-        "height",
-        "of a rectangular one",
-        "length",
-        "between land and sprue");
-    add(k, "reservoir", "diameter", "of the bulge", "length", "of the bulge");
-    add(
-        k,
-        "sprue",
-        "diameter",
-        "at the end towards the part",
-        "mouth_diameter",
-        "at the open end",
-        "taper",
-        "full angle, instead of mouth_diameter",
-        "length",
-        "to the open end",
-        "direction",
-        "towards the open end; default: the gate's");
-    add(
-        k,
-        "feed",
-        "in_mesh",
-        "true: gate and sprue are part of the mesh",
-        "gate",
-        "a point in the gate",
-        "mouth",
-        "a point on the pour opening");
-    add(
-        k,
-        "block",
-        "material",
-        "from the material table",
-        "wall",
-        "metal round the cavity",
-        "box_min",
-        "corner of the block",
-        "box_max",
-        "opposite corner",
-        "start",
-        "temperature before the shot",
-        "air",
-        "temperature round it",
-        "air_film",
-        "air and radiation on outer faces",
-        "contact",
-        "conductance between plastisol and mould",
-        "warm_spot",
-        "places that start warmer",
-        "insert",
-        "places of another material");
-    add(
-        k,
-        "block.warm_spot",
-        "centre",
-        "of a ball",
-        "radius",
-        "of a ball",
-        "box_min",
-        "of a box",
-        "box_max",
-        "of a box",
-        "temperature",
-        "at the start");
-    add(
-        k,
-        "block.insert",
-        "centre",
-        "of a ball",
-        "radius",
-        "of a ball",
-        "box_min",
-        "of a box",
-        "box_max",
-        "of a box",
-        "material",
-        "from the material table");
-    add(
-        k,
-        "plastisol",
-        "grade",
-        "soft, medium or firm",
-        "filler",
-        "salt, glitter or hollow-spheres",
-        "filler_share",
-        "of the mass",
-        "density_hot",
-        "at 165 °C",
-        "density_cold",
-        "at 25 °C",
-        "specific_heat",
-        "",
-        "conductivity",
-        "",
-        "latent_heat",
-        "",
-        "gel_start",
-        "gelling begins",
-        "gel_end",
-        "gelling is complete",
-        "no_flow",
-        "below it nothing flows",
-        "firm",
-        "below it the mould may be opened",
-        "expansion_hot",
-        "above no-flow, by volume",
-        "expansion_gelled",
-        "below no-flow, by volume",
-        "youngs_modulus",
-        "of the set gel",
-        "viscosity_165",
-        "at 165 °C");
-    add(
-        k,
-        "shot",
-        "temperature",
-        "of the plastisol",
-        "fill_time",
-        "to fill the cavity",
-        "hold_time",
-        "injector kept on",
-        "hold_pressure",
-        "while it is kept on",
-        "top_up",
-        "list of times",
-        "injector",
-        "its capacity",
-        "open_at",
-        "time at which the mould is opened");
-    add(k, "numerics", "level", "quick, normal or fine", "voxel", "edge of a voxel");
-    add(k, "filing", "at", "place", "reach", "how far round it", "depth", "metal taken off");
-    return k;
-  }
-
-  private static void add(Map<String, Map<String, String>> k, String table, String... pairs) {
-    Map<String, String> m = new LinkedHashMap<>();
-    for (int i = 0; i < pairs.length; i += 2) {
-      m.put(pairs[i], pairs[i + 1]);
+    Map<String, Map<String, String>> all = new LinkedHashMap<>();
+    Map<String, String> table = new LinkedHashMap<>();
+    for (String line : TEXT.lines().toList()) {
+      if (line.startsWith("  ")) {
+        String[] words = line.strip().split("\\s+", 2);
+        table.put(words[0], words.length > 1 ? words[1] : "");
+      } else {
+        table = new LinkedHashMap<>();
+        all.put(line, table);
+      }
     }
-    k.put(table, m);
+    return all;
   }
 
+  /**
+   * @param table without brackets, empty for the keys at the head
+   */
   static List<String> of(String table) {
-    return List.copyOf(KEYS.get(table).keySet());
+    String top = table.isEmpty() ? "(top)" : "[" + table + "]";
+    for (String head : List.of(top, "[[" + table + "]]")) {
+      if (KEYS.containsKey(head)) {
+        return List.copyOf(KEYS.get(head).keySet());
+      }
+    }
+    throw new IllegalArgumentException("no table " + table);
+  }
+
+  /** All keys in the order of a case file; tables are told by the keys in them. */
+  public static List<Key> all() {
+    List<Key> all = new ArrayList<>();
+    KEYS.forEach(
+        (head, keys) ->
+            keys.forEach(
+                (key, meaning) -> {
+                  if (!meaning.isEmpty()) {
+                    all.add(new Key(head.equals("(top)") ? "" : head, key, meaning));
+                  }
+                }));
+    return all;
   }
 
   /** All keys as a Markdown table. */
   public static String markdown() {
     StringBuilder s = new StringBuilder("| table | key | meaning |\n|---|---|---|\n");
-    KEYS.forEach(
-        (table, keys) ->
-            keys.forEach(
-                (key, meaning) -> {
-                  if (!meaning.isEmpty() || !KEYS.containsKey(key)) {
-                    s.append("| ").append(table.isEmpty() ? "(top)" : table).append(" | `");
-                    s.append(key).append("` | ").append(meaning).append(" |\n");
-                  }
-                }));
+    for (Key k : all()) {
+      String table = k.table().isEmpty() ? "(at the head)" : "`" + k.table() + "`";
+      s.append("| ").append(table).append(" | `").append(k.name()).append("` | ");
+      s.append(k.meaning()).append(" |\n");
+    }
     return s.toString();
   }
 }

@@ -2,17 +2,12 @@ package gelfront.setup;
 
 import gelfront.base.Dimension;
 import gelfront.base.Nearest;
-import gelfront.base.Quantities;
 import gelfront.mesh.Vec3;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
@@ -25,13 +20,10 @@ final class CaseTable {
   /** Nothing that a mould holds lies farther from the origin, metres. */
   private static final double FARTHEST = 10;
 
-  private static final Pattern LEADING_NUMBER =
-      Pattern.compile("^[-+]?[0-9]+(\\.[0-9]+)?(?=\\s*[^-/0-9\\seE.]|$)");
-
   private final String name;
   private final TomlTable table;
   private final TomlPosition at;
-  private final Map<Dimension, String> bare;
+  private final QuantityReader reader;
   private final List<Mistake> mistakes;
   private final List<Statement> given;
 
@@ -39,7 +31,7 @@ final class CaseTable {
    * @param name as in {@link CaseKeys}
    * @param table null where the file has none
    * @param at where the table stands
-   * @param bare units of bare numbers by dimension
+   * @param reader of quantities
    * @param mistakes collects them
    * @param given collects what the file states
    */
@@ -47,13 +39,13 @@ final class CaseTable {
       String name,
       TomlTable table,
       TomlPosition at,
-      Map<Dimension, String> bare,
+      QuantityReader reader,
       List<Mistake> mistakes,
       List<Statement> given) {
     this.name = name;
     this.table = table;
     this.at = at;
-    this.bare = bare;
+    this.reader = reader;
     this.mistakes = mistakes;
     this.given = given;
     refuseUnknown();
@@ -93,13 +85,13 @@ final class CaseTable {
 
   CaseTable sub(String key) {
     if (!has(key)) {
-      return new CaseTable(key, null, at, bare, mistakes, given);
+      return new CaseTable(key, null, at, reader, mistakes, given);
     }
     if (!(table.get(List.of(key)) instanceof TomlTable t)) {
       mistake(key, "[" + key + "] must be a table");
-      return new CaseTable(key, null, at, bare, mistakes, given);
+      return new CaseTable(key, null, at, reader, mistakes, given);
     }
-    return new CaseTable(key, t, position(key), bare, mistakes, given);
+    return new CaseTable(key, t, position(key), reader, mistakes, given);
   }
 
   /** Tables of an array such as [[block.insert]]. */
@@ -112,7 +104,7 @@ final class CaseTable {
     if (table.get(List.of(key)) instanceof TomlArray a) {
       for (int i = 0; i < a.size(); i++) {
         if (a.get(i) instanceof TomlTable t) {
-          all.add(new CaseTable(full, t, a.inputPositionOf(i), bare, mistakes, given));
+          all.add(new CaseTable(full, t, a.inputPositionOf(i), reader, mistakes, given));
         } else {
           mistake(key, "[[" + full + "]] must hold tables");
         }
@@ -180,6 +172,7 @@ final class CaseTable {
       return false;
     }
     if (table.get(List.of(key)) instanceof Boolean b) {
+      state(key, b ? "yes" : "no");
       return b;
     }
     mistake(key, key + " must be true or false");
@@ -215,152 +208,101 @@ final class CaseTable {
     if (!has(key)) {
       return OptionalDouble.empty();
     }
-    OptionalDouble v = value(key, table.get(List.of(key)), d);
+    Object raw = table.get(List.of(key));
+    OptionalDouble v = value(key, raw, d);
+    if (v.isPresent() && !(v.getAsDouble() >= low && v.getAsDouble() <= high)) {
+      mistake(key, key + " = " + QuantityReader.outOfRange(raw, d, low, high));
+      return OptionalDouble.empty();
+    }
     if (v.isPresent()) {
-      state(key, String.valueOf(table.get(List.of(key))));
-      if (!(v.getAsDouble() >= low && v.getAsDouble() <= high)) {
-        mistake(
-            key,
-            key
-                + " = "
-                + table.get(List.of(key))
-                + " is out of range: "
-                + shown(low, d)
-                + " to "
-                + shown(high, d)
-                + otherUnit(table.get(List.of(key)), d, low, high));
-        return OptionalDouble.empty();
-      }
+      state(key, reader.shown(raw, d));
     }
     return v;
   }
 
-  private static String shown(double si, Dimension d) {
-    String unit = d.example().substring(d.example().indexOf(' ') + 1);
-    double one = d.toSi(1, unit) - d.toSi(0, unit);
-    double value = (si - d.toSi(0, unit)) / one;
-    return new BigDecimal(value)
-            .round(new MathContext(4))
-            .add(BigDecimal.ZERO)
-            .stripTrailingZeros()
-            .toPlainString()
-        + " "
-        + unit;
-  }
-
-  /** The same number would do in another unit: 330 for °F stated as °C, 1.03 g/cm3 as kg/m3. */
-  private static String otherUnit(Object raw, Dimension d, double low, double high) {
-    Matcher number = LEADING_NUMBER.matcher(String.valueOf(raw).strip());
-    if (!number.find()) {
-      return "";
-    }
-    double value = Double.parseDouble(number.group());
-    return d.unitList().stream()
-        .filter(u -> d.toSi(value, u) >= low && d.toSi(value, u) <= high)
-        .findFirst()
-        .map(u -> "; did you mean " + number.group() + " " + u + "?")
-        .orElse("");
-  }
-
   private OptionalDouble value(String key, Object raw, Dimension d) {
     try {
-      if (raw instanceof String s) {
-        return OptionalDouble.of(Quantities.parse(s, d));
-      }
-      if (raw instanceof Number n) {
-        String unit = bare.get(d);
-        if (!Double.isFinite(n.doubleValue())) {
-          mistake(key, key + " = " + raw + " is not a finite number");
-          return OptionalDouble.empty();
-        }
-        if (unit != null) {
-          return OptionalDouble.of(d.toSi(n.doubleValue(), unit));
-        }
-        mistake(
-            key,
-            key
-                + " = "
-                + raw
-                + " has no unit: write \""
-                + d.example()
-                + "\", or state units = { length = \"mm\", temperature = \"degC\", time = \"s\" } at the head of the file");
-        return OptionalDouble.empty();
-      }
-      mistake(key, key + " must be a quantity such as \"" + d.example() + "\"");
+      return OptionalDouble.of(reader.si(raw, d));
     } catch (IllegalArgumentException e) {
       mistake(key, key + ": " + e.getMessage());
+      return OptionalDouble.empty();
     }
-    return OptionalDouble.empty();
   }
 
-  /** Quantities of a list, rising or not. */
+  /** Quantities in SI of a list, or of one value. */
   List<Double> quantities(String key, Dimension d) {
     List<Double> all = new ArrayList<>();
     if (!has(key)) {
       return all;
     }
     Object raw = table.get(List.of(key));
-    if (raw instanceof TomlArray a) {
-      for (int i = 0; i < a.size(); i++) {
-        value(key, a.get(i), d).ifPresent(all::add);
-      }
-    } else {
-      value(key, raw, d).ifPresent(all::add);
+    List<Object> values = raw instanceof TomlArray a ? a.toList() : List.of(raw);
+    for (Object one : values) {
+      value(key, one, d).ifPresent(all::add);
     }
-    state(key, raw instanceof TomlArray a ? a.toList().toString() : String.valueOf(raw));
+    state(key, values.stream().map(v -> reader.shown(v, d)).collect(Collectors.joining(", ")));
     return all;
   }
 
   /** A place, metres. */
   Optional<Vec3> place(String key) {
-    double[] v = three(key, true);
-    return v == null ? Optional.empty() : Optional.of(new Vec3(v[0], v[1], v[2]));
+    List<Object> raw = three(key, "[\"0 mm\", \"2 mm\", \"0 mm\"]");
+    double[] v = raw.stream().mapToDouble(c -> coordinate(key, c)).toArray();
+    if (v.length == 0 || Double.isNaN(v[0] + v[1] + v[2])) {
+      return Optional.empty();
+    }
+    state(
+        key,
+        raw.stream()
+            .map(c -> reader.shown(c, Dimension.LENGTH))
+            .collect(Collectors.joining(", ", "(", ")")));
+    return Optional.of(new Vec3(v[0], v[1], v[2]));
+  }
+
+  /** Metres; NaN and a mistake where it is none. */
+  private double coordinate(String key, Object raw) {
+    double v = value(key, raw, Dimension.LENGTH).orElse(Double.NaN);
+    if (Math.abs(v) > FARTHEST) {
+      mistake(key, key + ": " + raw + " lies more than 10 m away; is it stated in the right unit?");
+      return Double.NaN;
+    }
+    return v;
   }
 
   /** A direction of length one. */
   Optional<Vec3> direction(String key) {
-    double[] v = three(key, false);
-    if (v == null) {
+    String example = "[-1, 0, 0]";
+    List<Object> raw = three(key, example);
+    if (raw.isEmpty()) {
       return Optional.empty();
     }
+    double[] v =
+        raw.stream()
+            .mapToDouble(c -> c instanceof Number n ? n.doubleValue() : Double.NaN)
+            .toArray();
     Vec3 d = new Vec3(v[0], v[1], v[2]);
-    if (!(d.length() > 0 && Double.isFinite(d.length()))) {
-      mistake(key, key + " must point somewhere, for example [-1, 0, 0]");
+    if (Double.isNaN(d.length())) {
+      mistake(key, key + " must be three numbers, for example " + example);
       return Optional.empty();
     }
+    if (!(d.length() > 0 && Double.isFinite(d.length()))) {
+      mistake(key, key + " must point somewhere, for example " + example);
+      return Optional.empty();
+    }
+    state(key, raw.toString());
     return Optional.of(d.unit());
   }
 
-  private double[] three(String key, boolean length) {
+  /** Three values, or none and a mistake. */
+  private List<Object> three(String key, String example) {
     if (!has(key)) {
-      return null;
+      return List.of();
     }
-    String example = length ? "[\"0 mm\", \"2 mm\", \"0 mm\"]" : "[-1, 0, 0]";
-    if (!(table.get(List.of(key)) instanceof TomlArray a) || a.size() != 3) {
-      mistake(key, key + " must be three values, for example " + example);
-      return null;
+    if (table.get(List.of(key)) instanceof TomlArray a && a.size() == 3) {
+      return a.toList();
     }
-    double[] v = new double[3];
-    for (int i = 0; i < 3; i++) {
-      if (length) {
-        OptionalDouble one = value(key, a.get(i), Dimension.LENGTH);
-        if (one.isEmpty()) {
-          return null;
-        }
-        v[i] = one.getAsDouble();
-        if (Math.abs(v[i]) > FARTHEST) {
-          mistake(key, key + " lies more than 10 m away; is it stated in the right unit?");
-          return null;
-        }
-      } else if (a.get(i) instanceof Number n && Double.isFinite(n.doubleValue())) {
-        v[i] = n.doubleValue();
-      } else {
-        mistake(key, key + " must be three numbers, for example " + example);
-        return null;
-      }
-    }
-    state(key, a.toList().toString());
-    return v;
+    mistake(key, key + " must be three values, for example " + example);
+    return List.of();
   }
 
   /** One of several words. */

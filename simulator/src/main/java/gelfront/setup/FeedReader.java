@@ -1,6 +1,7 @@
 package gelfront.setup;
 
 import gelfront.base.Dimension;
+import gelfront.base.Quantities;
 import gelfront.mesh.Vec3;
 import java.util.List;
 import java.util.Optional;
@@ -10,13 +11,16 @@ import java.util.function.BooleanSupplier;
 /** The tables [feed] or [gate], [runner], [reservoir] and [sprue]. */
 final class FeedReader {
   private final CaseTable root;
+  private final List<Statement> assumed;
   private final BooleanSupplier sound;
 
   /**
+   * @param assumed collects what is filled in
    * @param sound whether no mistake has been found so far
    */
-  FeedReader(CaseTable root, BooleanSupplier sound) {
+  FeedReader(CaseTable root, List<Statement> assumed, BooleanSupplier sound) {
     this.root = root;
+    this.assumed = assumed;
     this.sound = sound;
   }
 
@@ -26,7 +30,6 @@ final class FeedReader {
     CaseTable gate = root.sub("gate");
     if (feed.present() && gate.present()) {
       feed.mistake("", "both [feed] (gate in the mesh) and [gate] (declared): keep one");
-      return null;
     }
     if (feed.present()) {
       if (!feed.flag("in_mesh")) {
@@ -53,7 +56,7 @@ final class FeedReader {
     Optional<Vec3> direction = gate.direction("direction");
     need(gate, "at", "[\"0 mm\", \"0 mm\", \"0 mm\"], a point on the part");
     need(gate, "direction", "[-1, 0, 0], away from the part");
-    Section section = section(gate);
+    Section section = section(gate, "gate");
     double land = gate.need("land", Dimension.LENGTH, 0.2e-3, 0.1);
     Optional<FeedSystem.Runner> runner = runner(root.sub("runner"));
     Optional<FeedSystem.Reservoir> reservoir = reservoir(root.sub("reservoir"));
@@ -80,17 +83,24 @@ final class FeedReader {
     }
   }
 
-  private static double mouth(CaseTable sprue, double inner, double length) {
+  private double mouth(CaseTable sprue, double inner, double length) {
     OptionalDouble stated = sprue.quantity("mouth_diameter", Dimension.LENGTH, 1e-3, 0.1);
     OptionalDouble taper = sprue.quantity("taper", Dimension.ANGLE, 0, 0.6);
     if (stated.isPresent() && taper.isPresent()) {
       sprue.mistake("taper", "[sprue] has both mouth_diameter and taper: keep one");
     }
+    if (stated.isEmpty() && taper.isEmpty()) {
+      assumed.add(
+          new Statement("sprue: mouth diameter", Quantities.mm(inner), "the sprue's diameter"));
+    }
     double opening = taper.isPresent() ? 2 * length * Math.tan(taper.getAsDouble() / 2) : 0;
     return stated.orElse(inner + opening);
   }
 
-  private static Section section(CaseTable t) {
+  private Section section(CaseTable t, String name) {
+    if (!t.has("shape")) {
+      assumed.add(new Statement(name + ": shape", "round", "the most common one"));
+    }
     String shape = t.choice("shape", List.of("round", "half-round", "rectangular")).orElse("round");
     double size = t.need("size", Dimension.LENGTH, 0.3e-3, 0.05);
     OptionalDouble height = t.quantity("height", Dimension.LENGTH, 0.3e-3, 0.05);
@@ -110,12 +120,12 @@ final class FeedReader {
     };
   }
 
-  private static Optional<FeedSystem.Runner> runner(CaseTable t) {
+  private Optional<FeedSystem.Runner> runner(CaseTable t) {
     if (!t.present()) {
       return Optional.empty();
     }
     double length = t.need("length", Dimension.LENGTH, 0.5e-3, 0.5);
-    Section section = section(t);
+    Section section = section(t, "runner");
     return length > 0 ? Optional.of(new FeedSystem.Runner(section, length)) : Optional.empty();
   }
 

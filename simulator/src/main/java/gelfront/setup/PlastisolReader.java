@@ -19,18 +19,46 @@ final class PlastisolReader {
    * @param print factor from SI to the printed unit
    * @param format with the unit
    */
-  private record Property(Dimension unit, double low, double high, double print, String format) {}
+  private record Property(Dimension unit, double low, double high, double print, String format) {
+    String shown(double si) {
+      return Quantities.say(format, si * print);
+    }
+  }
 
   private static final Map<String, Property> PROPERTIES = properties();
+
+  private static final Map<String, Property> GRAINS =
+      Map.of(
+          "density", PROPERTIES.get("density_hot"),
+          "specific_heat", PROPERTIES.get("specific_heat"),
+          "conductivity", PROPERTIES.get("conductivity"));
+
+  private static final List<String> MOVES_WITH_NO_FLOW = List.of("gel_start", "gel_end");
+
+  /** Two properties of which one must lie below the other. */
+  private record Order(String low, String high, boolean mayBeEqual, String why) {}
+
+  private static final List<Order> ORDERS =
+      List.of(
+          new Order("density_hot", "density_cold", true, "it shrinks as it cools"),
+          new Order("gel_end", "gel_start", false, "gelling ends below where it starts"),
+          new Order("firm", "no_flow", false, "what still flows isn't firm"));
 
   private final CaseTable table;
   private final MaterialTable materials;
   private final List<Statement> assumed;
+  private final List<String> warnings;
 
-  PlastisolReader(CaseTable table, MaterialTable materials, List<Statement> assumed) {
+  /**
+   * @param assumed collects what is filled in
+   * @param warnings collects what is allowed but odd
+   */
+  PlastisolReader(
+      CaseTable table, MaterialTable materials, List<Statement> assumed, List<String> warnings) {
     this.table = table;
     this.materials = materials;
     this.assumed = assumed;
+    this.warnings = warnings;
   }
 
   private static Map<String, Property> properties() {
@@ -58,43 +86,62 @@ final class PlastisolReader {
     }
     Map<String, Double> values = new LinkedHashMap<>();
     Map<String, Ranged> built = materials.entry("plastisol", grade);
-    PROPERTIES.forEach((key, p) -> values.put(key, value(key, p, built.get(key))));
-    gelRange(values, built);
+    PROPERTIES.forEach(
+        (key, p) ->
+            values.put(
+                key,
+                table.quantity(key, p.unit(), p.low(), p.high()).orElse(built.get(key).typical())));
+    double shift = values.get("no_flow") - built.get("no_flow").typical();
+    PROPERTIES.forEach((key, p) -> assume(key, p, built.get(key), shift, values));
+    ORDERS.forEach(o -> check(o, values));
     Plastisol plain;
     try {
       plain = MaterialTable.plastisol(grade, values);
-    } catch (IllegalArgumentException e) {
-      table.mistake("", "[plastisol] " + e.getMessage());
-      return materials.plastisol("soft");
+    } catch (IllegalArgumentException e) { // its mistakes are noted
+      plain = materials.plastisol("soft");
     }
     return withFiller(plain);
   }
 
-  private double value(String key, Property p, Ranged built) {
-    OptionalDouble stated = table.quantity(key, p.unit(), p.low(), p.high());
-    if (stated.isPresent()) {
-      return stated.getAsDouble();
+  private void check(Order o, Map<String, Double> values) {
+    double low = values.get(o.low());
+    double high = values.get(o.high());
+    if (low < high || (low == high && o.mayBeEqual())) {
+      return;
     }
-    assumed.add(
-        new Statement(
-            "plastisol: " + key.replace('_', ' '),
-            Quantities.say(p.format(), built.typical() * p.print())
-                + Quantities.say(
-                    " (" + p.format() + " to " + p.format() + ")",
-                    built.low() * p.print(),
-                    built.high() * p.print()),
-            built.source()));
-    return built.typical();
+    table.mistake(
+        table.has(o.low()) ? o.low() : o.high(),
+        "[plastisol] "
+            + o.low()
+            + " ("
+            + PROPERTIES.get(o.low()).shown(low)
+            + ") must lie below "
+            + o.high()
+            + " ("
+            + PROPERTIES.get(o.high()).shown(high)
+            + "): "
+            + o.why());
   }
 
-  /** Who states another no-flow temperature moves the gel range with it. */
-  private void gelRange(Map<String, Double> values, Map<String, Ranged> built) {
-    double shift = values.get("no_flow") - built.get("no_flow").typical();
-    for (String key : List.of("gel_start", "gel_end")) {
-      if (!table.has(key)) {
-        values.merge(key, shift, Double::sum);
-      }
+  /** Tells what is used for a property not stated. The gel range moves with no-flow. */
+  private void assume(
+      String key, Property p, Ranged built, double shift, Map<String, Double> values) {
+    if (table.has(key)) {
+      return;
     }
+    boolean moves = MOVES_WITH_NO_FLOW.contains(key) && shift != 0;
+    double by = moves ? shift : 0;
+    values.put(key, built.typical() + by);
+    String range =
+        p.shown(built.typical() + by)
+            + " ("
+            + p.shown(built.low() + by)
+            + " to "
+            + p.shown(built.high() + by)
+            + ")";
+    String source =
+        moves ? built.source() + ", moved with the stated no-flow temperature" : built.source();
+    assumed.add(new Statement("plastisol: " + key.replace('_', ' '), range, source));
   }
 
   private Plastisol withFiller(Plastisol plain) {
@@ -106,10 +153,60 @@ final class PlastisolReader {
       return plain;
     }
     String filler = table.needChoice("filler", materials.names("filler"));
-    if (share.isEmpty()) {
+    if (!table.has("filler_share")) {
       table.mistake("filler", "filler needs filler_share = \"5 %\", its share of the mass");
+    }
+    if (share.isEmpty()) {
       return plain;
     }
-    return Mixture.of(plain, filler, materials.entry("filler", filler), share.getAsDouble());
+    return mixed(plain, filler, share.getAsDouble());
+  }
+
+  private Plastisol mixed(Plastisol plain, String filler, double share) {
+    Map<String, Ranged> grains = materials.entry("filler", filler);
+    Plastisol mix;
+    try {
+      mix = Mixture.of(plain, filler, grains, share);
+    } catch (IllegalArgumentException e) {
+      table.mistake("filler_share", "filler_share: " + e.getMessage());
+      return plain;
+    }
+    double phi = Mixture.volumeShare(plain, grains, share);
+    if (phi > Mixture.SCATTERED) {
+      warnings.add(
+          Quantities.say(
+              "The filler takes %.0f %% of the volume. The rule for its conductivity holds up to"
+                  + " %.0f %%, and so full a liquid is far thicker than assumed: measure both.",
+              phi * 100, Mixture.SCATTERED * 100));
+    }
+    grains.forEach((key, v) -> assumeFiller(key, v));
+    tell(mix, phi);
+    return mix;
+  }
+
+  private void assumeFiller(String key, Ranged v) {
+    Property p = GRAINS.get(key);
+    assumed.add(
+        new Statement(
+            "filler: " + key.replace('_', ' '),
+            p.shown(v.typical()) + " (" + p.shown(v.low()) + " to " + p.shown(v.high()) + ")",
+            v.source()));
+  }
+
+  /** The mixture's own values, which are what is calculated with. */
+  private void tell(Plastisol mix, double phi) {
+    String why = "the two mixed, " + Quantities.say("%.0f %% of the volume filler", phi * 100);
+    tell("density_hot", mix.densityHot(), why);
+    tell("density_cold", mix.densityCold(), why);
+    tell("specific_heat", mix.specificHeat(), why);
+    tell("conductivity", mix.conductivity(), why);
+    tell("latent_heat", mix.latentHeat(), why);
+    tell("expansion_hot", mix.expansionHot(), why);
+    tell("expansion_gelled", mix.expansionGelled(), why);
+  }
+
+  private void tell(String key, double value, String why) {
+    assumed.add(
+        new Statement("mixture: " + key.replace('_', ' '), PROPERTIES.get(key).shown(value), why));
   }
 }

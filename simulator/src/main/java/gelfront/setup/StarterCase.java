@@ -128,7 +128,7 @@ final class StarterCase {
       char c = s.charAt(i);
       if (c == '"' || c == '\\') {
         q.append('\\').append(c);
-      } else if (c < ' ') {
+      } else if (c < ' ' || c == 0x7f) {
         q.append(Quantities.say("\\u%04x", (int) c));
       } else {
         q.append(c);

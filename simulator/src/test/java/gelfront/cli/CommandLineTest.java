@@ -288,6 +288,19 @@ final class CommandLineTest {
   }
 
   @Test
+  void keysListsWhatACaseMayHold() throws IOException {
+    assertEquals(0, run("keys"), err());
+    assertEquals(gelfront.setup.CaseKeys.markdown(), out());
+    assertTrue(out().contains("| `[shot]` | `hold_time` |"), out());
+
+    assertEquals(0, run("keys", "--json"), err());
+    assertEquals(gelfront.setup.CaseKeys.all().size(), json().size());
+    JsonNode first = json().get(0);
+    assertEquals("name", first.get("key").asText());
+    assertFalse(first.get("meaning").asText().isEmpty());
+  }
+
+  @Test
   void probeAnswersEveryPlaceWhereverTheResultStands() throws IOException {
     Path result = folder.resolve("r");
     var stored = SyntheticRun.small();
@@ -333,7 +346,7 @@ final class CommandLineTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "inspect", "demo", "start", "probe", "timing"})
+  @ValueSource(strings = {"check", "inspect", "demo", "start", "keys", "probe", "timing"})
   void everyCommandHasHelp(String command) {
     assertEquals(0, run(command, "--help"));
     assertTrue(out().startsWith("Usage: gelfront " + command), out());

@@ -38,7 +38,7 @@ final class ReadmeTest {
 
   @Test
   void itNamesEveryCommandAndExample() throws IOException {
-    for (String command : List.of("check", "inspect", "start", "probe", "demo", "timing")) {
+    for (String command : List.of("check", "inspect", "start", "keys", "probe", "demo", "timing")) {
       assertTrue(readme.contains("| `" + command), command);
     }
     for (Path example : ExampleCasesTest.cases().toList()) {
