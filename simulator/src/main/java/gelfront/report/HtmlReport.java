@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * The report: one page that opens anywhere, prints, and loads nothing. Order: verdict, what to
- * change, where, pockets, curves, amounts, inputs, trust, cautions. It says nothing of when it was
- * made: the same run gives the same bytes.
+ * change, where, pockets, look inside, curves, amounts, inputs, trust, cautions. It says nothing of
+ * when it was made: the same run gives the same bytes.
  */
 public final class HtmlReport implements ArtifactWriter {
   @Override
@@ -24,6 +24,7 @@ public final class HtmlReport implements ArtifactWriter {
 
   private static String page(StoredRun run) {
     String css = PageParts.text("report.css");
+    String script = PageParts.text("inside.js");
     Html h = new Html().trusted("<!DOCTYPE html>\n");
     h.open("html", "lang", "en").open("head").empty("meta", "charset", "utf-8");
     h.empty(
@@ -31,13 +32,17 @@ public final class HtmlReport implements ArtifactWriter {
         "http-equiv",
         "Content-Security-Policy",
         "content",
-        "default-src 'none'; img-src data:; style-src " + PageParts.hash(css));
+        "default-src 'none'; img-src data:; style-src "
+            + PageParts.hash(css)
+            + "; script-src "
+            + PageParts.hash(script));
     h.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     h.element("title", run.name() + ": " + Say.severity(run.findings().severity()));
     h.open("style").trusted(css).close().close();
     h.open("body").open("main");
     sections(h, run);
-    return h.close().close().close().toString();
+    h.close().open("script").trusted(script).close();
+    return h.close().close().toString();
   }
 
   private static void sections(Html h, StoredRun run) {
@@ -45,6 +50,7 @@ public final class HtmlReport implements ArtifactWriter {
     Pictures pictures = new Pictures(scene);
     HeadSection.write(h, run);
     WhereSection.write(h, run.findings(), scene, pictures);
+    InsideSection.write(h, scene);
     CoolingSection.write(h, run, scene, pictures);
     MeltSection.write(h, run.findings().amounts());
     BasisSection.write(h, run);

@@ -13,11 +13,12 @@ final class PageParts {
   private PageParts() {}
 
   /**
-   * @param name of a text resource beside this class
+   * A text resource beside this class. Its lines end as a browser sees them, however they were
+   * checked out: else the browser's hash would be another.
    */
   static String text(String name) {
     try (InputStream in = PageParts.class.getResourceAsStream(name)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -128,6 +128,11 @@ final class Scene {
     return setTime;
   }
 
+  /** One per cell of the run, s; the last known moment where it never set. */
+  float[] finiteSetTime() {
+    return fieldSet;
+  }
+
   /** Dense in {@link #volume}; above zero in pockets. */
   float[] late() {
     return late;

@@ -1,0 +1,77 @@
+package gelfront.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/**
+ * A program of the machine that a test needs. Where it is missing the test is skipped, unless the
+ * environment says CI=true: there a missing program is a failure.
+ */
+final class Tool {
+  private static final int MOST_SECONDS = 120;
+
+  private final String path;
+
+  private Tool(String path) {
+    this.path = path;
+  }
+
+  /**
+   * @param names the program may go by, best first
+   */
+  static Tool orSkip(String... names) {
+    Optional<String> found =
+        Stream.of(names)
+            .flatMap(
+                name ->
+                    Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
+                        .map(folder -> Path.of(folder, name)))
+            .filter(Files::isExecutable)
+            .map(Path::toString)
+            .findFirst();
+    boolean must = "true".equals(System.getenv("CI"));
+    assertTrue(found.isPresent() || !must, () -> "not installed: " + String.join(", ", names));
+    assumeTrue(found.isPresent(), () -> "not installed: " + String.join(", ", names));
+    return new Tool(found.orElseThrow());
+  }
+
+  /** What it prints; its complaints go to a file beside the test's own. */
+  String run(Path folder, List<String> arguments) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>(List.of(path));
+    command.addAll(arguments);
+    Path out = Files.createTempFile(folder, "out", ".txt");
+    Path complaints = Files.createTempFile(folder, "err", ".txt");
+    Process p =
+        new ProcessBuilder(command)
+            .redirectOutput(out.toFile())
+            .redirectError(complaints.toFile())
+            .start();
+    if (!p.waitFor(MOST_SECONDS, TimeUnit.SECONDS)) {
+      p.descendants().forEach(ProcessHandle::destroyForcibly);
+      p.destroyForcibly();
+    }
+    p.waitFor();
+    assertEquals(0, p.exitValue(), () -> path + " " + arguments + "\n" + text(complaints));
+    return text(out);
+  }
+
+  private static String text(Path file) {
+    try {
+      return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      return e.toString();
+    }
+  }
+}
