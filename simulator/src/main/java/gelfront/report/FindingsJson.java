@@ -20,24 +20,8 @@ import java.util.Locale;
 
 /**
  * findings.json: the findings for people's own scripts. Millimetres, cubic millimetres, seconds,
- * °C, grams; places in the part's coordinates; a time that never came is null.
- *
- * <pre>
- * schema                  "gelfront findings 1"
- * name, severity          text; severity is clean, may_dent or will_dent
- * verdict, explanation    text;  advice: list of text
- * gate_sets_s, sprue_sets_s, part_sets_s, firm_at_s
- * linear_shrinkage_percent, visible_dent_mm
- * amounts                 part_ml, part_g, feed_ml, feed_g, top_up_ml, top_up_g, shot_ml, cavities,
- *                         injector_ml (or null), injector_holds_it
- * pockets[]               number, severity, centre_mm [x, y, z], volume_mm3, cut_off_s, last_set_s,
- *                         mean_temperature_at_cut_off_degC, unfed_low_mm3, unfed_high_mm3, sentence,
- *                         constriction { kind, place_mm, width_mm, closed_at_s },
- *                         dents[] { place_mm, depth_low_mm, depth_high_mm, width_mm, length_mm },
- *                         hot_spots[] { place_mm, set_time_s, separated_at_s }
- * health[]                check, result, mark (good, look_at_it, bad)
- * cautions[]              text
- * </pre>
+ * °C, grams; places in the part's coordinates; a time that never came is null. The keys, with what
+ * each means: {@code findings.schema.json} beside this class (JSON Schema 2020-12).
  */
 public final class FindingsJson implements ArtifactWriter {
   private static final ObjectMapper JSON =

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * A program of the machine that a test needs. Where it is missing the test is skipped, unless the
  * environment says CI=true: there a missing program is a failure.
  */
-final class Tool {
+public final class Tool {
   private static final int MOST_SECONDS = 120;
 
   private final String path;
@@ -29,26 +29,30 @@ final class Tool {
   }
 
   /**
-   * @param names the program may go by, best first
+   * @param names the program may go by, best first; with their folder if no other will do
    */
-  static Tool orSkip(String... names) {
+  public static Tool orSkip(String... names) {
     Optional<String> found =
         Stream.of(names)
             .flatMap(
                 name ->
                     Stream.of(System.getenv("PATH").split(File.pathSeparator, -1))
-                        .map(folder -> Path.of(folder, name)))
+                        .map(folder -> Path.of(folder).resolve(name)))
             .filter(Files::isExecutable)
             .map(Path::toString)
             .findFirst();
-    boolean must = "true".equals(System.getenv("CI"));
-    assertTrue(found.isPresent() || !must, () -> "not installed: " + String.join(", ", names));
-    assumeTrue(found.isPresent(), () -> "not installed: " + String.join(", ", names));
+    need(found.isPresent(), String.join(", ", names));
     return new Tool(found.orElseThrow());
   }
 
+  /** Skips the test where something is not there, or fails it where it must be. */
+  public static void need(boolean there, String what) {
+    assertTrue(there || !"true".equals(System.getenv("CI")), () -> "not installed: " + what);
+    assumeTrue(there, () -> "not installed: " + what);
+  }
+
   /** What it prints; its complaints go to a file beside the test's own. */
-  String run(Path folder, List<String> arguments) throws IOException, InterruptedException {
+  public String run(Path folder, List<String> arguments) throws IOException, InterruptedException {
     List<String> command = new ArrayList<>(List.of(path));
     command.addAll(arguments);
     Path out = Files.createTempFile(folder, "out", ".txt");
