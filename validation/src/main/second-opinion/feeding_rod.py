@@ -4,20 +4,24 @@
 
 CONTRACTION.txt: what short_contraction.edp prints. A run's file is named
 g<gate>s<sprue>h<heat>n<mesh>dt<step>.csv. Three runs make one case: coarse mesh with long steps (c),
-coarse mesh with half the step (d), finer mesh with long steps (f). The step's error is of first
+coarse mesh with all steps halved (d), finer mesh with long steps (f). The step's error is of first
 order (liquid moves with the velocity of the step before), so a value is f + 2 (d - c); its error bar is
-|f - c| + |d - c|. Where only c exists, the value is c and the error bar is null.
+|f - c| + |d - c|. Where a run with steps halved again exists (e), the value is f - c + 2 e - d, and the error
+bar |f - c| + |2 e - 3 d + c|, what the two ways of going to step 0 differ by. Where runs are missing, the value
+is the one of the best run and the error bar is null.
 """
 
 import csv
 import json
+import math
 import re
 import sys
 
 NO_FLOW = 105.0
 SERIES = ("time_s", "demand_mm3_s", "unfed_mm3_s", "through_gate_mm3_s", "gate_centre_C", "land_coldest_C",
           "gate_bulk_C", "sprue_coldest_C", "core_p_gate_Pa", "core_p_20mm_Pa")
-PART_MM3 = 9119.18
+PROFILE = [[0, 2.5], [8, 6], [60, 6], [92, 4], [99, 2], [100, 0.8]]
+PART_MM3 = round(sum(math.pi / 3 * (b - a) * (r * r + r * s + s * s) for (a, r), (b, s) in zip(PROFILE, PROFILE[1:])), 2)
 
 
 def falls(rows, get, level):
@@ -52,12 +56,14 @@ def read(path):
         return [{k: float(v) for k, v in r.items()} for r in csv.DictReader(f)]
 
 
-def joined(c, d, f):
-    if d is None or f is None:
-        return {"value": c, "error": None}
-    if None in (c, d, f):
-        return None
-    return {"value": round(f + 2 * (d - c), 4), "error": round(abs(f - c) + abs(d - c), 4)}
+def joined(c, d, e, f):
+    if c is None or d is None or f is None:
+        best = next((v for v in (f, d, c) if v is not None), None)
+        return None if best is None else {"value": round(best, 4), "error": None}
+    once = 2 * d - c
+    limit = once if e is None else 2 * e - d
+    steps = abs(d - c) if e is None else abs(limit - once)
+    return {"value": round(f - c + limit, 4), "error": round(abs(f - c) + steps, 4)}
 
 
 runs = {}
@@ -71,12 +77,13 @@ for (gate, sprue, heat), by in sorted(runs.items()):
     long = steps[-1]
     sets = {k: values(v) for k, v in by.items()}
     c = sets[meshes[0], long]
-    d = sets.get((meshes[0], long / 2))
+    d, e = sets.get((meshes[0], long / 2)), sets.get((meshes[0], long / 4))
     f = sets.get((meshes[-1], long)) if len(meshes) > 1 else None
     shown = by[meshes[-1], long]
     cases.append({
         "gate_mm": gate, "sprue_mm": sprue, "heat_carried": heat,
-        "reference": {k: joined(c[k], d and d[k], f and f[k]) for k in c if k != "worst_volume_balance"},
+        "reference":
+            {k: joined(c[k], *(v and v[k] for v in (d, e, f))) for k in c if k != "worst_volume_balance"},
         "runs": [{"n": n, "dt_max_s": dt, "steps": len(by[n, dt])} | sets[n, dt] for n, dt in sorted(by)],
         "series_of_finest": {k: [float(f"{r[k]:.5g}") for r in shown] for k in SERIES},
     })
@@ -100,7 +107,7 @@ json.dump({
                   " times away from the gate; n divides them. 3230 triangles for n = 1, gate 3 mm",
     },
     "given": {
-        "part_profile_x_r_mm": [[0, 2.5], [8, 6], [60, 6], [92, 4], [99, 2], [100, 0.8]],
+        "part_profile_x_r_mm": PROFILE,
         "part_mm3": PART_MM3, "land_mm": 3, "sprue_length_mm": 30,
         "shot_degC": 165, "wall_degC": 30, "contact_conductance_W_m2K": 2500,
         "conductivity": 0.145, "density": 935, "specific_heat": 1900,
