@@ -12,6 +12,7 @@ import gelfront.mesh.check.MeshReport;
 import gelfront.mesh.check.PreparedMesh;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
+import gelfront.voxelize.UnionVolume;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,7 +75,11 @@ record Inspection(
     return why.startsWith(file) || why.contains(file + ": ") ? why : file + ": " + why;
   }
 
-  /** Volume, area and closedness are those of the mesh as it would be used. */
+  /**
+   * Volume, area and closedness are those of the mesh as it would be used. Where shells overlap,
+   * the volume is that of their union, found from sections, with its error; the area counts walls
+   * inside others too.
+   */
   ObjectNode json() {
     ObjectNode o = Json.object();
     o.put("file", file);
@@ -88,8 +93,11 @@ record Inspection(
     o.put("triangles", r.triangles());
     o.put("shells", r.shells().size());
     o.put("closed", usable() || r.closed());
-    Json.put(o, "volume_mm3", volume() * 1e9);
+    Optional<UnionVolume> union = union();
+    Json.put(o, "volume_mm3", union.map(UnionVolume::m3).orElseGet(this::volume) * 1e9);
+    Json.put(o, "volume_error_mm3", union.map(UnionVolume::error).orElse(0.0) * 1e9);
     Json.put(o, "area_mm2", area() * 1e6);
+    o.put("area_is_upper_bound", union.isPresent());
     ObjectNode box = o.putObject("box");
     box.set("min_mm", Json.mm(box().min()));
     box.set("max_mm", Json.mm(box().max()));
@@ -114,15 +122,29 @@ record Inspection(
             "  %,d triangles, %d %s, closed%n",
             r.triangles(), r.shells().size(), r.shells().size() == 1 ? "shell" : "shells"));
     s.append(
-        Quantities.say(
-            "  %.1f x %.1f x %.1f mm, volume %.0f mm3 (%s), area %.0f mm2",
-            size.x() * MM,
-            size.y() * MM,
-            size.z() * MM,
-            volume() * 1e9,
-            Quantities.ml(volume()),
-            area() * 1e6));
+        Quantities.say("  %.1f x %.1f x %.1f mm, ", size.x() * MM, size.y() * MM, size.z() * MM));
+    s.append(union().map(this::united).orElseGet(this::measured));
     return s.toString();
+  }
+
+  private String measured() {
+    return Quantities.say(
+        "volume %.0f mm3 (%s), area %.0f mm2",
+        volume() * 1e9, Quantities.ml(volume()), area() * 1e6);
+  }
+
+  private String united(UnionVolume u) {
+    return Quantities.say(
+        "volume %.0f mm3 within %.0f (%s; where shells overlap counted once), area at most %.0f"
+            + " mm2",
+        u.m3() * 1e9, Math.max(1, u.error() * 1e9), Quantities.ml(u.m3()), area() * 1e6);
+  }
+
+  /** What several shells fill together, where adding them up may count places twice. */
+  private Optional<UnionVolume> union() {
+    MeshReport r = report.orElseThrow();
+    boolean unsure = !r.overlaps().isEmpty() || r.overlapsUnknown();
+    return unsure ? prepared.map(p -> UnionVolume.of(p.mesh())) : Optional.empty();
   }
 
   private double volume() {

@@ -12,13 +12,20 @@ import java.util.Map;
 
 /** The built-in material table: names to properties with low, typical, high and source. */
 public final class MaterialTable {
+  private static final MaterialTable BUILT_IN = read();
+
   private final Map<String, Map<String, Map<String, Ranged>>> kinds;
 
   private MaterialTable(Map<String, Map<String, Map<String, Ranged>>> kinds) {
     this.kinds = kinds;
   }
 
+  /** Read once; can't be changed. */
   public static MaterialTable builtIn() {
+    return BUILT_IN;
+  }
+
+  private static MaterialTable read() {
     try (InputStream in = MaterialTable.class.getResourceAsStream("materials.toml")) {
       return parse("materials.toml", new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {

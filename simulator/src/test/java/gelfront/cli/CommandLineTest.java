@@ -257,8 +257,28 @@ final class CommandLineTest {
     assertEquals(1, n.get("shells").asInt());
     assertTrue(n.get("closed").asBoolean());
     assertEquals(20 * 10 * 6, n.get("volume_mm3").asDouble(), 1e-3);
+    assertEquals(0, n.get("volume_error_mm3").asDouble());
+    assertFalse(n.get("area_is_upper_bound").asBoolean());
     assertEquals(2 * (200 + 120 + 60), n.get("area_mm2").asDouble(), 1e-3);
     assertEquals(20, n.get("box").get("max_mm").get(0).asDouble(), 1e-4);
+  }
+
+  /** 35 mm of a cylinder of 10 mm: what both cover counts once. */
+  @Test
+  void inspectCountsWhatShellsShareOnce() throws IOException {
+    Path mesh = TestMeshes.writeOverlapping(folder.resolve("two.stl"));
+    double volume = Math.PI * 25 * 35;
+
+    assertEquals(0, run("inspect", mesh, "--json"), err());
+    JsonNode n = json();
+    assertEquals("warning", n.get("verdict").asText());
+    assertEquals(1, n.get("overlaps").asInt());
+    assertEquals(volume, n.get("volume_mm3").asDouble(), 0.004 * volume);
+    assertTrue(n.get("volume_error_mm3").asDouble() < 0.004 * volume, out());
+    assertTrue(n.get("area_is_upper_bound").asBoolean());
+
+    assertEquals(0, run("inspect", mesh), err());
+    assertTrue(out().contains("where shells overlap counted once), area at most"), out());
   }
 
   @Test

@@ -30,4 +30,16 @@ final class TestMeshes {
     }
     return file;
   }
+
+  /** Two cylinders of 10 mm across: along x from 0 to 20 mm, and from 15 to 35 mm. */
+  static Path writeOverlapping(Path file) throws IOException {
+    try (OutputStream out = Files.newOutputStream(file)) {
+      MeshFiles.writeStl(
+          Solids.cylinder(Vec3.ZERO, new Vec3(20e-3, 0, 0), 5e-3, 5e-3, 180)
+              .plus(Solids.cylinder(new Vec3(15e-3, 0, 0), new Vec3(35e-3, 0, 0), 5e-3, 5e-3, 180)),
+          out,
+          LengthUnit.MM);
+    }
+    return file;
+  }
 }

@@ -11,6 +11,9 @@ import java.util.Set;
 
 /** Looks a mesh over without changing it. */
 public final class MeshCheck {
+  /** Shells up to which each is held against each. */
+  static final int MANY = 200;
+
   private final TriangleMesh mesh;
   private final EdgeTable edges;
   private final Shells shells;
@@ -193,7 +196,15 @@ public final class MeshCheck {
 
   private List<int[]> overlaps() {
     List<int[]> found = new ArrayList<>();
-    if (shells.count() == 1 || shells.count() > 200) {
+    if (shells.count() > MANY) {
+      warnings.add(
+          shells.count()
+              + " shells: more than "
+              + MANY
+              + ", so it was not examined which overlap or lie in one another; none is taken for"
+              + " a void");
+    }
+    if (shells.count() == 1 || shells.count() > MANY) {
       return found;
     }
     Nesting nesting = new Nesting(mesh, shells);
@@ -206,7 +217,13 @@ public final class MeshCheck {
       }
     }
     if (!found.isEmpty()) {
-      warnings.add(found.size() + " pairs of shells overlap; they are united");
+      warnings.add(
+          found.size() == 1
+              ? "1 pair of shells overlaps or lies in one another; they are united, unless one is a"
+                  + " void in the other"
+              : found.size()
+                  + " pairs of shells overlap or lie in one another; they are united, unless one"
+                  + " is a void in the other");
     }
     return found;
   }

@@ -226,11 +226,11 @@ public final class MeshRepair {
 
   /**
    * A shell wholly inside another and wound against it is a void, or a solid where the other is a
-   * void; wound alike it is swallowed.
+   * void; wound alike it is swallowed. Not looked for among too many shells, which the report says.
    */
   private static boolean[] voids(TriangleMesh mesh, Shells shells, double[] original) {
     boolean[] isVoid = new boolean[shells.count()];
-    if (shells.count() == 1 || shells.count() > 200) {
+    if (shells.count() == 1 || shells.count() > MeshCheck.MANY) {
       return isVoid;
     }
     Nesting nesting = new Nesting(mesh, shells);

@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param triangles number
  * @param box round it, metres
- * @param volume m3, the sum of the shells' signed volumes as they are wound
+ * @param volume m3, the sum of the shells' signed volumes as they are wound: more than they fill
+ *     together where they overlap
  * @param area m2
  * @param closed whether every edge has an even number of triangles
  * @param openEdges edges with an odd number of triangles
@@ -16,7 +17,8 @@ import java.util.List;
  * @param shells connected pieces
  * @param zeroArea triangles without area
  * @param duplicates triangles that repeat another
- * @param overlaps pairs of shells that overlap or lie in one another, by number from 1
+ * @param overlaps pairs of shells that overlap or lie in one another, by number from 1; not looked
+ *     for among more than 200 shells, which the reasons say
  * @param verdict whether it can be used as it is
  * @param reasons for the verdict, in words with places in millimetres
  */
@@ -63,5 +65,10 @@ public record MeshReport(
     shells = List.copyOf(shells);
     overlaps = List.copyOf(overlaps);
     reasons = List.copyOf(reasons);
+  }
+
+  /** Whether there are so many shells that overlaps were not looked for. */
+  public boolean overlapsUnknown() {
+    return shells.size() > MeshCheck.MANY;
   }
 }

@@ -73,6 +73,21 @@ class MeshRepairTest {
   }
 
   @Test
+  void ofMoreShellsThanAreExaminedTheReportSaysSo() {
+    TriangleMesh many = Solids.sphere(Vec3.ZERO, 1e-3, 4);
+    for (int i = 1; i < MeshCheck.MANY; i++) {
+      many = many.plus(Solids.sphere(new Vec3(i * 3e-3, 0, 0), 1e-3, 4));
+    }
+    MeshReport examined = MeshCheck.inspect(many);
+    MeshReport beyond = MeshCheck.inspect(many.plus(Solids.sphere(Vec3.ZERO, 2e-3, 4)));
+
+    assertEquals(MeshReport.Verdict.OK, examined.verdict());
+    assertEquals(MeshReport.Verdict.WARNING, beyond.verdict());
+    assertTrue(beyond.overlapsUnknown() && beyond.overlaps().isEmpty());
+    assertTrue(beyond.reasons().get(0).startsWith("201 shells: more than 200"), "told");
+  }
+
+  @Test
   void nestedShellsWithoutWindingAreRefused() {
     TriangleMesh unclear = ball(10).plus(turned(ball(5), new Random(7), 0.5));
 
