@@ -23,6 +23,9 @@ public final class MouldBuilder {
   /** A mould cell with less metal than this share overheats; its walls use a fuller neighbour. */
   private static final double STARVED = 0.3;
 
+  /** Share of a voxel that lies between wall and middle of a mould cell at least. */
+  private static final double LEAST_DEPTH = 0.01;
+
   /** Time in which the mould must be resolved well, s: the first setting events. */
   private static final double EARLY = 5;
 
@@ -283,7 +286,7 @@ public final class MouldBuilder {
       behind[w] = mould.number()[c];
       double depth =
           per == 1
-              ? Math.max(0.25 * fine.spacing(), fine.spacing() - walls.distance()[w])
+              ? Math.max(LEAST_DEPTH * fine.spacing(), fine.spacing() - walls.distance()[w])
               : 0.25 * per * fine.spacing();
       resistance[w] =
           1 / (block.contactConductance() * walls.cosine()[w] * face)
