@@ -147,7 +147,7 @@ abstract class HeatStepperContract {
                 centre,
                 curves,
                 Bodies.START,
-                Bodies.temperature(0.2),
+                Bodies.temperature(0.29),
                 1e6)
             .watch();
 
@@ -171,7 +171,7 @@ abstract class HeatStepperContract {
     for (int level = 0; level < 3; level++) {
       ThermalState s = new ThermalState(model, curves, START);
       HeatStepper stepper = stepper(model, curves);
-      for (int i = 0; i < 20 << level; i++) {
+      for (int i = 0; i < 10 << level; i++) {
         stepper.step(s, 0.8 / (1 << level), MouthFilm.INSULATED);
       }
       end[level] = s.temperature;

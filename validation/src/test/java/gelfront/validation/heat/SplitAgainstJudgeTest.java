@@ -1,0 +1,122 @@
+package gelfront.validation.heat;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.base.Workers;
+import gelfront.grid.VoxelModel;
+import gelfront.heat.HeatStepper;
+import gelfront.heat.SplitStepper;
+import gelfront.validation.coupled.CoupledStepper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+
+/**
+ * Setting times by the split, mould on its own grid, against the fully coupled judge with a mould
+ * as fine as the part: every cell of the part within 1 % of its own time. With {@code -Dslow=true}
+ * also finer ones and the standard case, some minutes long; the table goes to {@code
+ * target/split-against-judge.md}, and that of the last time lies beside this module's data.
+ */
+class SplitAgainstJudgeTest {
+  private static final double ASKED = 0.01;
+
+  /** K, last correction of each of the judge's stages. */
+  private static final double TOLERANCE = 1e-4;
+
+  private static HeatStepper split(VoxelModel model) {
+    return new SplitStepper(model, SideBySide.curves(), Workers.SERIAL);
+  }
+
+  private static HeatStepper judge(VoxelModel model) {
+    return new CoupledStepper(model, SideBySide.curves(), TOLERANCE);
+  }
+
+  private static void agree(SideBySide side) {
+    VoxelModel ordinary = side.ordinary();
+    VoxelModel fine = side.fine();
+
+    SideBySide.Difference d =
+        side.difference(
+            SideBySide.setTimes(split(ordinary), ordinary), SideBySide.setTimes(judge(fine), fine));
+
+    within(d);
+  }
+
+  private static void within(SideBySide.Difference d) {
+    assertTrue(d.mean() < ASKED && Math.abs(d.last()) < ASKED && d.worst() < ASKED, d.toString());
+  }
+
+  @Test
+  void resin() {
+    agree(SideBySide.bulbs(SideBySide.RESIN, 8e-3, 0.6e-3));
+  }
+
+  /** The whole mould warms, and its outer faces are near. */
+  @Test
+  void thinAluminium() {
+    agree(SideBySide.bulbs(SideBySide.ALUMINIUM, 3e-3, 0.6e-3));
+  }
+
+  @Test
+  @EnabledIfSystemProperty(named = "slow", matches = "true")
+  void table() throws IOException {
+    List<String> rows = new ArrayList<>();
+    rows.add("| case | voxel mm | seen, against | cells | mean % | worst % | last % |");
+    rows.add("|---|---|---|---|---|---|---|");
+    List<SideBySide.Difference> asked = new ArrayList<>();
+    for (double dx : new double[] {0.6e-3, 0.5e-3, 0.4e-3}) {
+      rows("resin, 8 mm walls", SideBySide.bulbs(SideBySide.RESIN, 8e-3, dx), rows, asked);
+      rows("aluminium, 3 mm", SideBySide.bulbs(SideBySide.ALUMINIUM, 3e-3, dx), rows, asked);
+    }
+    SideBySide standard = SideBySide.standardCase(0.75e-3);
+    split("standard case", standard, setTimes(standard.fine()), rows, asked);
+    Files.write(Path.of("target", "split-against-judge.md"), rows);
+    asked.forEach(SplitAgainstJudgeTest::within);
+  }
+
+  private static float[] setTimes(VoxelModel model) {
+    return SideBySide.setTimes(judge(model), model);
+  }
+
+  private static void rows(
+      String name, SideBySide side, List<String> rows, List<SideBySide.Difference> asked) {
+    VoxelModel fine = side.fine();
+    float[] judged = setTimes(fine);
+    split(name, side, judged, rows, asked);
+    SideBySide.Difference scheme = side.difference(SideBySide.setTimes(split(fine), fine), judged);
+    rows.add(row(name, side, "split on the judge's mould, judge", scheme));
+    float[] quarters = SideBySide.setTimes(new Parts(judge(fine), 4), fine);
+    rows.add(row(name, side, "judge, itself in quarter steps", side.difference(judged, quarters)));
+  }
+
+  private static void split(
+      String name,
+      SideBySide side,
+      float[] judged,
+      List<String> rows,
+      List<SideBySide.Difference> asked) {
+    VoxelModel ordinary = side.ordinary();
+    SideBySide.Difference d =
+        side.difference(SideBySide.setTimes(split(ordinary), ordinary), judged);
+    asked.add(d);
+    rows.add(row(name, side, "split, judge", d));
+  }
+
+  private static String row(String name, SideBySide side, String what, SideBySide.Difference d) {
+    return String.format(
+        Locale.ROOT,
+        "| %s | %.2f | %s | %d | %.3f | %.2f | %+.3f |",
+        name,
+        1e3 * side.cavity().grid().spacing(),
+        what,
+        side.cavity().count(),
+        100 * d.mean(),
+        100 * d.worst(),
+        100 * d.last());
+  }
+}
