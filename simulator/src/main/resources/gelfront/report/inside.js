@@ -204,7 +204,10 @@
   [0, 1, 2].forEach((unit) => texture(unit, gl.TEXTURE_3D));
   texture(3, gl.TEXTURE_2D);
   gl.texImage2D(gl.TEXTURE_2D, 0, gl.RGB8, 256, 1, 0, gl.RGB, gl.UNSIGNED_BYTE, bytes(data.ramp));
-  fill(2, dense(data.set));
+  // Beyond the wall it sets at once: so the contour runs smoothly between the cells at the wall.
+  const set = dense(data.set);
+  rings.forEach(({ ring }) => ring.forEach((c) => (set[c] = 0)));
+  fill(2, set);
   gl.useProgram(face.p);
   ["before", "after", "set", "ramp"].forEach((name, unit) => gl.uniform1i(face.uniforms[name], unit));
   const moments = new Map();
@@ -237,9 +240,12 @@
   const LETTERS = ["x", "y", "z"];
   const high = mix(data.min, 1, data.span, 1);
   const middle = mix(data.min, 1, data.span, 0.5);
+  if (!data.times.length) { // a run that kept no temperatures still has its set times
+    get("colour").options[0].remove();
+  }
   const options = (id) => Array.from(get(id).options, (o) => o.value);
   const [lengthwise, otherWay] = options("axis");
-  const state = { axis: lengthwise, cut: 0, time: data.gate ?? data.end / 4, colour: "heat", yaw: 0, pitch: 0, zoom: 1 };
+  const state = { axis: lengthwise, cut: 0, time: data.gate ?? data.end / 4, colour: options("colour")[0], yaw: 0, pitch: 0, zoom: 1 };
   const slender = Math.hypot(dot(data.up, data.span), dot(data.through, data.span)) / Math.abs(dot(data.along, data.span));
   const look = () => {
     const views = { [lengthwise]: [0.26, 0.36, 1], [otherWay]: [0.26, 1.0, 1] };
@@ -318,7 +324,7 @@
       const at = between(state.time);
       gl.useProgram(face.p);
       put(face, {
-        ...common, between: at, time: state.time, showSet: state.colour === "set" ? 1 : 0, dots,
+        ...common, between: at, time: state.time || -1e3, showSet: state.colour === "set" ? 1 : 0, dots,
         limits: state.colour === "set" ? data.setScale : data.heatScale,
         middle: [canvas.width / 2, canvas.height / 2], origin: data.origin, room: data.size.map((n) => n * data.cell),
       });
@@ -337,6 +343,7 @@
     }
     note("frames", ++frames);
     note("axis", state.axis);
+    note("colour", state.colour);
     note("cut", state.cut.toFixed(2));
     note("time", state.time.toFixed(2));
   };

@@ -184,6 +184,15 @@ class LookInsideTest {
   }
 
   @Test
+  void aRunWithoutMomentsShowsItsSetTimes() throws Exception {
+    String dom = browse(HtmlReportTest.pageOf(SyntheticRun.withoutSnapshots(RUN)), "#colour=heat");
+
+    assertEquals(1, figure(dom, "frames"));
+    assertEquals(0, figure(dom, "errors"));
+    assertEquals("set", said(dom, "colour"));
+  }
+
+  @Test
   void withoutWebGlThePicturesRemain() throws Exception {
     String dom = browse(page, "", "--disable-3d-apis");
 

@@ -88,6 +88,35 @@ public final class SyntheticRun {
         run.surface());
   }
 
+  /** The same run, that kept no temperatures over time. */
+  public static StoredRun withoutSnapshots(StoredRun run) {
+    Fields f = run.fields();
+    Fields bare =
+        new Fields(
+            f.origin(),
+            f.spacing(),
+            f.nx(),
+            f.ny(),
+            f.nz(),
+            f.cells(),
+            f.region(),
+            f.setTime(),
+            f.cutOff(),
+            f.pocket(),
+            List.of());
+    return new StoredRun(
+        run.name(),
+        run.caseText(),
+        run.inputs(),
+        run.findings(),
+        run.series(),
+        run.health(),
+        run.cautions(),
+        run.provenance(),
+        bare,
+        run.surface());
+  }
+
   /** The same run, made elsewhere. */
   public static StoredRun madeAt(StoredRun run, Provenance provenance) {
     return new StoredRun(
