@@ -69,7 +69,7 @@ abstract class HeatStepperContract {
                 new Labelled(
                     Cavity.Region.PART,
                     Solids.cylinder(open, new Vec3(8e-3, 0, 0), RADIUS, RADIUS, 64))),
-            0.8e-3,
+            1e-3,
             Optional.of(mouth),
             Progress.NONE);
     Block block =
