@@ -48,31 +48,9 @@ final class CaseTable {
     this.reader = reader;
     this.mistakes = mistakes;
     this.given = given;
-    refuseUnknown();
-  }
-
-  private void refuseUnknown() {
-    if (table == null) {
-      return;
+    if (table != null) {
+      UnknownKeys.in(name, table).forEach(this::mistake);
     }
-    List<String> known = CaseKeys.of(name);
-    for (String key : table.keySet()) {
-      if (!known.contains(key)) {
-        mistake(
-            key,
-            "unknown key \""
-                + key
-                + "\""
-                + where()
-                + Nearest.to(key, known)
-                    .map(k -> "; did you mean \"" + k + "\"?")
-                    .orElse("; known: " + String.join(", ", known)));
-      }
-    }
-  }
-
-  private String where() {
-    return name.isEmpty() ? "" : " in [" + name + "]";
   }
 
   boolean present() {
