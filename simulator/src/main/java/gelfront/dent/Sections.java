@@ -7,30 +7,28 @@ import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
 /**
- * The part cut into slices across its long axis (the first principal axis of its cells). Slice s
- * holds the part's cells whose place along the axis lies in [s, s+1) thickness from its end.
+ * The part cut into slices across its long axis (the first principal axis of its cells).
+ *
+ * <pre>  value of slice s = sum over cells of max(0, 1 - |u_c - s|) value_c</pre>
+ *
+ * <p>with u_c the cell's place along the axis in slices, from the middle of slice 0. A slice is a
+ * whole number of voxels thick, and each cell is shared by the two slices nearest to it: along an
+ * aligned bar every slice then gets exactly the same, however the voxels lie to the slices.
  */
 final class Sections {
+  private static final double THICKNESS = 1e-3;
+
   private final Vec3 axis;
   private final double thickness;
-  private final int[] slice;
-  private final double[] radius;
+  private final int[] lower;
+  private final float[] upperShare;
   private final double[] area;
+  private final double[] perimeter;
 
-  private Sections(Vec3 axis, double thickness, int[] slice, double[] area) {
-    this.axis = axis;
-    this.thickness = thickness;
-    this.slice = slice;
-    this.area = area;
-    this.radius = new double[area.length];
-    for (int s = 0; s < area.length; s++) {
-      radius[s] = Math.sqrt(area[s] / Math.PI);
-    }
-  }
-
-  static Sections of(Cavity cavity) {
-    Vec3 axis = axis(cavity);
-    double thickness = Math.max(1e-3, 2 * cavity.grid().spacing());
+  private Sections(Cavity cavity, double[] volumes) {
+    axis = axis(cavity);
+    double dx = cavity.grid().spacing();
+    thickness = Math.max(2, Math.round(THICKNESS / dx)) * dx;
     int n = cavity.count();
     double[] along = new double[n];
     double lo = Double.POSITIVE_INFINITY;
@@ -38,20 +36,62 @@ final class Sections {
     for (int c = 0; c < n; c++) {
       if (isPart(cavity, c)) {
         along[c] = cavity.grid().centre(cavity.cells()[c]).dot(axis);
-        lo = Math.min(lo, along[c]);
-        hi = Math.max(hi, along[c]);
+        lo = Math.min(lo, along[c] - dx / 2);
+        hi = Math.max(hi, along[c] + dx / 2);
       }
     }
-    int count = Math.max(1, (int) Math.ceil((hi - lo) / thickness));
-    int[] slice = new int[n];
-    double[] area = new double[count];
+    int count = Math.max(1, (int) Math.round((hi - lo) / thickness));
+    lower = new int[n];
+    upperShare = new float[n];
     for (int c = 0; c < n; c++) {
-      slice[c] = isPart(cavity, c) ? Math.min(count - 1, (int) ((along[c] - lo) / thickness)) : -1;
-      if (slice[c] >= 0) {
-        area[slice[c]] += cavity.cellVolume() / thickness;
+      double u = Math.max(0, Math.min(count - 1, (along[c] - lo) / thickness - 0.5));
+      lower[c] = isPart(cavity, c) ? (int) u : -1;
+      upperShare[c] = (float) (u - (int) u);
+    }
+    area = new double[count];
+    for (int c = 0; c < n; c++) {
+      spread(c, volumes[c] / thickness, area);
+    }
+    perimeter = perimeter(cavity);
+  }
+
+  /**
+   * @param volumes m3 that each cell stands for
+   */
+  static Sections of(Cavity cavity, double[] volumes) {
+    return new Sections(cavity, volumes);
+  }
+
+  /**
+   * Wall that goes round, per length: a link along d stands for dx^2 n_d of true wall, and counts
+   * by how far d lies across the axis. So a sloping wall counts by the square of its normal's part
+   * across, and an end face not at all.
+   */
+  private double[] perimeter(Cavity cavity) {
+    double face = cavity.grid().spacing() * cavity.grid().spacing() / thickness;
+    double[] along = {axis.x(), axis.y(), axis.z()};
+    double[] sum = new double[area.length];
+    Cavity.Walls walls = cavity.walls();
+    for (int w = 0; w < walls.count(); w++) {
+      if (!walls.mouth()[w]) {
+        double a = along[walls.face()[w] / 2];
+        spread(walls.cell()[w], face * walls.cosine()[w] * (1 - a * a), sum);
       }
     }
-    return new Sections(axis, thickness, slice, area);
+    return sum;
+  }
+
+  /** Adds a cell's value to the slices it is shared by; nothing for the feed system's cells. */
+  void spread(int cell, double value, double[] slices) {
+    int s = lower[cell];
+    if (s < 0) {
+      return;
+    }
+    double up = upperShare[cell];
+    slices[s] += (1 - up) * value;
+    if (up > 0) {
+      slices[s + 1] += up * value;
+    }
   }
 
   private static boolean isPart(Cavity cavity, int c) {
@@ -108,19 +148,24 @@ final class Sections {
     return area.length;
   }
 
-  /** Slice of a plastisol cell, -1 for the feed system's. */
+  /** Slice whose middle is nearest to a plastisol cell, -1 for the feed system's. */
   int slice(int cell) {
-    return slice[cell];
+    return upperShare[cell] > 0.5 ? lower[cell] + 1 : lower[cell];
   }
 
   /** Metres: of the circle of equal area. */
   double radius(int s) {
-    return radius[s];
+    return Math.sqrt(area[s] / Math.PI);
   }
 
   /** m2. */
   double area(int s) {
     return area[s];
+  }
+
+  /** Metres of wall round it. */
+  double perimeter(int s) {
+    return perimeter[s];
   }
 
   /** Metres of one slice along the axis. */

@@ -22,16 +22,11 @@ import java.util.List;
  *   depth = integral of d(law)/de at the t_s of the moment, over e = max(0, e_s - e_0)
  * </pre>
  *
- * <p>t_s is the skin on the thinnest side, 0.2 mm at least. What every slice has alike makes the
- * part smaller, not dented. Low depth: the milder of lying and upright with the low volume; high
- * depth: the worse of both with the high volume while it flows, deepened by tack to the wall.
+ * <p>t_s is the skin that {@link Skin} finds. What every slice has alike makes the part smaller,
+ * not dented. Low depth: the milder of lying and upright with the low volume; high depth: the worse
+ * of both with the high volume while it flows, deepened by tack to the wall.
  */
 public final class SinkEstimate {
-  private static final double THINNEST = 0.2e-3;
-
-  /** Cosine to the long axis beyond which a wall closes the part off instead of going round it. */
-  private static final double END_ON = 0.8;
-
   private final Cavity cavity;
   private final WallDistance walls;
   private final float[] set;
@@ -40,6 +35,7 @@ public final class SinkEstimate {
   private final double skinTemperature;
   private final Sections sections;
   private final SkinLaw law;
+  private final double[] volumes;
   private final double partVolume;
 
   /**
@@ -59,7 +55,8 @@ public final class SinkEstimate {
     this.history = history;
     this.plastisol = plastisol;
     this.skinTemperature = skinTemperature;
-    sections = Sections.of(cavity);
+    volumes = cavity.volumes();
+    sections = Sections.of(cavity, volumes);
     law = new SkinLaw(plastisol.densityHot(), plastisol.youngsModulus());
     double v = 0;
     for (int s = 0; s < sections.count(); s++) {
@@ -77,8 +74,7 @@ public final class SinkEstimate {
     private final Basins.Basin pocket;
     private final int groups;
     private final double[][] flows;
-    private final double[][] thin;
-    private final int[][] thinCell;
+    private final Skin[] skins;
     private final int[] place;
     private final Lost low = new Lost();
     private final Lost high = new Lost();
@@ -88,8 +84,8 @@ public final class SinkEstimate {
       this.pocket = pocket;
       groups = pocket.peaks().size();
       flows = new double[groups][2];
-      thin = new double[groups][sections.count()];
-      thinCell = new int[groups][sections.count()];
+      skins = new Skin[groups];
+      Arrays.setAll(skins, g -> new Skin(cavity, walls, set, sections));
       place = new int[sections.count()];
       Arrays.fill(place, -1);
     }
@@ -119,8 +115,8 @@ public final class SinkEstimate {
       for (double[] f : flows) {
         Arrays.fill(f, 0);
       }
-      for (double[] t : thin) {
-        Arrays.fill(t, Double.POSITIVE_INFINITY);
+      for (Skin skin : skins) {
+        skin.clear();
       }
       for (int i = 0; i < pocket.cells().length; i++) {
         contract(pocket.cells()[i], group(i, middle), from, to, middle);
@@ -150,56 +146,43 @@ public final class SinkEstimate {
       double noFlow = plastisol.noFlow();
       double hot = plastisol.expansionHot() * (Math.max(a, noFlow) - Math.max(b, noFlow));
       double gelled = plastisol.expansionGelled() * (Math.min(a, noFlow) - Math.min(b, noFlow));
-      double v = cavity.cellVolume();
+      double v = volumes[c];
       flows[g][0] += v * -Math.expm1(-Math.max(0, hot));
       flows[g][1] += v * -Math.expm1(-Math.max(0, hot + gelled));
-      int s = sections.slice(c);
-      if (s >= 0 && set[c] > middle && walls.distance(c) < thin[g][s] && isBeside(c)) {
-        thin[g][s] = walls.distance(c);
-        thinCell[g][s] = c;
-      }
-    }
-
-    /** Whether the nearest wall lies beside the cell, not at the part's end. */
-    private boolean isBeside(int c) {
-      double[] p = cavity.wallPoint(walls.nearestWall(c));
-      Vec3 d = new Vec3(p[0], p[1], p[2]).minus(cavity.grid().centre(cavity.cells()[c]));
-      return Math.abs(d.dot(sections.axis())) < END_ON * d.length();
+      skins[g].add(c, v, middle);
     }
 
     /** Spreads a group's loss over the slices where it still flows, softest first. */
     private void give(int g) {
       double sum = 0;
       for (int s = 0; s < sections.count(); s++) {
-        if (thin[g][s] < Double.POSITIVE_INFINITY) {
-          thin[g][s] = Math.max(THINNEST, thin[g][s] - 0.5 * cavity.grid().spacing());
-          sum += softness(s, thin[g][s]);
-        }
+        sum += softness(g, s);
       }
       for (int s = 0; s < sections.count() && sum > 0; s++) {
-        if (thin[g][s] < Double.POSITIVE_INFINITY) {
-          double share = softness(s, thin[g][s]) / sum / (sections.area(s) * sections.thickness());
+        if (skins[g].isRound(s)) {
+          double share = softness(g, s) / sum / (sections.area(s) * sections.thickness());
           low.lost[s] += flows[g][0] * share;
           high.lost[s] += flows[g][1] * share;
-          low.skin[s] = thin[g][s];
-          high.skin[s] = thin[g][s];
+          low.skin[s] = skins[g].thickness(s);
+          high.skin[s] = low.skin[s];
           if (place[s] < 0) {
-            place[s] = thinCell[g][s];
+            place[s] = skins[g].outermost(s);
           }
         }
       }
     }
 
-    private double softness(int s, double t) {
-      return Math.pow(sections.radius(s), 4) / Math.pow(t, 3);
+    private double softness(int g, int s) {
+      return skins[g].isRound(s)
+          ? Math.pow(sections.radius(s), 4) / Math.pow(skins[g].thickness(s), 3)
+          : 0;
     }
 
     /** What the gelled pocket still loses after the last step, down to the skin's temperature. */
     private void rest(double from) {
       for (int c : pocket.cells()) {
         double left = Math.min(plastisol.noFlow(), history.at(c, from)) - skinTemperature;
-        high.volume +=
-            cavity.cellVolume() * -Math.expm1(-plastisol.expansionGelled() * Math.max(0, left));
+        high.volume += volumes[c] * -Math.expm1(-plastisol.expansionGelled() * Math.max(0, left));
       }
     }
 
@@ -216,7 +199,7 @@ public final class SinkEstimate {
         return new Dent(at, 0, 0, 0, 0);
       }
       double[] p = cavity.wallPoint(walls.nearestWall(place[best]));
-      double width = law.arc(sections.radius(best), Math.max(THINNEST, low.first[best]));
+      double width = law.arc(sections.radius(best), low.first[best]);
       return new Dent(
           new Vec3(p[0], p[1], p[2]), low.depth[best], high.depth[best], width, length(best));
     }

@@ -86,6 +86,20 @@ class CaseRunnerTest {
 
   /** Common practice, no source. */
   @Test
+  void depthOfADentHardlyDependsOnTheVoxelSize() {
+    TriangleMesh cone =
+        Solids.revolution(
+            new double[] {0, 4e-3, 74e-3, 80e-3}, new double[] {1e-3, 2e-3, 7.5e-3, 4e-3}, 64);
+    FeedSystem thin = feed(Vec3.ZERO, new Vec3(-1, 0, 0), 4e-3);
+
+    double coarse = deepest(findings(setup(thin, OptionalDouble.of(0.7e-3)), cone));
+    double fine = deepest(findings(setup(thin, OptionalDouble.of(0.45e-3)), cone));
+
+    assertTrue(fine > 0.1e-3);
+    assertEquals(fine, coarse, 0.3 * fine);
+  }
+
+  @Test
   void anEvenStickHasNoLocalDent() {
     Findings f = run(Examples.all().get("straight-stick"), feed(NOSE, BACK, 3e-3));
 
