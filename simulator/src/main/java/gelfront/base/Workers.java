@@ -32,6 +32,11 @@ public final class Workers {
     this.threads = threads;
   }
 
+  /** That work on one loop, the calling one included. */
+  public int threads() {
+    return threads;
+  }
+
   /** A loop body over {@code from <= i < to}. */
   @FunctionalInterface
   public interface Range {

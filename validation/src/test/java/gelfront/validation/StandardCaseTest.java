@@ -5,30 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
-import gelfront.heat.MouthFilm;
-import gelfront.heat.SplitStepper;
-import gelfront.material.HeatCurves;
-import gelfront.material.MouldMaterial;
-import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
-import gelfront.mesh.shape.Solids;
 import gelfront.result.FieldProbe;
 import gelfront.result.Fields;
-import gelfront.run.CrossingTimes;
-import gelfront.setup.Block;
 import gelfront.state.ThermalState;
-import gelfront.voxelize.CavityBuilder;
-import gelfront.voxelize.Labelled;
-import gelfront.voxelize.MouldBuilder;
-import gelfront.voxelize.Mouth;
+import gelfront.timing.StandardCase;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -38,8 +25,6 @@ import org.junit.jupiter.api.Test;
  * At 0.35 mm voxels, 8.6 across the gate.
  */
 class StandardCaseTest {
-  private static final double END = 139.625;
-
   private static JsonNode reference;
   private static FieldProbe probe;
   private static ThermalState state;
@@ -49,60 +34,10 @@ class StandardCaseTest {
     try (InputStream in = StandardCaseTest.class.getResourceAsStream("standard-case.json")) {
       reference = new ObjectMapper().readTree(in).get("reference");
     }
-    VoxelModel model = model(0.35e-3);
-    double c = 1050 * 1900;
-    double l = 1050 * 8000;
-    HeatCurves h =
-        new HeatCurves(
-            new double[] {-10, 90, 120, 220},
-            new double[] {-100 * c, 0, 30 * c + l, 130 * c + l},
-            new double[] {25},
-            new double[] {0.16});
-    state = new ThermalState(model, h, 165);
-    SplitStepper stepper = new SplitStepper(model, h, Workers.SERIAL);
-    CrossingTimes set = new CrossingTimes(model.cavity().count(), 105);
-    while (state.time < END - 1e-9) {
-      double from = state.time;
-      stepper.step(state, Math.min(END - from, 0.1 + 0.05 * from), MouthFilm.INSULATED);
-      set.after(state, from);
-    }
-    probe = new FieldProbe(fields(model.cavity(), set.times()));
-  }
-
-  private static double[] mm(double... v) {
-    for (int i = 0; i < v.length; i++) {
-      v[i] *= 1e-3;
-    }
-    return v;
-  }
-
-  private static VoxelModel model(double spacing) {
-    var body = Solids.revolution(mm(0, 10, 40, 65, 85, 97, 100), mm(2.5, 5, 7, 3, 5, 3, 0.8), 128);
-    var gate = Solids.revolution(mm(-3.5, 0.5), mm(1.5, 1.5), 128);
-    var sprue = Solids.revolution(mm(-33, -3), mm(5, 5), 128);
-    Mouth mouth = new Mouth(new Vec3(-33e-3, 0, 0), new Vec3(-1, 0, 0), 5e-3);
-    Cavity cavity =
-        CavityBuilder.build(
-            List.of(
-                new Labelled(Cavity.Region.PART, body),
-                new Labelled(Cavity.Region.GATE, gate),
-                new Labelled(Cavity.Region.SPRUE, sprue)),
-            spacing,
-            Optional.of(mouth),
-            Progress.NONE);
-    Block block =
-        new Block(
-            new MouldMaterial("aluminium", 167, 2700, 896),
-            15e-3,
-            Optional.empty(),
-            30,
-            25,
-            10,
-            1500,
-            List.of(),
-            List.of());
-    Box box = new Box(new Vec3(-33e-3, -22e-3, -22e-3), new Vec3(115e-3, 22e-3, 22e-3));
-    return MouldBuilder.build(cavity, block, box);
+    VoxelModel model = StandardCase.model(0.35e-3);
+    StandardCase.Run run = StandardCase.run(model, Workers.SERIAL);
+    state = run.state();
+    probe = new FieldProbe(fields(model.cavity(), run.set()));
   }
 
   private static Fields fields(Cavity c, float[] set) {

@@ -1,0 +1,115 @@
+package gelfront.timing;
+
+import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.grid.Cavity;
+import gelfront.grid.VoxelModel;
+import gelfront.heat.MouthFilm;
+import gelfront.heat.SplitStepper;
+import gelfront.material.HeatCurves;
+import gelfront.material.MouldMaterial;
+import gelfront.mesh.Box;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.mesh.shape.Solids;
+import gelfront.run.CrossingTimes;
+import gelfront.setup.Block;
+import gelfront.state.ThermalState;
+import gelfront.voxelize.CavityBuilder;
+import gelfront.voxelize.Labelled;
+import gelfront.voxelize.MouldBuilder;
+import gelfront.voxelize.Mouth;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The case that accuracy and speed are quoted for: a body of revolution about x with a round gate
+ * of 3 mm and a sprue of 10 mm in an aluminium block, conduction alone, the sprue's end insulated.
+ * Latent heat 8 kJ/kg from 120 down to 90 °C. Its reference values stand in the validation module.
+ */
+public final class StandardCase {
+  /** By then all plastisol is below 90 °C, s. */
+  public static final double END = 139.625;
+
+  /** °C whose crossing is the set time. */
+  public static final double SET = 105;
+
+  private static final double HEAT = 1050 * 1900;
+  private static final double LATENT = 1050 * 8000;
+  private static final double START = 165;
+
+  private StandardCase() {}
+
+  /**
+   * @param state at the end
+   * @param set s per plastisol cell
+   * @param steps taken
+   * @param passes over all cells: a step repeated counts again
+   */
+  public record Run(ThermalState state, float[] set, int steps, int passes) {}
+
+  /** Body, gate and sprue overlapping. */
+  static List<Labelled> solids() {
+    return List.of(
+        new Labelled(Cavity.Region.PART, body(128)),
+        new Labelled(Cavity.Region.GATE, Solids.revolution(mm(-3.5, 0.5), mm(1.5, 1.5), 128)),
+        new Labelled(Cavity.Region.SPRUE, Solids.revolution(mm(-33, -3), mm(5, 5), 128)));
+  }
+
+  private static TriangleMesh body(int segments) {
+    return Solids.revolution(mm(0, 10, 40, 65, 85, 97, 100), mm(2.5, 5, 7, 3, 5, 3, 0.8), segments);
+  }
+
+  private static double[] mm(double... v) {
+    for (int i = 0; i < v.length; i++) {
+      v[i] *= 1e-3;
+    }
+    return v;
+  }
+
+  /**
+   * @param spacing metres
+   */
+  public static VoxelModel model(double spacing) {
+    Mouth mouth = new Mouth(new Vec3(-33e-3, 0, 0), new Vec3(-1, 0, 0), 5e-3);
+    Cavity cavity = CavityBuilder.build(solids(), spacing, Optional.of(mouth), Progress.NONE);
+    Block block =
+        new Block(
+            new MouldMaterial("aluminium", 167, 2700, 896),
+            15e-3,
+            Optional.empty(),
+            30,
+            25,
+            10,
+            1500,
+            List.of(),
+            List.of());
+    Box box = new Box(new Vec3(-33e-3, -22e-3, -22e-3), new Vec3(115e-3, 22e-3, 22e-3));
+    return MouldBuilder.build(cavity, block, box);
+  }
+
+  public static HeatCurves curves() {
+    return new HeatCurves(
+        new double[] {-10, 90, 120, 220},
+        new double[] {-100 * HEAT, 0, 30 * HEAT + LATENT, 130 * HEAT + LATENT},
+        new double[] {25},
+        new double[] {0.16});
+  }
+
+  public static Run run(VoxelModel model, Workers workers) {
+    HeatCurves curves = curves();
+    ThermalState state = new ThermalState(model, curves, START);
+    SplitStepper stepper = new SplitStepper(model, curves, workers);
+    CrossingTimes set = new CrossingTimes(model.cavity().count(), SET);
+    int steps = 0;
+    int passes = 0;
+    while (state.time < END - 1e-9) {
+      double from = state.time;
+      stepper.step(state, Math.min(END - from, 0.1 + 0.05 * from), MouthFilm.INSULATED);
+      set.after(state, from);
+      steps++;
+      passes += stepper.passes();
+    }
+    return new Run(state, set.times(), steps, passes);
+  }
+}
