@@ -38,6 +38,9 @@ record SideBySide(Cavity cavity, Block block, Box box) {
   private static final double SHOT = 165;
   private static final double SET = 105;
 
+  /** s, some ten steps after the start; what sets sooner is at the mercy of the first few. */
+  private static final double EARLY = 0.5;
+
   /** Of the standard case. */
   static HeatCurves curves() {
     double c = 1050 * 1900;
@@ -115,16 +118,16 @@ record SideBySide(Cavity cavity, Block block, Box box) {
    *
    * @param mean of the differences' sizes, over the mean time
    * @param worst largest difference, over the cell's own time
-   * @param at the cell of the worst
+   * @param held the same, over {@link #EARLY} where the cell set sooner
    * @param last difference of the last time, over that time
    */
-  record Difference(double mean, double worst, int at, double last) {}
+  record Difference(double mean, double worst, double held, double last) {}
 
   Difference difference(float[] seen, float[] wanted) {
     double sum = 0;
     double whole = 0;
     double worst = 0;
-    int at = -1;
+    double held = 0;
     double lastSeen = 0;
     double last = 0;
     for (int c = 0; c < seen.length; c++) {
@@ -132,14 +135,12 @@ record SideBySide(Cavity cavity, Block block, Box box) {
         double off = Math.abs((double) seen[c] - wanted[c]);
         sum += off;
         whole += wanted[c];
-        if (!(off / wanted[c] <= worst)) {
-          worst = off / wanted[c];
-          at = c;
-        }
+        worst = Math.max(worst, off / wanted[c]);
+        held = Math.max(held, off / Math.max(EARLY, wanted[c]));
         lastSeen = Math.max(lastSeen, seen[c]);
         last = Math.max(last, wanted[c]);
       }
     }
-    return new Difference(sum / whole, worst, at, lastSeen / last - 1);
+    return new Difference(sum / whole, worst, held, lastSeen / last - 1);
   }
 }

