@@ -42,6 +42,7 @@ final class LayersTest {
           "result",
           "run",
           "study",
+          "live",
           "timing",
           "report",
           "cli");

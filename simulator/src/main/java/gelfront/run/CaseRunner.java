@@ -49,7 +49,15 @@ public final class CaseRunner {
    * @throws gelfront.base.CancelledException if the watcher wants to stop
    */
   public static Outcome run(Case c, TriangleMesh part, Workers workers, Progress progress) {
-    CaseVoxels voxels = CaseVoxels.of(c, part, progress);
+    return run(c, CaseVoxels.of(c, part, progress), workers, progress);
+  }
+
+  /**
+   * As above, from voxels on.
+   *
+   * @param voxels of this case; read only
+   */
+  public static Outcome run(Case c, CaseVoxels voxels, Workers workers, Progress progress) {
     VoxelModel model = voxels.model();
     Cavity cavity = model.cavity();
     HeatCurves curves = HeatCurves.of(c.plastisol());

@@ -7,11 +7,6 @@ import gelfront.mesh.Box;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
-import gelfront.setup.FeedSystem;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * A case in voxels.
@@ -36,94 +31,35 @@ public record CaseVoxels(
    * @throws VoxelException if gate, mouth or resolution can't be had
    */
   public static CaseVoxels of(Case c, TriangleMesh part, Progress progress) {
-    return c.feed() instanceof FeedSystem.Declared declared
-        ? declared(c, declared, part, progress)
-        : inMesh(c, (FeedSystem.InMesh) c.feed(), part, progress);
+    return in(c, CaseShape.of(c, new PartCrossings(part), progress), progress);
   }
 
-  private static CaseVoxels declared(
-      Case c, FeedSystem.Declared feed, TriangleMesh part, Progress progress) {
-    FeedShapes shapes = FeedShapes.of(feed, part);
-    List<Labelled> solids = new ArrayList<>();
-    solids.add(new Labelled(Cavity.Region.PART, part));
-    solids.addAll(shapes.solids());
-    double width = narrowest(feed);
-    TriangleMesh surface = solids.stream().map(Labelled::mesh).reduce(TriangleMesh::plus).get();
-    double dx = Resolution.voxel(c.numerics(), width, volume(solids), volume(surface.box()));
-    Filing filing = new Filing(c.growths(), solids);
-    Cavity cavity = CavityBuilder.build(solids, dx, Optional.of(shapes.mouth()), filing, progress);
-    double opening = feed.gate().section().area();
-    return finish(
-        c, cavity, surface, shapes.gateMiddle(), width, shapes.mouth(), part, opening, List.of());
-  }
-
-  private static double narrowest(FeedSystem.Declared feed) {
-    double w = Math.min(feed.gate().section().narrowest(), feed.sprue().innerDiameter());
-    w = Math.min(w, feed.sprue().mouthDiameter());
-    return feed.runner().isPresent() ? Math.min(w, feed.runner().get().section().narrowest()) : w;
-  }
-
-  private static CaseVoxels inMesh(
-      Case c, FeedSystem.InMesh feed, TriangleMesh part, Progress progress) {
-    Mouth mouth = MouthFinder.find(part, feed.mouth());
-    List<Labelled> solids = List.of(new Labelled(Cavity.Region.PART, part));
-    double first = Math.max(0.5e-3, Math.cbrt(volume(part.box()) / 4e6));
-    FeedFinder.Found rough =
-        new FeedFinder(CavityBuilder.build(solids, first, Optional.of(mouth), progress))
-            .find(feed.gate());
-    double dx = Resolution.voxel(c.numerics(), rough.width(), volume(solids), volume(part.box()));
-    Filing filing = new Filing(c.growths(), solids);
-    Cavity whole = CavityBuilder.build(solids, dx, Optional.of(mouth), filing, progress);
-    FeedFinder.Found found = new FeedFinder(whole).find(feed.gate());
-    Cavity cavity =
-        new Cavity(whole.grid(), whole.cells(), whole.neighbours(), found.region(), whole.walls());
-    Vec3 gate = whole.grid().centre(whole.cells()[found.gate()]);
-    String note =
-        String.format(
-            Locale.ROOT,
-            "gate %s at %s, %.2f mm wide; pour opening at %s",
-            feed.gate().isPresent() ? "as marked" : "taken at the narrowest constriction,",
-            FeedShapes.mm(gate),
-            found.width() * 1e3,
-            FeedShapes.mm(mouth.centre()));
-    return finish(c, cavity, part, gate, found.width(), mouth, part, Double.NaN, List.of(note));
-  }
-
-  private static double volume(List<Labelled> solids) {
-    return solids.stream().mapToDouble(s -> s.mesh().volume()).sum();
-  }
-
-  private static double volume(Box b) {
-    return b.size().x() * b.size().y() * b.size().z();
-  }
-
-  private static CaseVoxels finish(
-      Case c,
-      Cavity cavity,
-      TriangleMesh surface,
-      Vec3 gate,
-      double width,
-      Mouth mouth,
-      TriangleMesh part,
-      double opening,
-      List<String> notes) {
+  /** Puts the block round the shape. */
+  static CaseVoxels in(Case c, CaseShape shape, Progress progress) {
+    Cavity cavity = shape.cavity();
     if (volumeOf(cavity, true) == 0) {
       throw new VoxelException("no voxel lies inside the part: is its unit right?");
     }
-    VoxelModel model = MouldBuilder.build(cavity, c.block(), blockBox(c, surface.box(), mouth));
+    progress.check("cutting the mould into cells", 0);
+    Box box = blockBox(c, shape.surface().box(), shape.mouth());
+    VoxelModel model = MouldBuilder.build(cavity, c.block(), box);
+    return new CaseVoxels(
+        model, shape.surface(), shape.gate(), shape.width(), shape.mouth(), report(shape, model));
+  }
+
+  private static VoxelReport report(CaseShape shape, VoxelModel model) {
+    Cavity cavity = shape.cavity();
     double dx = cavity.grid().spacing();
-    boolean apart = !Double.isNaN(opening);
-    VoxelReport report =
-        new VoxelReport(
-            dx,
-            cavity.count(),
-            model.mould().count(),
-            volumeOf(cavity, apart) / part.volume() - 1,
-            (areaOf(cavity, apart) + (apart ? opening : 0)) / part.area() - 1,
-            width,
-            width / dx,
-            notes);
-    return new CaseVoxels(model, surface, gate, width, mouth, report);
+    boolean apart = shape.opening().isPresent();
+    return new VoxelReport(
+        dx,
+        cavity.count(),
+        model.mould().count(),
+        volumeOf(cavity, apart) / shape.part().volume() - 1,
+        (areaOf(cavity, apart) + shape.opening().orElse(0.0)) / shape.part().area() - 1,
+        shape.width(),
+        shape.width() / dx,
+        shape.notes());
   }
 
   private static double volumeOf(Cavity cavity, boolean partOnly) {

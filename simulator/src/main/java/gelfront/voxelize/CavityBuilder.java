@@ -3,7 +3,6 @@ package gelfront.voxelize;
 import gelfront.base.Progress;
 import gelfront.grid.Cavity;
 import gelfront.grid.UniformGrid;
-import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
 import java.util.Arrays;
 import java.util.List;
@@ -21,16 +20,27 @@ public final class CavityBuilder {
   /** Least |n_d|: a wall seen edge-on takes no heat across this face. */
   static final double LEAST_COSINE = 0.05;
 
+  private static final String FINDING = "finding the cavity's cells";
+  private static final String WALLS = "finding the cavity's walls";
+
   private final List<Labelled> solids;
+  private final PartCrossings kept;
+  private final UniformGrid ofFirst;
   private final UniformGrid grid;
   private final Optional<Mouth> mouth;
   private final Filing filing;
   private final Crossings[][] crossings;
 
   private CavityBuilder(
-      List<Labelled> solids, UniformGrid grid, Optional<Mouth> mouth, Filing filing) {
+      List<Labelled> solids,
+      PartCrossings kept,
+      CavityGrid grids,
+      Optional<Mouth> mouth,
+      Filing filing) {
     this.solids = solids;
-    this.grid = grid;
+    this.kept = kept;
+    this.ofFirst = grids.first();
+    this.grid = grids.all();
     this.mouth = mouth;
     this.filing = filing;
     this.crossings = new Crossings[solids.size()][3];
@@ -55,51 +65,40 @@ public final class CavityBuilder {
       Optional<Mouth> mouth,
       Filing filing,
       Progress progress) {
-    UniformGrid grid = gridFor(solids, spacing, mouth, filing);
-    return new CavityBuilder(solids, grid, mouth, filing).build(progress);
+    if (solids.isEmpty()) {
+      throw new IllegalArgumentException("nothing to voxelize");
+    }
+    PartCrossings none = new PartCrossings(solids.get(0).mesh());
+    return build(solids, none, spacing, mouth, filing, progress);
   }
 
-  /** Two spare cells on every side; a grid plane lies on a mouth that faces along an axis. */
-  private static UniformGrid gridFor(
-      List<Labelled> solids, double dx, Optional<Mouth> mouth, Filing filing) {
-    Box box =
-        solids.stream()
-            .map(s -> s.mesh().box())
-            .reduce(Box::union)
-            .orElseThrow(() -> new IllegalArgumentException("nothing to voxelize"))
-            .grown(filing.deepest());
-    Vec3 centre = box.centre();
-    double[] lo = {box.min().x(), box.min().y(), box.min().z()};
-    double[] size = {box.size().x(), box.size().y(), box.size().z()};
-    double[] mid = {centre.x(), centre.y(), centre.z()};
-    int[] n = new int[3];
-    for (int a = 0; a < 3; a++) {
-      n[a] = (int) Math.min(1e6, Math.ceil(size[a] / dx - 1e-9) + 4);
-      lo[a] = mid[a] - 0.5 * n[a] * dx;
+  /**
+   * As above.
+   *
+   * @param kept of the first solid
+   */
+  static Cavity build(
+      List<Labelled> solids,
+      PartCrossings kept,
+      double spacing,
+      Optional<Mouth> mouth,
+      Filing filing,
+      Progress progress) {
+    if (kept.mesh() != solids.get(0).mesh()) {
+      throw new IllegalArgumentException("crossings are kept of another part");
     }
-    mouth.ifPresent(m -> alignWith(m, lo, dx));
-    return new UniformGrid(new Vec3(lo[0], lo[1], lo[2]), dx, n[0], n[1], n[2]);
-  }
-
-  private static void alignWith(Mouth m, double[] lo, double dx) {
-    double[] d = {m.direction().x(), m.direction().y(), m.direction().z()};
-    double[] c = {m.centre().x(), m.centre().y(), m.centre().z()};
-    for (int a = 0; a < 3; a++) {
-      if (Math.abs(d[a]) > 1 - 1e-9) {
-        double cells = (c[a] - lo[a]) / dx;
-        lo[a] = c[a] - Math.rint(cells) * dx;
-      }
-    }
+    CavityGrid grids = CavityGrid.of(solids, spacing, mouth, filing.deepest());
+    return new CavityBuilder(solids, kept, grids, mouth, filing).build(progress);
   }
 
   private Cavity build(Progress progress) {
     byte[] regions = new byte[grid.cellCount()];
     Arrays.fill(regions, (byte) -1);
     for (int s = 0; s < solids.size(); s++) {
-      progress.check("finding the cavity's cells", (double) s / solids.size());
-      claim(s, regions);
+      claim(s, regions, progress);
     }
     filing.claim(grid, regions);
+    progress.check(WALLS, 0);
     int[] number = new int[grid.cellCount()];
     int[] cells = cellsOf(regions, number);
     byte[] region = new byte[cells.length];
@@ -107,13 +106,17 @@ public final class CavityBuilder {
       region[c] = regions[cells[c]];
     }
     int[] neighbours = neighbours(cells, number);
+    progress.check(WALLS, 0.5);
     return new Cavity(grid, cells, neighbours, region, walls(cells, neighbours));
   }
 
-  private void claim(int solid, byte[] regions) {
+  private void claim(int solid, byte[] regions, Progress progress) {
     byte[] votes = new byte[grid.cellCount()];
     for (int axis = 0; axis < 3; axis++) {
-      crossings[solid][axis] = Crossings.of(solids.get(solid).mesh(), grid, axis);
+      int done = 3 * solid + axis;
+      Progress one = (stage, f) -> progress.at(FINDING, (done + f) / (3 * solids.size()));
+      one.check(FINDING, 0);
+      crossings[solid][axis] = cross(solid, axis, one);
       vote(crossings[solid][axis], axis, votes);
     }
     byte region = (byte) solids.get(solid).region().ordinal();
@@ -122,6 +125,12 @@ public final class CavityBuilder {
         regions[c] = region;
       }
     }
+  }
+
+  private Crossings cross(int solid, int axis, Progress progress) {
+    return solid == 0
+        ? kept.along(ofFirst, axis, progress).placed(ofFirst, grid, axis)
+        : Crossings.of(solids.get(solid).mesh(), grid, axis, progress);
   }
 
   private void vote(Crossings x, int axis, byte[] votes) {

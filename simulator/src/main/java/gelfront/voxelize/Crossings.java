@@ -1,8 +1,10 @@
 package gelfront.voxelize;
 
+import gelfront.base.Progress;
 import gelfront.grid.UniformGrid;
 import gelfront.mesh.TriangleMesh;
 import java.util.Arrays;
+import java.util.Objects;
 
 /**
  * Where the lines through the cell centres along one axis cross a mesh.
@@ -12,6 +14,9 @@ import java.util.Arrays;
  * mesh has a watertight set of crossings, without jitter.
  */
 final class Crossings {
+  /** Triangles, some milliseconds. */
+  private static final int BETWEEN_CHECKS = 1 << 14;
+
   /** Start of each column's crossings; length columns + 1. Column = e + countE * f. */
   private final int[] start;
 
@@ -43,12 +48,49 @@ final class Crossings {
     return normal[crossing];
   }
 
-  static Crossings of(TriangleMesh mesh, UniformGrid grid, int axis) {
+  /**
+   * @param grid whose lines along {@code axis} are taken
+   * @throws gelfront.base.CancelledException if the watcher wants to stop
+   */
+  static Crossings of(TriangleMesh mesh, UniformGrid grid, int axis, Progress progress) {
     Scan scan = new Scan(mesh, grid, axis);
     for (int t = 0; t < mesh.triangleCount(); t++) {
+      if (t % BETWEEN_CHECKS == BETWEEN_CHECKS - 1) {
+        progress.check("crossing the mesh", (double) t / mesh.triangleCount());
+      }
       scan.triangle(t);
     }
     return scan.sorted();
+  }
+
+  /**
+   * The same crossings numbered by the columns of another grid of the same lattice.
+   *
+   * @param from the grid they were found on
+   * @param to a grid that holds all columns which cross something
+   */
+  Crossings placed(UniformGrid from, UniformGrid to, int axis) {
+    int e = (axis + 1) % 3;
+    int f = (axis + 2) % 3;
+    int offsetE = offset(from, to, e);
+    int offsetF = offset(from, to, f);
+    int[] moved = new int[to.count(e) * to.count(f) + 1];
+    for (int column = 0; column < start.length - 1; column++) {
+      int n = start[column + 1] - start[column];
+      if (n > 0) {
+        int je = column % from.count(e) + offsetE;
+        int jf = column / from.count(e) + offsetF;
+        moved[Objects.checkIndex(je, to.count(e)) + to.count(e) * jf + 1] = n;
+      }
+    }
+    for (int column = 1; column < moved.length; column++) {
+      moved[column] += moved[column - 1];
+    }
+    return new Crossings(moved, at, normal);
+  }
+
+  private static int offset(UniformGrid from, UniformGrid to, int a) {
+    return (int) Math.rint((from.edge(a, 0) - to.edge(a, 0)) / to.spacing());
   }
 
   /** Collects crossings triangle by triangle, then sorts them by column. */

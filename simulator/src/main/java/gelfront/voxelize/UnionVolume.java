@@ -1,5 +1,6 @@
 package gelfront.voxelize;
 
+import gelfront.base.Progress;
 import gelfront.grid.UniformGrid;
 import gelfront.mesh.Box;
 import gelfront.mesh.TriangleMesh;
@@ -25,7 +26,7 @@ public record UnionVolume(double m3, double error) {
     UniformGrid grid = grid(mesh.box());
     double[] v = new double[3];
     for (int axis = 0; axis < 3; axis++) {
-      v[axis] = along(Crossings.of(mesh, grid, axis), grid, axis);
+      v[axis] = along(Crossings.of(mesh, grid, axis, Progress.NONE), grid, axis);
     }
     double mean = (v[0] + v[1] + v[2]) / 3;
     double error = 0;
