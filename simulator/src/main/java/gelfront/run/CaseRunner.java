@@ -68,7 +68,11 @@ public final class CaseRunner {
     history.start(state);
     ShotRun shot =
         new ShotRun(
-            new SplitStepper(model, curves, workers), mouth(c), List.of(set, firm, history));
+            new SplitStepper(model, curves, workers),
+            mouth(c),
+            Events.of(c.shot()),
+            StepControl.tolerance(c.numerics().level()),
+            List.of(set, firm, history));
     int steps = shot.run(state, c.plastisol().firm(), LONGEST, progress);
     history.end(state);
     ShotRecord record =

@@ -3,74 +3,75 @@ package gelfront.run;
 import gelfront.base.Progress;
 import gelfront.heat.HeatStepper;
 import gelfront.heat.MouthFilm;
+import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
 import java.util.List;
 
-/**
- * Steps a shot until all of it has passed a temperature. Steps grow with the time since the last
- * event, so that each is a small part of what has gone before; events are met exactly.
- */
+/** Steps a shot until all of it has passed a temperature; events are met to rounding. */
 public final class ShotRun {
-  /** First step after an event, s. */
-  private static final double FIRST = 0.05;
-
-  /** Growth of a step with the time since the last event. */
-  private static final double GROWTH = 0.05;
-
-  /** Longest step, s. */
-  private static final double LONGEST = 4;
-
   private final HeatStepper stepper;
-  private final List<StepObserver> observers;
   private final Mouth mouth;
+  private final Events events;
+  private final double tolerance;
+  private final List<StepObserver> observers;
 
-  /** What lies beyond the open end, by time; its changes are the run's events. */
+  /** What lies beyond the open end, by time; its change is an event. */
   public record Mouth(MouthFilm holding, double holdTime, MouthFilm open) {
+    /** Closed to heat, always. */
+    public static final Mouth SHUT = new Mouth(MouthFilm.INSULATED, 0, MouthFilm.INSULATED);
+
     MouthFilm at(double time) {
       return time < holdTime - 1e-9 ? holding : open;
     }
   }
 
+  /** Nothing happens but the end of hold; steps of the normal level. */
   public ShotRun(HeatStepper stepper, Mouth mouth, List<StepObserver> observers) {
+    this(stepper, mouth, Events.NONE, StepControl.tolerance(Numerics.Level.NORMAL), observers);
+  }
+
+  /**
+   * @param events beside the end of hold
+   * @param tolerance K, as of {@link StepControl#tolerance}
+   */
+  public ShotRun(
+      HeatStepper stepper,
+      Mouth mouth,
+      Events events,
+      double tolerance,
+      List<StepObserver> observers) {
     this.stepper = stepper;
     this.mouth = mouth;
+    this.events = events.withChange(mouth.holdTime());
+    this.tolerance = tolerance;
     this.observers = List.copyOf(observers);
   }
 
   /**
+   * Goes on from where the state is; its first step is small.
+   *
    * @param until °C that all plastisol must have passed
-   * @param longest s after which it is given up
+   * @param longest s at which it is given up, met to rounding
    * @return steps taken
    */
   public int run(ThermalState state, double until, double longest, Progress progress) {
+    StepControl control = new StepControl(tolerance);
+    StepError error = new StepError(state);
+    CoolingProgress cooling = new CoolingProgress(state, until);
     int steps = 0;
-    double event = 0;
-    double start = hottest(state);
-    double hottest = start;
-    while (hottest > until && state.time < longest) {
-      double dt = Math.min(LONGEST, FIRST + GROWTH * (state.time - event));
-      double hold = mouth.holdTime();
-      if (state.time < hold - 1e-9 && state.time + 1.5 * dt > hold) {
-        dt = state.time + dt >= hold - 1e-9 ? hold - state.time : 0.5 * (hold - state.time);
-      }
+    while (!cooling.done() && state.time < longest - 1e-9) {
       double from = state.time;
+      double dt = control.length(Math.min(longest, events.next(from)) - from);
       stepper.step(state, dt, mouth.at(from));
-      if (from < hold && Math.abs(state.time - hold) < 1e-9) {
-        event = state.time;
+      control.taken(dt, error.after(state, dt));
+      if (events.changeAt(state.time)) {
+        control.restart();
+        error.restart();
       }
       observers.forEach(o -> o.after(state, from));
-      hottest = hottest(state);
       steps++;
-      progress.check("cooling", Math.min(1, (start - hottest) / (start - until)));
+      progress.check("cooling", cooling.after(state));
     }
     return steps;
-  }
-
-  private static double hottest(ThermalState state) {
-    double most = Double.NEGATIVE_INFINITY;
-    for (double t : state.temperature) {
-      most = Math.max(most, t);
-    }
-    return most;
   }
 }

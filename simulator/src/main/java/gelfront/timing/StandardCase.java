@@ -4,7 +4,6 @@ import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
-import gelfront.heat.MouthFilm;
 import gelfront.heat.SplitStepper;
 import gelfront.material.HeatCurves;
 import gelfront.material.MouldMaterial;
@@ -13,7 +12,12 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.run.CrossingTimes;
+import gelfront.run.Events;
+import gelfront.run.ShotRun;
+import gelfront.run.StepControl;
+import gelfront.run.StepObserver;
 import gelfront.setup.Block;
+import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
 import gelfront.voxelize.CavityBuilder;
 import gelfront.voxelize.Labelled;
@@ -37,6 +41,9 @@ public final class StandardCase {
   private static final double HEAT = 1050 * 1900;
   private static final double LATENT = 1050 * 8000;
   private static final double START = 165;
+
+  /** °C that no cell reaches: the run ends by the clock. */
+  private static final double FOR_TIME_ALONE = 0;
 
   private StandardCase() {}
 
@@ -96,20 +103,24 @@ public final class StandardCase {
         new double[] {0.16});
   }
 
+  /** Steps as of the normal level. */
   public static Run run(VoxelModel model, Workers workers) {
+    return run(model, workers, StepControl.tolerance(Numerics.Level.NORMAL));
+  }
+
+  /**
+   * @param tolerance K, as of {@link StepControl#tolerance}
+   */
+  public static Run run(VoxelModel model, Workers workers, double tolerance) {
     HeatCurves curves = curves();
     ThermalState state = new ThermalState(model, curves, START);
     SplitStepper stepper = new SplitStepper(model, curves, workers);
     CrossingTimes set = new CrossingTimes(model.cavity().count(), SET);
-    int steps = 0;
-    int passes = 0;
-    while (state.time < END - 1e-9) {
-      double from = state.time;
-      stepper.step(state, Math.min(END - from, 0.1 + 0.05 * from), MouthFilm.INSULATED);
-      set.after(state, from);
-      steps++;
-      passes += stepper.passes();
-    }
-    return new Run(state, set.times(), steps, passes);
+    int[] passes = new int[1];
+    StepObserver count = (s, from) -> passes[0] += stepper.passes();
+    ShotRun shot =
+        new ShotRun(stepper, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set, count));
+    int steps = shot.run(state, FOR_TIME_ALONE, END, Progress.NONE);
+    return new Run(state, set.times(), steps, passes[0]);
   }
 }
