@@ -1,24 +1,29 @@
 package gelfront.base;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.LockSupport;
 
 /**
- * Splits loops over a passed-in executor. A body writes only its own range, so the number of
- * threads never changes a result.
+ * Splits loops over a passed-in executor. Loops are cut into chunks of a fixed size, whatever the
+ * number of threads; a body writes only its own range, so that number never changes a result. Free
+ * threads take the next chunk, and the calling one never waits for a thread that has not begun.
  */
 public final class Workers {
-  /** Below this many elements a hand-over costs more than it saves. */
-  private static final int WORTH_SPLITTING = 20_000;
+  /** Elements that a body gets at most; every range begins at a multiple of it. */
+  public static final int CHUNK = 8192;
 
   /** Everything on the calling thread. */
   public static final Workers SERIAL = new Workers(null, 1);
 
   private final ExecutorService pool;
   private final int threads;
+  private final Runnable helper = this::help;
+
+  /** Helpers handed to the pool that have not ended yet. */
+  private final AtomicInteger helpers = new AtomicInteger();
+
+  private volatile Loop current;
 
   /**
    * @param pool with at least {@code threads - 1} free threads
@@ -37,36 +42,97 @@ public final class Workers {
     return threads;
   }
 
+  /** Chunks that a loop is cut into. */
+  public static int chunks(int n) {
+    return (n + CHUNK - 1) / CHUNK;
+  }
+
   /** A loop body over {@code from <= i < to}. */
   @FunctionalInterface
   public interface Range {
     void run(int from, int to);
   }
 
-  /** Runs the body over 0 to n-1 and returns when all of it is done. */
+  /** Runs the body over 0 to n-1 in chunks and returns when all of it is done. */
   public void over(int n, Range body) {
-    if (threads == 1 || n < WORTH_SPLITTING) {
-      body.run(0, n);
-      return;
+    Loop loop = new Loop(n, body);
+    int wanted = Math.min(threads, loop.chunks) - 1;
+    if (wanted > 0) {
+      current = loop;
+      while (helpers.get() < wanted) {
+        helpers.incrementAndGet();
+        pool.execute(helper);
+      }
     }
-    List<Future<?>> rest = new ArrayList<>(threads - 1);
-    for (int t = 1; t < threads; t++) {
-      int from = (int) ((long) n * t / threads);
-      int to = (int) ((long) n * (t + 1) / threads);
-      rest.add(pool.submit(() -> body.run(from, to)));
-    }
-    body.run(0, n / threads);
-    rest.forEach(Workers::await);
+    loop.work();
+    loop.await();
   }
 
-  private static void await(Future<?> f) {
+  private void help() {
     try {
-      f.get();
-    } catch (InterruptedException e) {
+      Loop seen;
+      do {
+        seen = current;
+        seen.work();
+      } while (seen != current);
+    } finally {
+      helpers.decrementAndGet();
+    }
+  }
+
+  private static final class Loop {
+    private final Range body;
+    private final int n;
+    private final int chunks;
+    private final Thread caller = Thread.currentThread();
+    private final AtomicInteger next = new AtomicInteger();
+    private final AtomicInteger done = new AtomicInteger();
+    private volatile Throwable failure;
+
+    Loop(int n, Range body) {
+      this.n = n;
+      this.body = body;
+      chunks = chunks(n);
+    }
+
+    void work() {
+      for (int c = next.getAndIncrement(); c < chunks; c = next.getAndIncrement()) {
+        try {
+          if (failure == null) {
+            body.run(c * CHUNK, Math.min(n, (c + 1) * CHUNK));
+          }
+        } catch (RuntimeException | Error e) {
+          failure = e;
+        }
+        if (done.incrementAndGet() == chunks && Thread.currentThread() != caller) {
+          LockSupport.unpark(caller);
+        }
+      }
+    }
+
+    void await() {
+      while (done.get() < chunks) {
+        LockSupport.park(this);
+        if (Thread.interrupted()) {
+          finishInterrupted();
+        }
+      }
+      if (failure instanceof RuntimeException e) {
+        throw e;
+      }
+      if (failure != null) {
+        throw new IllegalStateException("a worker failed", failure);
+      }
+    }
+
+    /** Others still write into the caller's arrays: it may not leave before they are done. */
+    private void finishInterrupted() {
+      while (done.get() < chunks) {
+        LockSupport.parkNanos(this, 1_000_000);
+        Thread.interrupted();
+      }
       Thread.currentThread().interrupt();
       throw new CancelledException("waiting for a worker");
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a worker failed", e.getCause());
     }
   }
 }

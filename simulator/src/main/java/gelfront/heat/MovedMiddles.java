@@ -50,6 +50,11 @@ final class MovedMiddles {
     return cell.length;
   }
 
+  /** Of all entries, rising; not to be modified. */
+  int[] cells() {
+    return cell;
+  }
+
   int cell(int entry) {
     return cell[entry];
   }
@@ -61,17 +66,5 @@ final class MovedMiddles {
   /** Conductance over that of a face between even cubes, less 1. */
   double excess(int entry) {
     return excess[entry];
-  }
-
-  /** The first entry of a cell or of a later one. */
-  int from(int first) {
-    int at = Arrays.binarySearch(cell, first);
-    if (at < 0) {
-      return -at - 1;
-    }
-    while (at > 0 && cell[at - 1] == first) {
-      at--;
-    }
-    return at;
   }
 }

@@ -2,6 +2,7 @@ package gelfront.heat;
 
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
+import java.util.Arrays;
 
 /**
  * Conduction in the plastisol over one step with frozen capacities and wall temperatures:
@@ -10,10 +11,17 @@ import gelfront.grid.Cavity;
  *
  * by the second-order Runge-Kutta-Legendre method (Meyer, Balsara and Aslam, J. Comput. Phys. 257
  * (2014) 594): s stages reach (s^2 + s - 2) / 4 times as far as one explicit step.
+ *
+ * <p>What is staged is the change Y since the step began, for which the method reads, with M the
+ * operator without its sources and R the rate at the start,
+ *
+ * <pre>  Y_j = mu Y_(j-1) + nu Y_(j-2) + mu~ dt M Y_(j-1) + (mu~ + gamma~) dt R</pre>
+ *
+ * so that a stage passes over four arrays only; walls and moved middles are few and listed apart.
  */
 final class PlastisolKernel {
-  /** Cells worked on at once: what two loops in a row find still in the cache. */
-  private static final int BLOCK = 2048;
+  /** Cells whose neighbours are copied at once: the copies stay in the first-level cache. */
+  private static final int BLOCK = 512;
 
   /** Share of the stable reach that is used. */
   private static final double SAFETY = 0.95;
@@ -24,20 +32,29 @@ final class PlastisolKernel {
   private final double spacing;
   private final double[] volume;
   private final int[] wallCells;
+  private final int[] wallFrom;
 
   /** W/m K per cell where it varies, else null. */
   private final double[] cellConductivity;
 
-  private final CellRuns runs;
+  private final Neighbours[] across = new Neighbours[6];
   private final MovedMiddles moved;
+  private final int[] movedFrom;
+  private final ThreadLocal<double[][]> buffers =
+      ThreadLocal.withInitial(() -> new double[8][BLOCK]);
 
+  /** K/s per W, and the same times the conductance of a face. */
   private final double[] perCapacity;
+
+  private final double[] facePerCapacity;
   private final double[] rate0;
-  private final double[] flux;
+
+  /** What flows into a cell at a stage, over the conductance of a face; K. */
+  private final double[] inflow;
+
+  private final double[] fastest;
   private double[] stage1;
   private double[] stage2;
-  private double[] mean1;
-  private double[] mean2;
   private int stages;
 
   /**
@@ -52,15 +69,32 @@ final class PlastisolKernel {
     this.volume = cavity.volumes();
     this.wallCells = wallCells;
     this.cellConductivity = variable ? new double[n] : null;
-    runs = CellRuns.of(neighbours);
+    for (int f = 0; f < 6; f++) {
+      across[f] = new Neighbours(neighbours, f, BLOCK);
+    }
     moved = MovedMiddles.of(cavity);
+    wallFrom = firstOfBlocks(wallCells);
+    movedFrom = firstOfBlocks(moved.cells());
     perCapacity = new double[n];
+    facePerCapacity = new double[n];
     rate0 = new double[n];
-    flux = new double[n];
+    inflow = new double[n];
     stage1 = new double[n];
     stage2 = new double[n];
-    mean1 = new double[wallCells.length];
-    mean2 = new double[wallCells.length];
+    fastest = new double[Workers.chunks(n)];
+  }
+
+  /** First entry of each block in a rising list of cells, and the list's length at the end. */
+  private int[] firstOfBlocks(int[] cells) {
+    int[] first = new int[(n + BLOCK - 1) / BLOCK + 1];
+    int at = 0;
+    for (int block = 0; block < first.length; block++) {
+      while (at < cells.length && cells[at] < block * BLOCK) {
+        at++;
+      }
+      first[block] = at;
+    }
+    return first;
   }
 
   /** Where conductivity varies: W/m K per cell, filled by the caller before a step; else null. */
@@ -77,100 +111,106 @@ final class PlastisolKernel {
    * @param t0 °C before; not modified
    * @param capacity J/m3 K per cell
    * @param k W/m K where it does not vary
-   * @param wall W/K, sum of U over the walls of each cell
-   * @param wallSource W, sum of U T_wall over the walls of each cell
-   * @param out °C after; modified
+   * @param wall W/K, sum of U over the walls of a cell, per entry of wallCells
+   * @param wallSource W, sum of U T_wall over the walls of a cell, per entry of wallCells
    * @param mean °C, mean over the step as the walls saw it, per entry of wallCells; modified
+   * @return K per cell that the step adds; the kernel's own, good until the next step
    */
-  void step(
+  double[] step(
       double[] t0,
       double[] capacity,
       double k,
       double[] wall,
       double[] wallSource,
       double dt,
-      double[] out,
       double[] mean) {
-    double explicit = explicitLimit(capacity, k, wall);
-    int s = stagesFor(dt / (SAFETY * explicit));
+    double g = cellConductivity == null ? k * spacing : spacing;
+    int s = stagesFor(dt / (SAFETY * explicitLimit(capacity, g, wall)));
     stages = s;
     double w1 = 4.0 / ((double) s * s + s - 2);
-    double first = w1 / 3;
-    double g = k * spacing;
-    workers.over(n, (a, b) -> rates(t0, g, wall, wallSource, rate0, a, b));
-    double[] before = stage2;
-    double[] last = stage1;
-    System.arraycopy(t0, 0, before, 0, n);
-    double step1 = first * dt;
-    double[] l1 = last;
-    workers.over(
-        n,
-        (a, b) -> {
-          for (int i = a; i < b; i++) {
-            l1[i] = t0[i] + step1 * rate0[i];
-          }
-        });
-    java.util.Arrays.fill(mean2, 0);
-    for (int i = 0; i < wallCells.length; i++) {
-      mean1[i] = first * t0[wallCells[i]];
-    }
+    double[] y1 = stage1;
+    double[] y2 = stage2;
+    double first = w1 / 3 * dt;
+    workers.over(n, (a, b) -> begin(t0, g, wall, wallSource, first, y1, y2, mean, a, b));
+    double[] weight = meanWeights(s, w1);
     for (int j = 2; j <= s; j++) {
-      double mu = (2.0 * j - 1) / j * b(j) / b(j - 1);
-      double nu = -(j - 1.0) / j * b(j) / b(j - 2);
-      double muRate = mu * w1;
-      double gamma = -(1 - b(j - 1)) * muRate;
-      meanStage(mu, nu, muRate, gamma, t0, last);
-      double[] y = last;
-      double[] y2 = before;
-      workers.over(
-          n,
-          (from, to) -> {
-            for (int a = from; a < to; a += BLOCK) {
-              int b = Math.min(to, a + BLOCK);
-              stage(t0, y, y2, g, wall, wallSource, mu, nu, muRate * dt, gamma * dt, a, b);
-            }
-          });
-      before = last;
-      last = y2;
+      stage(mu(j), nu(j), mu(j) * w1 * dt, b(j - 1) * mu(j) * w1 * dt, g, wall, weight[j], mean);
     }
-    System.arraycopy(last, 0, out, 0, n);
-    System.arraycopy(mean1, 0, mean, 0, wallCells.length);
-    stage1 = last;
-    stage2 = before;
+    return stage1;
   }
 
   private static double b(int j) {
     return j < 2 ? 1.0 / 3 : (j * (double) j + j - 2) / (2.0 * j * (j + 1));
   }
 
-  /** The integral of a wall cell's temperature obeys the same recursion as the temperature. */
-  private void meanStage(
-      double mu, double nu, double muRate, double gamma, double[] t0, double[] last) {
-    for (int i = 0; i < wallCells.length; i++) {
-      int c = wallCells[i];
-      mean2[i] = mu * mean1[i] + nu * mean2[i] + muRate * last[c] + gamma * t0[c];
-    }
-    double[] swap = mean1;
-    mean1 = mean2;
-    mean2 = swap;
+  private static double mu(int j) {
+    return (2.0 * j - 1) / j * b(j) / b(j - 1);
   }
 
-  private double explicitLimit(double[] capacity, double k, double[] wall) {
-    double least = Double.POSITIVE_INFINITY;
-    int m = 0;
-    for (int i = 0; i < n; i++) {
-      double sum = wall[i];
-      for (; m < moved.count() && moved.cell(m) == i; m++) {
-        sum += spacing * moved.excess(m) * between(i, moved.other(m), k);
+  private static double nu(int j) {
+    return -(j - 1.0) / j * b(j) / b(j - 2);
+  }
+
+  /**
+   * The time integral of Y obeys the method's recursion, too; so it is a sum over the stages, and
+   * this is what each stage's Y_(j-1) counts in it.
+   */
+  private static double[] meanWeights(int s, double w1) {
+    double[] reaching = new double[s + 3];
+    double[] weight = new double[s + 1];
+    reaching[s] = 1;
+    for (int j = s; j >= 2; j--) {
+      if (j < s) {
+        reaching[j] = mu(j + 1) * reaching[j + 1] + nu(j + 2) * reaching[j + 2];
       }
-      for (int f = 0; f < 6; f++) {
-        int j = neighbours[6 * i + f];
-        sum += j == i ? 0 : cellConductivity == null ? k * spacing : face(i, j) * spacing;
-      }
-      perCapacity[i] = 1 / (capacity[i] * volume[i]);
-      least = Math.min(least, 1 / (sum * perCapacity[i]));
+      weight[j] = mu(j) * w1 * reaching[j];
     }
-    return least;
+    return weight;
+  }
+
+  /** s that an explicit step may last: no rate exceeds what a row adds up to (Gershgorin). */
+  private double explicitLimit(double[] capacity, double g, double[] wall) {
+    workers.over(n, (a, b) -> fastest[a / Workers.CHUNK] = fastest(capacity, g, wall, a, b));
+    return 2 / Arrays.stream(fastest).max().orElseThrow();
+  }
+
+  /** 1/s, bound of the fastest rate; fills the capacities. */
+  private double fastest(double[] capacity, double g, double[] wall, int from, int to) {
+    double most = 0;
+    int w = wallFrom[from / BLOCK];
+    int m = movedFrom[from / BLOCK];
+    for (int i = from; i < to; i++) {
+      double sum = cellConductivity == null ? inside(i) : varying(i);
+      for (; m < moved.count() && moved.cell(m) == i; m++) {
+        sum += moved.excess(m) * face(i, moved.other(m));
+      }
+      sum *= 2 * g;
+      if (w < wallCells.length && wallCells[w] == i) {
+        sum += wall[w++];
+      }
+      double per = 1 / (capacity[i] * volume[i]);
+      perCapacity[i] = per;
+      facePerCapacity[i] = g * per;
+      most = Math.max(most, sum * per);
+    }
+    return most;
+  }
+
+  private int inside(int i) {
+    int count = 0;
+    for (int f = 0; f < 6; f++) {
+      count += neighbours[6 * i + f] == i ? 0 : 1;
+    }
+    return count;
+  }
+
+  private double varying(int i) {
+    double sum = 0;
+    for (int f = 0; f < 6; f++) {
+      int j = neighbours[6 * i + f];
+      sum += j == i ? 0 : face(i, j);
+    }
+    return sum;
   }
 
   static int stagesFor(double reach) {
@@ -179,90 +219,144 @@ final class PlastisolKernel {
     return s % 2 == 0 ? s + 1 : s;
   }
 
-  private double between(int i, int j, double k) {
-    return cellConductivity == null ? k : face(i, j);
-  }
-
+  /** Conductivity between two cells; 1 where it does not vary, being part of g. */
   private double face(int i, int j) {
-    return 2
-        * cellConductivity[i]
-        * cellConductivity[j]
-        / (cellConductivity[i] + cellConductivity[j]);
-  }
-
-  private void rates(
-      double[] t, double g, double[] wall, double[] source, double[] out, int from, int to) {
-    conduction(t, g, out, from, to);
-    for (int i = from; i < to; i++) {
-      out[i] = (out[i] + source[i] - wall[i] * t[i]) * perCapacity[i];
+    if (cellConductivity == null) {
+      return 1;
     }
+    double own = cellConductivity[i];
+    double other = cellConductivity[j];
+    return 2 * own * other / (own + other);
   }
 
-  /** W into each cell from its neighbours. */
-  private void conduction(double[] t, double g, double[] out, int from, int to) {
-    even(t, g, out, from, to);
-    for (int m = moved.from(from); m < moved.count() && moved.cell(m) < to; m++) {
-      int i = moved.cell(m);
-      int j = moved.other(m);
-      double face = cellConductivity == null ? g : spacing * face(i, j);
-      out[i] += face * moved.excess(m) * (t[j] - t[i]);
-    }
-  }
-
-  /** As if all middles were one voxel apart. */
-  private void even(double[] t, double g, double[] out, int from, int to) {
-    if (cellConductivity != null) {
-      for (int i = from; i < to; i++) {
-        double sum = 0;
-        for (int f = 0; f < 6; f++) {
-          int j = neighbours[6 * i + f];
-          sum += j == i ? 0 : spacing * face(i, j) * (t[j] - t[i]);
-        }
-        out[i] = sum;
+  /** The rate at the start, and the first stage. */
+  private void begin(
+      double[] t0,
+      double g,
+      double[] wall,
+      double[] source,
+      double step,
+      double[] y1,
+      double[] y2,
+      double[] mean,
+      int from,
+      int to) {
+    double[][] buffer = buffers.get();
+    for (int a = from; a < to; a += BLOCK) {
+      int b = Math.min(to, a + BLOCK);
+      inward(t0, a, b, buffer);
+      for (int w = wallFrom[a / BLOCK]; w < wallFrom[a / BLOCK + 1]; w++) {
+        double own = t0[wallCells[w]];
+        inflow[wallCells[w]] += (source[w] - wall[w] * own) / g;
+        mean[w] = own;
       }
-      return;
-    }
-    for (int run = runs.holding(from); run < runs.count() && runs.start(run) < to; run++) {
-      int a = Math.max(from, runs.start(run));
-      int b = Math.min(to, runs.start(run + 1));
-      int x0 = runs.offset(run, 0);
-      int x1 = runs.offset(run, 1);
-      int y0 = runs.offset(run, 2);
-      int y1 = runs.offset(run, 3);
-      int z0 = runs.offset(run, 4);
-      int z1 = runs.offset(run, 5);
       for (int i = a; i < b; i++) {
-        double own = t[i];
-        out[i] =
-            g
-                * ((t[i + x0] - own)
-                    + (t[i + x1] - own)
-                    + (t[i + y0] - own)
-                    + (t[i + y1] - own)
-                    + (t[i + z0] - own)
-                    + (t[i + z1] - own));
+        rate0[i] = facePerCapacity[i] * inflow[i];
+        y1[i] = step * rate0[i];
+        y2[i] = 0;
       }
     }
   }
 
   private void stage(
-      double[] t0,
-      double[] y,
-      double[] y2,
-      double g,
-      double[] wall,
-      double[] source,
       double mu,
       double nu,
       double muStep,
-      double gammaStep,
+      double rateStep,
+      double g,
+      double[] wall,
+      double weight,
+      double[] mean) {
+    double[] y = stage1;
+    double[] out = stage2;
+    workers.over(
+        n,
+        (from, to) -> {
+          double[][] buffer = buffers.get();
+          for (int a = from; a < to; a += BLOCK) {
+            int b = Math.min(to, a + BLOCK);
+            inward(y, a, b, buffer);
+            walls(y, a, g, wall, weight, mean);
+            combine(out, y, inflow, facePerCapacity, rate0, mu, nu, muStep, rateStep, a, b);
+          }
+        });
+    stage1 = out;
+    stage2 = y;
+  }
+
+  private void walls(double[] y, int a, double g, double[] wall, double weight, double[] mean) {
+    double per = 1 / g;
+    for (int w = wallFrom[a / BLOCK]; w < wallFrom[a / BLOCK + 1]; w++) {
+      int c = wallCells[w];
+      double own = y[c];
+      inflow[c] -= per * wall[w] * own;
+      mean[w] += weight * own;
+    }
+  }
+
+  /** One index for all arrays: other loops are not vectorised by the compiler. */
+  private static void combine(
+      double[] out,
+      double[] y,
+      double[] inflow,
+      double[] per,
+      double[] rate,
+      double mu,
+      double nu,
+      double muStep,
+      double rateStep,
       int from,
       int to) {
-    double rest = 1 - mu - nu;
-    conduction(y, g, flux, from, to);
     for (int i = from; i < to; i++) {
-      double rate = (flux[i] + source[i] - wall[i] * y[i]) * perCapacity[i];
-      y2[i] = mu * y[i] + nu * y2[i] + rest * t0[i] + muStep * rate + gammaStep * rate0[i];
+      out[i] = mu * y[i] + nu * out[i] + muStep * per[i] * inflow[i] + rateStep * rate[i];
+    }
+  }
+
+  /** What flows into cells from their neighbours, over g. */
+  private void inward(double[] y, int from, int to, double[][] buffer) {
+    if (cellConductivity == null) {
+      int count = to - from;
+      double[] own = buffer[6];
+      double[] sum = buffer[7];
+      System.arraycopy(y, from, own, 0, count);
+      for (int f = 0; f < 6; f++) {
+        across[f].copy(y, from, to, buffer[f]);
+      }
+      differences(count, own, buffer[0], buffer[1], buffer[2], sum);
+      moreDifferences(count, own, buffer[3], buffer[4], buffer[5], sum);
+      System.arraycopy(sum, 0, inflow, from, count);
+    } else {
+      varyingInward(y, from, to);
+    }
+    for (int m = movedFrom[from / BLOCK]; m < movedFrom[from / BLOCK + 1]; m++) {
+      int i = moved.cell(m);
+      int j = moved.other(m);
+      inflow[i] += face(i, j) * moved.excess(m) * (y[j] - y[i]);
+    }
+  }
+
+  private void varyingInward(double[] y, int from, int to) {
+    for (int i = from; i < to; i++) {
+      double s = 0;
+      for (int f = 0; f < 6; f++) {
+        int j = neighbours[6 * i + f];
+        s += j == i ? 0 : face(i, j) * (y[j] - y[i]);
+      }
+      inflow[i] = s;
+    }
+  }
+
+  private static void differences(
+      int count, double[] own, double[] p, double[] q, double[] r, double[] sum) {
+    for (int k = 0; k < count; k++) {
+      sum[k] = (p[k] - own[k]) + (q[k] - own[k]) + (r[k] - own[k]);
+    }
+  }
+
+  private static void moreDifferences(
+      int count, double[] own, double[] p, double[] q, double[] r, double[] sum) {
+    for (int k = 0; k < count; k++) {
+      sum[k] = sum[k] + (p[k] - own[k]) + (q[k] - own[k]) + (r[k] - own[k]);
     }
   }
 }

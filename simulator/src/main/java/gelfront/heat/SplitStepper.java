@@ -34,12 +34,13 @@ public final class SplitStepper implements HeatStepper {
   private final double[] wall;
   private final double[] source;
   private final double[] capacity;
-  private final double[] next;
   private final double[] mean;
+  private final double[] gains;
   private final int[] meanAt;
   private final double[] heat;
   private final double[] change;
   private final double[] predicted;
+  private double[] added;
   private double lastStep;
   private int passes;
 
@@ -57,10 +58,10 @@ public final class SplitStepper implements HeatStepper {
     volume = cavity.volumes();
     reach = reach(cavity);
     conductance = new double[walls];
-    wall = new double[n];
-    source = new double[n];
+    wall = new double[wallCells.length];
+    source = new double[wallCells.length];
     capacity = new double[n];
-    next = new double[n];
+    gains = new double[Workers.chunks(n)];
     mean = new double[wallCells.length];
     heat = new double[model.mould().count()];
     change = new double[heat.length];
@@ -172,7 +173,7 @@ public final class SplitStepper implements HeatStepper {
         conductance[w] =
             mouth.film() > 0 ? 1 / (inside + 1 / (mouth.film() * walls.cosine()[w] * dx * dx)) : 0;
       }
-      wall[walls.cell()[w]] += conductance[w];
+      wall[meanAt[w]] += conductance[w];
     }
   }
 
@@ -182,13 +183,12 @@ public final class SplitStepper implements HeatStepper {
   }
 
   private void pass(ThermalState state, double dt, MouthFilm mouth) {
-    Cavity.Walls walls = model.cavity().walls();
     Arrays.fill(source, 0);
     for (int w = 0; w < conductance.length; w++) {
-      source[walls.cell()[w]] += conductance[w] * beyond(state, mouth, w);
+      source[meanAt[w]] += conductance[w] * beyond(state, mouth, w);
     }
     double k = curves.conductivity(0);
-    kernel.step(state.temperature, capacity, k, wall, source, dt, next, mean);
+    added = kernel.step(state.temperature, capacity, k, wall, source, dt, mean);
     Arrays.fill(heat, 0);
     for (int w = 0; w < conductance.length; w++) {
       int m = model.mouldCell()[w];
@@ -224,22 +224,22 @@ public final class SplitStepper implements HeatStepper {
   private double applyEnthalpy(ThermalState state) {
     double[] old = state.temperature;
     double[] fresh = state.previous;
+    double[] enthalpy = state.enthalpy;
+    double[] rise = added;
     workers.over(
         old.length,
         (a, b) -> {
+          double gain = 0;
           for (int i = a; i < b; i++) {
-            double dh = capacity[i] * (next[i] - old[i]);
-            state.enthalpy[i] += dh;
-            next[i] = dh;
-            fresh[i] = curves.temperature(state.enthalpy[i]);
+            double dh = capacity[i] * rise[i];
+            enthalpy[i] += dh;
+            gain += dh * volume[i];
+            fresh[i] = curves.temperature(enthalpy[i]);
           }
+          gains[a / Workers.CHUNK] = gain;
         });
     state.previous = old;
     state.temperature = fresh;
-    double sum = 0;
-    for (int i = 0; i < next.length; i++) {
-      sum += next[i] * volume[i];
-    }
-    return sum;
+    return Arrays.stream(gains).sum();
   }
 }
