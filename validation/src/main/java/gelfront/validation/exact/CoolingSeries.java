@@ -129,6 +129,17 @@ public final class CoolingSeries {
 
   /** Fourier number at which the centre has come down to {@code theta}. */
   public double fourierAtCentre(double theta) {
-    return Roots.find(f -> centre(f) - theta, 5e-3, 50 / (zeta[0] * zeta[0]));
+    return fourierAt(0, theta, 5e-3);
+  }
+
+  /** Fourier number, 0.001 or more, at which the share {@code r} of the radius has done so. */
+  public double fourierAt(double r, double theta) {
+    return fourierAt(r, theta, 1e-3);
+  }
+
+  private double fourierAt(double r, double theta, double least) {
+    return at(r, least) < theta
+        ? least
+        : Roots.find(f -> at(r, f) - theta, least, 50 / (zeta[0] * zeta[0]));
   }
 }
