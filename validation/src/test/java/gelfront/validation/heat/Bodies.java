@@ -13,6 +13,7 @@ import gelfront.mesh.Box;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
+import gelfront.run.Events;
 import gelfront.run.ShotRun;
 import gelfront.setup.Block;
 import gelfront.state.ThermalState;
@@ -24,6 +25,9 @@ import java.util.Optional;
 
 /** Simple bodies in surroundings that stay at {@link #AROUND}, voxelized and run as parts are. */
 final class Bodies {
+  /** K, a quarter of the fine level's: errors in space alone are looked at. */
+  private static final double STEPS = 0.0125;
+
   static final double K = 0.15;
   static final double C = 1.9e6;
   static final double ALPHA = K / C;
@@ -118,7 +122,7 @@ final class Bodies {
     return run(split, model, probe, curves, start, until, longest);
   }
 
-  /** A run with the steps that every shot takes. */
+  /** A run with steps short enough to leave errors in space alone. */
   static Run run(
       HeatStepper stepper,
       VoxelModel model,
@@ -131,7 +135,8 @@ final class Bodies {
     Watch watch = new Watch(model.cavity(), List.of(probe));
     watch.see(state);
     ShotRun.Mouth shut = new ShotRun.Mouth(MouthFilm.INSULATED, 0, MouthFilm.INSULATED);
-    new ShotRun(stepper, shut, List.of(watch)).run(state, until, longest, Progress.NONE);
+    new ShotRun(stepper, shut, Events.NONE, STEPS, List.of(watch))
+        .run(state, until, longest, Progress.NONE);
     return new Run(state, watch);
   }
 
