@@ -17,6 +17,7 @@ import gelfront.state.ThermalState;
 import gelfront.voxelize.CavityBuilder;
 import gelfront.voxelize.Labelled;
 import gelfront.voxelize.MouldBuilder;
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -119,6 +120,28 @@ class SplitStepperTest {
     } finally {
       pool.shutdown();
     }
+  }
+
+  /** One array over the cells would be 260 kB; lambdas and loop records are a few kB. */
+  @Test
+  void aStepAllocatesNothingThatGrowsWithTheCells() {
+    VoxelModel model = ball(ALUMINIUM, 0.2e-3);
+    ThermalState s = new ThermalState(model, curves(20e3), 165);
+    SplitStepper stepper = new SplitStepper(model, curves(20e3), Workers.SERIAL);
+    var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long self = Thread.currentThread().getId();
+    for (int i = 0; i < 10; i++) {
+      stepper.step(s, 0.1 + 0.05 * s.time, MouthFilm.INSULATED);
+    }
+
+    long before = threads.getThreadAllocatedBytes(self);
+    for (int i = 0; i < 10; i++) {
+      stepper.step(s, 0.1 + 0.05 * s.time, MouthFilm.INSULATED);
+    }
+    long perStep = (threads.getThreadAllocatedBytes(self) - before) / 10;
+
+    assertTrue(8L * model.cavity().count() > 200_000, "an array would show");
+    assertTrue(perStep < 50_000, perStep + " bytes a step");
   }
 
   /** Against a mould that stays as it is; a real one adds a small first-order share. */
