@@ -5,6 +5,7 @@ import gelfront.base.Workers;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
+import gelfront.setup.CaseFile;
 import gelfront.timing.LargeMesh;
 import gelfront.timing.Timings;
 import java.io.IOException;
@@ -27,10 +28,13 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     description = {
       "Time this machine: the standard case (cells, steps, seconds, peak heap, one thread and"
-          + " all), and a mesh of a million triangles from file to voxels.",
+          + " all), live mode (gate, sprue, recipe changed), and a mesh of a million triangles"
+          + " from file to voxels.",
       "Nothing else should be running meanwhile."
     })
 final class TimingCommand implements Callable<Integer> {
+  private static final String LIVE = "two-bulbs-neck";
+
   @Option(
       names = "--runs",
       paramLabel = "N",
@@ -75,7 +79,9 @@ final class TimingCommand implements Callable<Integer> {
     Timings timings = new Timings(console.out()::println);
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
-      timings.standardCase(voxelMm * 1e-3, runs, new Workers(pool, threads));
+      Workers workers = new Workers(pool, threads);
+      timings.standardCase(voxelMm * 1e-3, runs, workers);
+      live(timings, workers, pool);
     } finally {
       pool.shutdownNow();
     }
@@ -83,6 +89,22 @@ final class TimingCommand implements Callable<Integer> {
       largeMesh(timings);
     }
     return ExitCode.OK;
+  }
+
+  private void live(Timings timings, Workers workers, ExecutorService pool) {
+    try {
+      Path folder = Files.createTempDirectory("gelfront-timing-");
+      try {
+        Path file = new ExampleCase(LIVE).copyTo(folder);
+        timings.live(CaseFile.read(file), runs, workers, pool);
+      } finally {
+        Files.deleteIfExists(folder.resolve(LIVE + ".stl"));
+        Files.deleteIfExists(folder.resolve(LIVE + ".toml"));
+        Files.delete(folder);
+      }
+    } catch (IOException e) {
+      throw new OutputFailure("no temporary file can be written: " + e.getMessage(), e);
+    }
   }
 
   private static void largeMesh(Timings timings) {

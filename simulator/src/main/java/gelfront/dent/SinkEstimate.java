@@ -1,5 +1,6 @@
 package gelfront.dent;
 
+import gelfront.base.Progress;
 import gelfront.finding.Dent;
 import gelfront.grid.Basins;
 import gelfront.grid.Cavity;
@@ -65,8 +66,11 @@ public final class SinkEstimate {
     partVolume = v;
   }
 
-  public Sink of(Basins.Basin pocket) {
-    return new Estimate(pocket).sink();
+  /**
+   * @throws gelfront.base.CancelledException if the watcher wants to stop
+   */
+  public Sink of(Basins.Basin pocket, Progress progress) {
+    return new Estimate(pocket).sink(progress);
   }
 
   /** Slices of one pocket while it sinks. */
@@ -90,12 +94,13 @@ public final class SinkEstimate {
       Arrays.fill(place, -1);
     }
 
-    Sink sink() {
+    Sink sink(Progress progress) {
       double from = pocket.level();
       for (int c : pocket.cells()) {
         temperature += history.at(c, from) / pocket.cells().length;
       }
       for (int i = 0; i < history.size(); i++) {
+        progress.check("judging", (double) i / history.size());
         double to = history.time(i);
         if (to > from) {
           interval(from, to);

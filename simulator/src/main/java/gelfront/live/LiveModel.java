@@ -23,7 +23,8 @@ import java.util.function.Function;
  *
  * <p>Results are those of {@link CaseRunner} to the last bit, whatever was asked before. Requests
  * may come from any thread. A request that a newer one, or its own {@code cancel}, makes pointless
- * stops at the next progress check: one each 16 000 triangles, each solid and axis, each time step.
+ * stops at the next progress check: one each 16 000 triangles, each solid and axis, each time step,
+ * each of these again in judging.
  */
 public final class LiveModel {
   private final PartShape shape;

@@ -77,8 +77,7 @@ public final class CaseRunner {
     history.end(state);
     ShotRecord record =
         new ShotRecord(set.times(), firm.times(), history.history(), history.mould());
-    progress.check("judging", 0);
-    Judge.Judgement judgement = Judge.judge(c, voxels, record);
+    Judge.Judgement judgement = Judge.judge(c, voxels, record, progress);
     return new Outcome(voxels, record, judgement, state, steps, state.time < LONGEST);
   }
 

@@ -4,10 +4,12 @@ import gelfront.base.Quantities;
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
+import gelfront.setup.LoadedCase;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 /** Runs things against the clock and tells a line about each. */
@@ -55,6 +57,24 @@ public final class Timings {
     }
     took.sort(Comparator.comparingDouble(Stopwatch::seconds));
     return took.get(runs / 2);
+  }
+
+  /**
+   * Live mode: gate, sprue and recipe changed, from request to verdict.
+   *
+   * @param loaded with gate and sprue declared
+   * @param loop one thread of it calculates, and splits its loops over {@code all}
+   */
+  public void live(LoadedCase loaded, int runs, Workers all, Executor loop) {
+    LiveRequests live = new LiveRequests(loaded, all, loop);
+    tell("live, %s at quick level, from request to verdict", loaded.setup().name());
+    tell("  first        %6.2f s   once the part is read", live.first());
+    live.median(runs, live::otherGate); // warm
+    live.forgetGap();
+    tell("  other gate   %6.2f s   voxels follow its size", live.median(runs, live::otherGate));
+    tell("  other sprue  %6.2f s   the same voxels", live.median(runs, live::otherSprue));
+    tell("  other recipe %6.2f s   the same model", live.median(runs, live::otherRecipe));
+    tell("  longest time without asking whether to stop, when warm: %.0f ms", live.gap() * 1e3);
   }
 
   /** Reading, checking and voxelizing a mesh file. */

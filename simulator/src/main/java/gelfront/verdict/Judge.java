@@ -1,5 +1,6 @@
 package gelfront.verdict;
 
+import gelfront.base.Progress;
 import gelfront.dent.Sink;
 import gelfront.dent.SinkEstimate;
 import gelfront.feed.CutOff;
@@ -40,12 +41,14 @@ public final class Judge {
   private final boolean[] mouth;
   private final double gateSets;
 
-  private Judge(Case setup, CaseVoxels voxels, ShotRecord shot) {
+  private Judge(Case setup, CaseVoxels voxels, ShotRecord shot, Progress progress) {
     this.setup = setup;
     this.voxels = voxels;
     this.cavity = voxels.model().cavity();
     this.shot = shot;
+    progress.check("judging", 0);
     this.cutOff = CutOff.of(cavity, shot.set());
+    progress.check("judging", 0);
     this.walls = WallDistance.of(cavity);
     this.mouth = MergeTree.mouthCells(cavity);
     this.gateSets = latest(cutOff.level(), this::isPart);
@@ -58,18 +61,24 @@ public final class Judge {
    */
   public record Judgement(Findings findings, float[] cutOff, short[] pocket) {}
 
-  public static Judgement judge(Case setup, CaseVoxels voxels, ShotRecord shot) {
-    return new Judge(setup, voxels, shot).judge();
+  /**
+   * @throws gelfront.base.CancelledException if the watcher wants to stop
+   */
+  public static Judgement judge(Case setup, CaseVoxels voxels, ShotRecord shot, Progress progress) {
+    return new Judge(setup, voxels, shot, progress).judge(progress);
   }
 
-  private Judgement judge() {
+  private Judgement judge(Progress progress) {
     double[] mould = shot.mouldAtWall();
     SinkEstimate sinks =
         new SinkEstimate(
             cavity, walls, shot.set(), shot.history(), setup.plastisol(), mould[mould.length - 1]);
     List<Draft> drafts = new ArrayList<>();
+    int pocketsInAll = cutOff.basins().size();
     for (Basins.Basin b : cutOff.basins()) {
-      drafts.add(draft(b, sinks.of(b)));
+      double done = (double) drafts.size() / pocketsInAll;
+      Progress one = (stage, f) -> progress.at(stage, done + f / pocketsInAll);
+      drafts.add(draft(b, sinks.of(b, one)));
     }
     drafts.sort(
         Comparator.comparingDouble((Draft d) -> -d.deepest().depthHigh())

@@ -186,6 +186,7 @@ class LiveModelTest {
   void aRunningRequestStopsAtTheNextCheck() {
     assertTrue(checksUntilStopped("finding the cavity's cells", 4).size() <= 1);
     assertTrue(checksUntilStopped("cooling", 10).size() <= 1);
+    assertTrue(checksUntilStopped("judging", 5).size() <= 1);
   }
 
   @Test
@@ -196,6 +197,7 @@ class LiveModelTest {
 
     assertFalse(done.isCompletedExceptionally());
     assertTrue(checks.stream().filter("finding the cavity's cells"::equals).count() >= 9);
+    assertTrue(checks.stream().filter("judging"::equals).count() >= 10);
     assertEquals(outcome(FIRST).steps(), checks.stream().filter("cooling"::equals).count());
   }
 
