@@ -1,5 +1,6 @@
 package gelfront.grid;
 
+import gelfront.base.Progress;
 import java.util.Arrays;
 
 /**
@@ -29,10 +30,21 @@ public final class WallDistance {
   }
 
   public static WallDistance of(Cavity cavity) {
+    return of(cavity, Progress.NONE);
+  }
+
+  /**
+   * As above, watched: asks before every sweep.
+   *
+   * @throws gelfront.base.CancelledException if the watcher wants to stop
+   */
+  public static WallDistance of(Cavity cavity, Progress progress) {
     WallDistance d = new WallDistance(cavity);
     d.seed();
-    for (int sweep = 0; sweep < MOST_SWEEPS && d.sweep(); sweep++) {
-      // until nothing changes
+    boolean changes = true;
+    for (int sweep = 0; sweep < MOST_SWEEPS && changes; sweep++) {
+      progress.check("measuring to the walls", (double) sweep / MOST_SWEEPS);
+      changes = d.sweep();
     }
     return d;
   }

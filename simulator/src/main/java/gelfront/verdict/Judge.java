@@ -48,8 +48,7 @@ public final class Judge {
     this.shot = shot;
     progress.check("judging", 0);
     this.cutOff = CutOff.of(cavity, shot.set());
-    progress.check("judging", 0);
-    this.walls = WallDistance.of(cavity);
+    this.walls = WallDistance.of(cavity, (stage, f) -> progress.at("judging", 0));
     this.mouth = MergeTree.mouthCells(cavity);
     this.gateSets = latest(cutOff.level(), this::isPart);
   }
