@@ -10,8 +10,9 @@ package gelfront.grid;
  * @param startTemperature °C; length m
  * @param neighbour mould cell across +x, +y, +z, -1 where there is none; length 3 m
  * @param conductance W/K to it; length 3 m
- * @param airConductance W/K to the surrounding air; length m
- * @param airTemperature °C of that air
+ * @param airConductance W/K through outer faces to what surrounds the block; length m
+ * @param airTemperature °C of that, the mean by conductance where a cell has several outer faces;
+ *     length m
  */
 public record MouldCells(
     RectilinearGrid grid,
@@ -22,7 +23,7 @@ public record MouldCells(
     int[] neighbour,
     double[] conductance,
     double[] airConductance,
-    double airTemperature) {
+    double[] airTemperature) {
   public int count() {
     return cells.length;
   }

@@ -124,7 +124,7 @@ final class MouldSolver {
     double toAir = 0;
     for (int i = 0; i < n; i++) {
       double e = heat[i] + dt * q[i];
-      double above = cells.airConductance()[i] * (t[i] - cells.airTemperature());
+      double above = cells.airConductance()[i] * (t[i] - cells.airTemperature()[i]);
       toAir += dt * (above + air[i] * change[i]);
       t[i] += e / cells.capacity()[i];
       gain += e;
@@ -178,7 +178,7 @@ final class MouldSolver {
     int[] nb = cells.neighbour();
     double[] g = cells.conductance();
     for (int i = 0; i < n; i++) {
-      out[i] = cells.airConductance()[i] * (cells.airTemperature() - t[i]);
+      out[i] = cells.airConductance()[i] * (cells.airTemperature()[i] - t[i]);
     }
     for (int i = 0; i < n; i++) {
       for (int a = 0; a < 3; a++) {

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param contactConductance W/m2 K between plastisol and mould
  * @param warmSpots places that start warmer or cooler than the rest
  * @param inserts places of another material; later ones win
+ * @param faces outer faces that lose heat otherwise than to the air, each side once at most
  */
 public record Block(
     MouldMaterial material,
@@ -29,13 +30,64 @@ public record Block(
     double airFilm,
     double contactConductance,
     List<WarmSpot> warmSpots,
-    List<Insert> inserts) {
+    List<Insert> inserts,
+    List<Face> faces) {
   public Block {
     warmSpots = List.copyOf(warmSpots);
     inserts = List.copyOf(inserts);
+    faces = List.copyOf(faces);
+    if (faces.stream().map(Face::side).distinct().count() < faces.size()) {
+      throw new IllegalArgumentException("a face of the block is stated twice");
+    }
     if (!(wall > 0) || !(airFilm >= 0) || !(contactConductance > 0)) {
       throw new IllegalArgumentException(
           "wall and contact must be positive, the air film not less than 0");
+    }
+  }
+
+  /** A block in the air on all sides. */
+  public Block(
+      MouldMaterial material,
+      double wall,
+      Optional<Box> outer,
+      double startTemperature,
+      double airTemperature,
+      double airFilm,
+      double contactConductance,
+      List<WarmSpot> warmSpots,
+      List<Insert> inserts) {
+    this(
+        material,
+        wall,
+        outer,
+        startTemperature,
+        airTemperature,
+        airFilm,
+        contactConductance,
+        warmSpots,
+        inserts,
+        List.of());
+  }
+
+  /** What a side of the block loses its heat to: as stated, or the air. */
+  public Face face(Side side) {
+    return faces.stream()
+        .filter(f -> f.side().equals(side))
+        .findFirst()
+        .orElse(new Face(side, airFilm, airTemperature));
+  }
+
+  /**
+   * What an outer face loses its heat to.
+   *
+   * @param film W/m2 K, radiation included; 0 insulates
+   * @param temperature °C of the air, water or bench there
+   */
+  public record Face(Side side, double film, double temperature) {
+    public Face {
+      if (!(film >= 0) || !Double.isFinite(temperature)) {
+        throw new IllegalArgumentException("a face needs a film not less than 0, and °C");
+      }
     }
   }
 

@@ -16,11 +16,17 @@ final class BlockReader {
   private static final double HOTTEST = 180;
 
   private final CaseTable table;
+  private final Vec3 up;
   private final MaterialTable materials;
   private final List<Statement> assumed;
 
-  BlockReader(CaseTable table, MaterialTable materials, List<Statement> assumed) {
+  /**
+   * @param up which way is up, length one
+   * @param assumed collects what is filled in
+   */
+  BlockReader(CaseTable table, Vec3 up, MaterialTable materials, List<Statement> assumed) {
     this.table = table;
+    this.up = up;
     this.materials = materials;
     this.assumed = assumed;
   }
@@ -61,8 +67,9 @@ final class BlockReader {
       String of = t.needChoice("material", known);
       region(t).ifPresent(r -> inserts.add(new Block.Insert(r, materials.mould(of))));
     }
+    List<Block.Face> faces = new FaceReader(up, air, materials, assumed).read(table.list("face"));
     return new Block(
-        materials.mould(material), wall, outer, start, air, film, contact, spots, inserts);
+        materials.mould(material), wall, outer, start, air, film, contact, spots, inserts, faces);
   }
 
   private double film(String key, double low, double high, Ranged built) {

@@ -51,11 +51,11 @@ final class CaseAssembler {
     CaseTable stuff = root.sub("plastisol");
     Plastisol mix = new PlastisolReader(stuff, materials, assumed, warnings).read();
     Shot shot = shot(root.sub("shot"));
-    Block block = new BlockReader(root.sub("block"), materials, assumed).read();
     Vec3 up = root.direction("up").orElse(new Vec3(0, 0, 1));
     if (!root.has("up")) {
       assumed.add(new Statement("up", "[0, 0, 1]", "as drawn"));
     }
+    Block block = new BlockReader(root.sub("block"), up, materials, assumed).read();
     OptionalDouble clamping = root.quantity("clamping_force", Dimension.FORCE, 1, 1e6);
     int cavities = root.count("cavities", 1);
     Numerics numerics = numerics(root.sub("numerics"));
@@ -119,6 +119,19 @@ final class CaseAssembler {
               Quantities.say(
                   "the air (%.0f °C) must be colder than %.0f °C, at which the part is firm: it would never be; is it stated in the right unit?",
                   block.airTemperature(), mix.firm()));
+    }
+    coolants(block, mix);
+  }
+
+  private void coolants(Block block, Plastisol mix) {
+    List<CaseTable> tables = root.sub("block").list("face");
+    for (int i = 0; i < tables.size(); i++) {
+      double t = block.faces().get(i).temperature();
+      if (t >= mix.firm()) {
+        String words =
+            "what cools a face (%.0f °C) must be colder than %.0f °C, at which the part is firm";
+        tables.get(i).mistake("temperature", Quantities.say(words, t, mix.firm()));
+      }
     }
   }
 

@@ -71,6 +71,7 @@ public final class CaseKeys {
         contact          conductance between plastisol and mould, as "2500 W/m2K"
         warm_spot        places that start warmer or colder
         insert           places of another material
+        face             outer faces cooled otherwise than by the air round the block
       [[block.warm_spot]]
         centre           of a ball
         radius           of a ball
@@ -83,6 +84,11 @@ public final class CaseKeys {
         box_min          corner of a box
         box_max          opposite corner
         material         from the material table
+      [[block.face]]
+        side             -x, +x, -y, +y, -z, +z, or by up: top, bottom
+        cooled_by        fan, water, bench or still-air
+        film             instead of cooled_by, as "500 W/m2K"; 0 insulates
+        temperature      of what cools it, as "15 degC"
       [plastisol]
         grade            soft, medium or firm
         filler           salt, glitter or hollow-spheres

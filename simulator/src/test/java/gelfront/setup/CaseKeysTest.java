@@ -72,6 +72,13 @@ final class CaseKeysTest {
       centre = [0, 0, 0] #> [1, 0, 0]
       radius = "3 mm" #> "4 mm"
       material = "brass" #> "mdf"
+      [[block.face]]
+      side = "-x" #> "bottom"
+      film = "500 W/m2K" #> "501 W/m2K"
+      temperature = "15 degC" #> "16 degC"
+      [[block.face]]
+      side = "top"
+      cooled_by = "fan" #> "water"
       [plastisol]
       grade = "soft" #> "medium"
       filler = "salt" #> "glitter"
@@ -192,7 +199,7 @@ final class CaseKeysTest {
       listed.computeIfAbsent(k.table(), t -> new TreeSet<>()).add(k.name());
     }
     listed.get("[part]").remove("caliper"); // these three hold tables, which are tried
-    listed.get("[block]").removeAll(List.of("warm_spot", "insert"));
+    listed.get("[block]").removeAll(List.of("warm_spot", "insert", "face"));
 
     assertEquals(listed, tried());
   }

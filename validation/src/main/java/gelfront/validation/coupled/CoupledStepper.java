@@ -183,7 +183,7 @@ public final class CoupledStepper implements HeatStepper {
   private double toAir(double[] at) {
     double sum = 0;
     for (int i = n; i < at.length; i++) {
-      sum += ground[i] * (at[i] - model.mould().airTemperature());
+      sum += ground[i] * (at[i] - model.mould().airTemperature()[i - n]);
     }
     return sum;
   }

@@ -166,9 +166,9 @@ final class HeatNetwork {
   /** W into each cell from the others and the ground, at temperatures t. */
   void fluxes(double[] t, double[] ground, MouthFilm mouth, double[] out) {
     int n = model.cavity().count();
-    double air = model.mould().airTemperature();
+    double[] air = model.mould().airTemperature();
     for (int i = 0; i < out.length; i++) {
-      out[i] = ground[i] * ((i < n ? mouth.temperature() : air) - t[i]);
+      out[i] = ground[i] * ((i < n ? mouth.temperature() : air[i - n]) - t[i]);
     }
     graph.addFluxes(g, t, out);
   }

@@ -95,6 +95,6 @@ final class Column {
     RectilinearGrid grid =
         new RectilinearGrid(edges, new double[] {0, side}, new double[] {0, side});
     return new MouldCells(
-        grid, cells, cells.clone(), capacity, at, neighbour, conductance, new double[m], start);
+        grid, cells, cells.clone(), capacity, at, neighbour, conductance, new double[m], at);
   }
 }

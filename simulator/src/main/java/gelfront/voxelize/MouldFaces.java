@@ -1,0 +1,101 @@
+package gelfront.voxelize;
+
+import gelfront.grid.Cavity;
+import gelfront.setup.Block;
+import gelfront.setup.Side;
+
+/**
+ * Faces of mould cells: to each other and to the outside, plastisol's share taken off. Two half
+ * cells, or a half cell and a film, in series:
+ *
+ * <pre>
+ *   inside   A / (w_1 / (2 k_1) + w_2 / (2 k_2))
+ *   outside  A / (1 / h + w / (2 k))</pre>
+ */
+final class MouldFaces {
+  private final MouldGrid grid;
+  private final double[] conductivity;
+
+  /** Per axis and side, m2 of each grid cell's face that plastisol takes from the metal. */
+  private final double[][] taken;
+
+  /**
+   * @param conductivity W/m K of each mould grid cell
+   */
+  MouldFaces(MouldGrid grid, Cavity cavity, double[] conductivity) {
+    this.grid = grid;
+    this.conductivity = conductivity;
+    this.taken = new double[6][grid.coarse().cellCount()];
+    takeInside(cavity);
+    takeMouth(cavity.walls(), cavity);
+  }
+
+  /** Plastisol on either side of a face between two cells. */
+  private void takeInside(Cavity cavity) {
+    int[] cells = cavity.cells();
+    for (int c = 0; c < cells.length; c++) {
+      for (int a = 0; a < 3; a++) {
+        int i = grid.fine().position(cells[c], a);
+        int here = grid.holding(cells[c]);
+        if (grid.of()[a][i + 1] != grid.of()[a][i]) {
+          take(2 * a + 1, here);
+        }
+        boolean wallBelow = cavity.neighbours()[6 * c + 2 * a] == c; // else counted from below
+        if (grid.of()[a][i - 1] != grid.of()[a][i] && wallBelow) {
+          take(2 * a + 1, here - grid.stride(a));
+        }
+      }
+    }
+  }
+
+  /** The sprue's open end on an outer face; faces between two cells have been counted. */
+  private void takeMouth(Cavity.Walls walls, Cavity cavity) {
+    for (int w = 0; w < walls.count(); w++) {
+      int face = walls.face()[w];
+      int cell = grid.holding(cavity.cells()[walls.cell()[w]]);
+      int last = grid.coarse().count(face / 2) - 1;
+      boolean outer = face % 2 == 0 || grid.coarse().position(cell, face / 2) == last;
+      if (walls.mouth()[w] && outer) {
+        take(face, cell);
+      }
+    }
+  }
+
+  private void take(int face, int cell) {
+    taken[face][cell] += grid.fine().spacing() * grid.fine().spacing();
+  }
+
+  /** W/K between a grid cell and the next one along an axis. */
+  double upwards(int cell, int axis) {
+    int i = grid.coarse().position(cell, axis);
+    int next = cell + grid.stride(axis);
+    double series =
+        0.5 * grid.coarse().width(axis, i) / conductivity[cell]
+            + 0.5 * grid.coarse().width(axis, i + 1) / conductivity[next];
+    return Math.max(0, grid.area(cell, axis) - taken[2 * axis + 1][cell]) / series;
+  }
+
+  /**
+   * To what surrounds the block.
+   *
+   * @return W/K through all outer faces of a grid cell, and °C there, the mean by W/K
+   */
+  double[] outwards(int cell, Block block) {
+    double sum = 0;
+    double heat = 0;
+    for (int face = 0; face < 6; face++) {
+      int a = face / 2;
+      boolean upper = face % 2 == 1;
+      int i = grid.coarse().position(cell, a);
+      if (i == (upper ? grid.coarse().count(a) - 1 : 0)) {
+        Block.Face outside = block.face(new Side(a, upper));
+        double half = 0.5 * grid.coarse().width(a, i) / conductivity[cell];
+        double area = Math.max(0, grid.area(cell, a) - taken[face][cell]);
+        double g = outside.film() > 0 ? area / (1 / outside.film() + half) : 0;
+        sum += g;
+        heat += g * outside.temperature();
+      }
+    }
+    return new double[] {sum, sum > 0 ? heat / sum : block.airTemperature()};
+  }
+}

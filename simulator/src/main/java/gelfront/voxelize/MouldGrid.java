@@ -1,0 +1,101 @@
+package gelfront.voxelize;
+
+import gelfront.grid.RectilinearGrid;
+import gelfront.grid.UniformGrid;
+import gelfront.mesh.Box;
+import java.util.Arrays;
+
+/**
+ * Where the mould's cells lie: cubes of {@code per} whole voxels round the cavity, stretched from
+ * there to the block's faces.
+ *
+ * @param fine the cavity's grid
+ * @param coarse the mould's
+ * @param per voxels along the edge of a cube
+ * @param of per axis, the mould position that holds the middle of each voxel position
+ */
+record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int per, int[][] of) {
+  /** Growth from one stretched cell to the next. */
+  private static final double STRETCH = 1.4;
+
+  /** Share of a voxel that two edges keep apart. */
+  private static final double APART = 0.3;
+
+  static MouldGrid of(UniformGrid fine, Box box, int per) {
+    double[] lo = {box.min().x(), box.min().y(), box.min().z()};
+    double[] hi = {box.max().x(), box.max().y(), box.max().z()};
+    double[][] edges = new double[3][];
+    for (int a = 0; a < 3; a++) {
+      edges[a] = edges(inner(fine, a, per), lo[a], hi[a], fine.spacing(), per * fine.spacing());
+    }
+    RectilinearGrid coarse = new RectilinearGrid(edges[0], edges[1], edges[2]);
+    int[][] of = new int[3][];
+    for (int a = 0; a < 3; a++) {
+      of[a] = new int[fine.count(a)];
+      for (int i = 0; i < fine.count(a); i++) {
+        of[a][i] = coarse.find(a, fine.centre(a, i));
+      }
+    }
+    return new MouldGrid(fine, coarse, per, of);
+  }
+
+  /** Mould grid cell that holds the middle of a voxel. */
+  int holding(int voxel) {
+    return coarse.index(
+        of[0][fine.position(voxel, 0)],
+        of[1][fine.position(voxel, 1)],
+        of[2][fine.position(voxel, 2)]);
+  }
+
+  /** From a mould grid cell to the next one along an axis. */
+  int stride(int axis) {
+    return axis == 0 ? 1 : axis == 1 ? coarse.count(0) : coarse.count(0) * coarse.count(1);
+  }
+
+  /** m2 of a mould grid cell's faces across an axis. */
+  double area(int cell, int axis) {
+    return coarse.volume(cell) / coarse.width(axis, coarse.position(cell, axis));
+  }
+
+  private static double[] inner(UniformGrid fine, int a, int per) {
+    double[] inner = new double[fine.count(a) / per + 2];
+    int n = 0;
+    for (int i = 0; i < fine.count(a); i += per) {
+      inner[n++] = fine.edge(a, i);
+    }
+    inner[n++] = fine.edge(a, fine.count(a));
+    return Arrays.copyOf(inner, n);
+  }
+
+  private static double[] edges(double[] inner, double lo, double hi, double dx, double cube) {
+    double[] all = new double[inner.length + 400];
+    int m = 0;
+    all[m++] = lo;
+    m = stretch(all, m, lo, inner[0], cube, true);
+    for (double edge : inner) {
+      if (edge > all[m - 1] + APART * dx && edge < hi - APART * dx) {
+        all[m++] = edge;
+      }
+    }
+    m = stretch(all, m, inner[inner.length - 1], hi, cube, false);
+    all[m++] = hi;
+    return Arrays.copyOf(all, m);
+  }
+
+  /** Adds edges strictly between from and to, growing away from the cavity. */
+  private static int stretch(
+      double[] all, int m, double from, double to, double first, boolean towards) {
+    double length = to - from;
+    if (length <= 1.5 * first) {
+      return m;
+    }
+    double growth = STRETCH - 1;
+    int n = (int) Math.max(1, Math.round(Math.log1p(length / first * growth) / Math.log(STRETCH)));
+    double sum = (Math.pow(STRETCH, n) - 1) / growth;
+    for (int i = 1; i < n; i++) {
+      double part = length * (Math.pow(STRETCH, i) - 1) / growth / sum;
+      all[towards ? m + n - 1 - i : m + i - 1] = towards ? to - part : from + part;
+    }
+    return m + n - 1;
+  }
+}
