@@ -7,6 +7,7 @@ import java.util.List;
  * A connected region of the part that was cut off while it still flowed.
  *
  * @param number from 1, deepest dent first; the same in table, picture and window
+ * @param cavities numbers of the cavities it lies in, from 1, rising; empty where the block has one
  * @param severity from its dent
  * @param centre where it sets last, part coordinates, metres
  * @param volume m3 still flowing at cut-off
@@ -22,6 +23,7 @@ import java.util.List;
  */
 public record Pocket(
     int number,
+    List<Integer> cavities,
     Severity severity,
     Vec3 centre,
     double volume,
@@ -35,7 +37,40 @@ public record Pocket(
     List<HotSpot> spots,
     String sentence) {
   public Pocket {
+    cavities = List.copyOf(cavities);
     dents = List.copyOf(dents);
     spots = List.copyOf(spots);
+  }
+
+  /** The only cavity's. */
+  public Pocket(
+      int number,
+      Severity severity,
+      Vec3 centre,
+      double volume,
+      double cutOff,
+      double lastSet,
+      double meanTemperatureAtCutOff,
+      Constriction constriction,
+      double unfedLow,
+      double unfedHigh,
+      List<Dent> dents,
+      List<HotSpot> spots,
+      String sentence) {
+    this(
+        number,
+        List.of(),
+        severity,
+        centre,
+        volume,
+        cutOff,
+        lastSet,
+        meanTemperatureAtCutOff,
+        constriction,
+        unfedLow,
+        unfedHigh,
+        dents,
+        spots,
+        sentence);
   }
 }

@@ -82,6 +82,7 @@ public final class FindingsJson implements ArtifactWriter {
 
   private static void pocket(ObjectNode n, Pocket p) {
     n.put("number", p.number());
+    p.cavities().forEach(n.putArray("cavities")::add);
     n.put("severity", lower(p.severity()));
     place(n, "centre_mm", p.centre());
     number(n, "volume_mm3", p.volume() * 1e9);

@@ -44,7 +44,7 @@ final class WhereSection {
   private static void row(Html h, Pocket p) {
     h.open("tr").open("td").element("span", String.valueOf(p.number()), "class", "number").close();
     h.element("td", Say.severity(p.severity()), "class", Say.tone(p.severity()));
-    h.element("td", Say.place(p.centre()));
+    h.element("td", Say.place(p.centre()) + cavities(p));
     String culprit = Say.culprit(p.constriction().kind());
     String width = Say.mm(p.constriction().width());
     h.element("td", culprit + ", " + width + " wide, at " + Say.place(p.constriction().place()));
@@ -54,6 +54,11 @@ final class WhereSection {
     number(h, Say.ml(p.unfedLow()) + " to " + Say.ml(p.unfedHigh()));
     number(h, p.dents().isEmpty() ? "none" : Say.depth(p.dents().get(0)));
     h.close();
+  }
+
+  private static String cavities(Pocket p) {
+    List<String> numbers = p.cavities().stream().map(String::valueOf).toList();
+    return numbers.isEmpty() ? "" : "; cavity " + String.join(", ", numbers);
   }
 
   private static void number(Html h, String s) {

@@ -11,6 +11,8 @@ import gelfront.result.Fields;
 import gelfront.result.Health;
 import gelfront.result.Series;
 import gelfront.state.HeatLedger;
+import gelfront.voxelize.CaseVoxels;
+import gelfront.voxelize.GatePlace;
 import gelfront.voxelize.VoxelReport;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,7 +62,7 @@ public final class Storing {
     }
     Cavity cavity = o.voxels().model().cavity();
     List<Series.Curve> curves = new ArrayList<>();
-    curves.add(curve(h, cavity, "gate", "middle of the gate", o.voxels().gate()));
+    gates(h, o.voxels(), curves);
     Findings f = o.judgement().findings();
     for (Pocket p : f.pockets().subList(0, Math.min(4, f.pockets().size()))) {
       List<HotSpot> spots = p.spots();
@@ -74,6 +76,17 @@ public final class Storing {
     }
     curves.add(new Series.Curve("mould", "mould at the wall, mean", "°C", o.shot().mouldAtWall()));
     return new Series(time, curves);
+  }
+
+  private static void gates(TemperatureHistory h, CaseVoxels voxels, List<Series.Curve> curves) {
+    Cavity cavity = voxels.model().cavity();
+    List<GatePlace> gates = voxels.gates();
+    for (int i = 0; i < gates.size(); i++) {
+      String key = i == 0 ? "gate" : "gate" + (i + 1);
+      String label =
+          gates.size() == 1 ? "middle of the gate" : "middle of the gate of cavity " + (i + 1);
+      curves.add(curve(h, cavity, key, label, gates.get(i).middle()));
+    }
   }
 
   private static Series.Curve curve(

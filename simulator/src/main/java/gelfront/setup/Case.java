@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
  *
  * @param name for titles
  * @param part where the shape comes from
+ * @param copies of it in the same block, each with a gate of its own
  * @param feed gate, runner, sprue
  * @param growths metal filed away
  * @param block the mould
@@ -17,13 +18,15 @@ import java.util.OptionalDouble;
  * @param shot the recipe
  * @param up which way is up while the part cools; length one
  * @param clampingForce N that holds the halves together
- * @param cavities on the runner that are fed by one shot, at least 1
+ * @param cavities that are fed by one shot: those in the block, or more on the same runner that the
+ *     case leaves out
  * @param numerics how finely
  * @param warnings in words for the report: what is allowed but dangerous or odd
  */
 public record Case(
     String name,
     PartShape part,
+    List<Placement> copies,
     FeedSystem feed,
     List<Growth> growths,
     Block block,
@@ -35,11 +38,23 @@ public record Case(
     Numerics numerics,
     List<String> warnings) {
   public Case {
+    copies = List.copyOf(copies);
     growths = List.copyOf(growths);
     warnings = List.copyOf(warnings);
     up = up.unit();
-    if (cavities < 1) {
-      throw new IllegalArgumentException("at least one cavity");
+    int drawn = drawn(feed, copies);
+    if (cavities < 1 || (drawn > 1 && cavities != drawn)) {
+      throw new IllegalArgumentException("cavities: " + cavities + ", in the block " + drawn);
     }
+  }
+
+  /** Cavities that lie in the block. */
+  public int drawn() {
+    return drawn(feed, copies);
+  }
+
+  static int drawn(FeedSystem feed, List<Placement> copies) {
+    int gates = feed instanceof FeedSystem.InMesh m ? m.gates().size() : 1;
+    return Math.max(1, gates) + copies.size();
   }
 }

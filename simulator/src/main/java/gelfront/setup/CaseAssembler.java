@@ -45,19 +45,20 @@ final class CaseAssembler {
   /** The case; null where mistakes were found. */
   Case assemble() {
     String name = root.text("name").orElse(file.replaceFirst("\\.[^.]*$", ""));
+    Vec3 up = root.direction("up").orElse(new Vec3(0, 0, 1));
+    if (!root.has("up")) {
+      assumed.add(new Statement("up", "[0, 0, 1]", "as drawn"));
+    }
     PartShape part = new PartReader(root, folder).read();
+    List<Placement> copies = new CopyReader(root, up, assumed).read();
     FeedSystem feed = new FeedReader(root, assumed, sound).read();
     List<Growth> growths = growths();
     CaseTable stuff = root.sub("plastisol");
     Plastisol mix = new PlastisolReader(stuff, materials, assumed, warnings).read();
     Shot shot = shot(root.sub("shot"));
-    Vec3 up = root.direction("up").orElse(new Vec3(0, 0, 1));
-    if (!root.has("up")) {
-      assumed.add(new Statement("up", "[0, 0, 1]", "as drawn"));
-    }
     Block block = new BlockReader(root.sub("block"), up, materials, assumed).read();
     OptionalDouble clamping = root.quantity("clamping_force", Dimension.FORCE, 1, 1e6);
-    int cavities = root.count("cavities", 1);
+    int cavities = cavities(Case.drawn(feed, copies));
     Numerics numerics = numerics(root.sub("numerics"));
     if (!sound.getAsBoolean()) {
       return null;
@@ -66,8 +67,21 @@ final class CaseAssembler {
     contradict(shot, block, mix);
     return sound.getAsBoolean()
         ? new Case(
-            name, part, feed, growths, block, mix, shot, up, clamping, cavities, numerics, warnings)
+            name, part, copies, feed, growths, block, mix, shot, up, clamping, cavities, numerics,
+            warnings)
         : null;
+  }
+
+  /**
+   * @param drawn that lie in the block
+   */
+  private int cavities(int drawn) {
+    int stated = root.count("cavities", drawn);
+    if (drawn > 1 && stated != drawn) {
+      String words = "cavities = %d, but %d lie in the block: leave the key out";
+      root.mistake("cavities", Quantities.say(words, stated, drawn));
+    }
+    return stated;
   }
 
   private void warn(Shot shot, Block block, Plastisol mix) {

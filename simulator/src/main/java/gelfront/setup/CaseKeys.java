@@ -15,7 +15,7 @@ public final class CaseKeys {
         units            of bare numbers: { length = "mm", temperature = "degC", time = "s" }
         up               direction that is up while it cools, as [0, 0, 1]
         clamping_force   that holds the halves together, as "2 kN"
-        cavities         parts on the runner that one shot fills, a whole number
+        cavities         parts that one shot fills, where all but one are left out, a whole number
         part
         gate
         runner
@@ -31,10 +31,17 @@ public final class CaseKeys {
         mesh             STL file or list of files, from this file's folder
         unit             of the mesh: mm, cm, m or inch
         caliper          rows measured from the nose, instead of a mesh
+        copy             further cavities of the same shape, each with its own gate
       [[part.caliper]]
         distance         from the nose, as "12 mm"
         width            across (y)
         height           up (z)
+      [[part.copy]]
+        shift            where to, as ["0 mm", "20 mm", "0 mm"]
+        turn             as "180 deg", before the shift
+        axis             of the turn, as [0, 0, 1]; left out: up
+        mirror           direction in which it is mirrored, instead of turn
+        about            a point on axis or mirror; left out: the origin
       [gate]
         at               a point on the part's surface, as ["0 mm", "2 mm", "0 mm"]
         direction        away from the part, as [-1, 0, 0]
@@ -51,6 +58,7 @@ public final class CaseKeys {
         diameter         of the bulge
         length           of the bulge
       [sprue]
+        at               its end towards the part; left out: where the runner ends
         diameter         at the end towards the part
         mouth_diameter   at the open end; left out: the same
         taper            full angle, as "4 deg", instead of mouth_diameter
@@ -58,7 +66,7 @@ public final class CaseKeys {
         direction        towards the open end; left out: the gate's
       [feed]
         in_mesh          true: gate and sprue are part of the mesh
-        gate             a point in the gate
+        gate             a point in the gate, or a list of points, one for each cavity
         mouth            a point on the pour opening
       [block]
         material         from the material table, as "aluminium-6061"

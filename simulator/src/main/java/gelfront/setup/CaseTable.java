@@ -224,7 +224,11 @@ final class CaseTable {
 
   /** A place, metres. */
   Optional<Vec3> place(String key) {
-    List<Object> raw = three(key, "[\"0 mm\", \"2 mm\", \"0 mm\"]");
+    return has(key) ? place(key, table.get(List.of(key))) : Optional.empty();
+  }
+
+  private Optional<Vec3> place(String key, Object stated) {
+    List<Object> raw = three(key, stated, "[\"0 mm\", \"2 mm\", \"0 mm\"]");
     double[] v = raw.stream().mapToDouble(c -> coordinate(key, c)).toArray();
     if (v.length == 0 || Double.isNaN(v[0] + v[1] + v[2])) {
       return Optional.empty();
@@ -235,6 +239,23 @@ final class CaseTable {
             .map(c -> reader.shown(c, Dimension.LENGTH))
             .collect(Collectors.joining(", ", "(", ")")));
     return Optional.of(new Vec3(v[0], v[1], v[2]));
+  }
+
+  /** Places, metres: one or a list of them. */
+  List<Vec3> places(String key) {
+    boolean several =
+        has(key)
+            && table.get(List.of(key)) instanceof TomlArray a
+            && !a.isEmpty()
+            && a.get(0) instanceof TomlArray;
+    if (!several) {
+      return place(key).stream().toList();
+    }
+    List<Vec3> all = new ArrayList<>();
+    for (Object one : table.getArray(List.of(key)).toList()) {
+      place(key, one).ifPresent(all::add);
+    }
+    return all;
   }
 
   /** Metres; NaN and a mistake where it is none. */
@@ -250,7 +271,7 @@ final class CaseTable {
   /** A direction of length one. */
   Optional<Vec3> direction(String key) {
     String example = "[-1, 0, 0]";
-    List<Object> raw = three(key, example);
+    List<Object> raw = has(key) ? three(key, table.get(List.of(key)), example) : List.of();
     if (raw.isEmpty()) {
       return Optional.empty();
     }
@@ -272,11 +293,8 @@ final class CaseTable {
   }
 
   /** Three values, or none and a mistake. */
-  private List<Object> three(String key, String example) {
-    if (!has(key)) {
-      return List.of();
-    }
-    if (table.get(List.of(key)) instanceof TomlArray a && a.size() == 3) {
+  private List<Object> three(String key, Object stated, String example) {
+    if (stated instanceof TomlArray a && a.size() == 3) {
       return a.toList();
     }
     mistake(key, key + " must be three values, for example " + example);

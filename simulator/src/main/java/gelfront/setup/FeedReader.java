@@ -42,7 +42,7 @@ final class FeedReader {
               "both [feed] (all of it in the mesh) and [" + declared + "] (declared): keep one");
         }
       }
-      return new FeedSystem.InMesh(feed.place("gate"), feed.place("mouth"));
+      return new FeedSystem.InMesh(feed.places("gate"), feed.place("mouth"));
     }
     if (!gate.present()) {
       root.mistake("", "the case needs a [gate] and a [sprue], or [feed] in_mesh = true");
@@ -63,10 +63,11 @@ final class FeedReader {
     if (!sprue.present()) {
       root.mistake("", "the case needs a [sprue] with diameter and length");
     }
-    double inner = sprue.need("diameter", Dimension.LENGTH, 1e-3, 0.1);
+    double diameter = sprue.need("diameter", Dimension.LENGTH, 1e-3, 0.1);
     double length = sprue.need("length", Dimension.LENGTH, 1e-3, 0.5);
-    double mouth = mouth(sprue, inner, length);
+    double mouth = mouth(sprue, diameter, length);
     Optional<Vec3> towards = sprue.direction("direction");
+    Optional<Vec3> inner = sprue.place("at");
     if (!sound.getAsBoolean()) {
       return null;
     }
@@ -74,7 +75,7 @@ final class FeedReader {
         new FeedSystem.Gate(at.get(), direction.get(), section, land),
         runner,
         reservoir,
-        new FeedSystem.Sprue(inner, mouth, length, towards.orElse(direction.get())));
+        new FeedSystem.Sprue(diameter, mouth, length, towards.orElse(direction.get()), inner));
   }
 
   private static void need(CaseTable t, String key, String example) {

@@ -1,6 +1,7 @@
 package gelfront.setup;
 
 import gelfront.mesh.Vec3;
+import java.util.List;
 import java.util.Optional;
 
 /** How the hot liquid gets to the part. */
@@ -8,7 +9,9 @@ public sealed interface FeedSystem {
 
   /**
    * Drawn by numbers and joined to the part in voxel space: gate land, then runner and reservoir if
-   * any, then the sprue, one after the other along their directions.
+   * any, then the sprue, one after the other along their directions. Each copy of the part has its
+   * own gate, runner and reservoir; a straight piece of runner leads from their end to the sprue's
+   * inner end where they don't end there.
    */
   record Declared(Gate gate, Optional<Runner> runner, Optional<Reservoir> reservoir, Sprue sprue)
       implements FeedSystem {}
@@ -16,11 +19,20 @@ public sealed interface FeedSystem {
   /**
    * Already in the mesh.
    *
-   * @param gate a point in the gate, part coordinates; absent: the narrowest constriction proposed
-   *     by the tool is taken
+   * @param gates a point in the gate of each cavity, part coordinates; none: one cavity, behind the
+   *     narrowest constriction proposed by the tool
    * @param mouth a point at the sprue's open end; absent: the tool proposes one
    */
-  record InMesh(Optional<Vec3> gate, Optional<Vec3> mouth) implements FeedSystem {}
+  record InMesh(List<Vec3> gates, Optional<Vec3> mouth) implements FeedSystem {
+    public InMesh {
+      gates = List.copyOf(gates);
+    }
+
+    /** One cavity. */
+    public InMesh(Optional<Vec3> gate, Optional<Vec3> mouth) {
+      this(gate.stream().toList(), mouth);
+    }
+  }
 
   /**
    * @param at a point on the part's surface, metres, part coordinates
@@ -55,8 +67,19 @@ public sealed interface FeedSystem {
    * @param mouthDiameter at the open end, metres
    * @param length metres
    * @param direction towards the open end, length one; most often the gate's
+   * @param at centre of the end towards the part; absent: where the runner of the part ends
    */
-  record Sprue(double innerDiameter, double mouthDiameter, double length, Vec3 direction) {
+  record Sprue(
+      double innerDiameter,
+      double mouthDiameter,
+      double length,
+      Vec3 direction,
+      Optional<Vec3> at) {
+    /** Where the runner ends. */
+    public Sprue(double innerDiameter, double mouthDiameter, double length, Vec3 direction) {
+      this(innerDiameter, mouthDiameter, length, direction, Optional.empty());
+    }
+
     public Sprue {
       direction = direction.unit();
       positive("sprue inner diameter", innerDiameter);

@@ -67,7 +67,7 @@ final class LiveRequests {
     FeedSystem.Sprue s = f.sprue();
     double length = s.length() + 1e-4 * ++asked;
     FeedSystem.Sprue sprue =
-        new FeedSystem.Sprue(s.innerDiameter(), s.mouthDiameter(), length, s.direction());
+        new FeedSystem.Sprue(s.innerDiameter(), s.mouthDiameter(), length, s.direction(), s.at());
     return fedBy(new FeedSystem.Declared(f.gate(), f.runner(), f.reservoir(), sprue));
   }
 
@@ -95,6 +95,7 @@ final class LiveRequests {
     return new Case(
         c.name(),
         c.part(),
+        c.copies(),
         feed,
         c.growths(),
         c.block(),

@@ -55,13 +55,14 @@ final class Budget {
 
   Amounts amounts() {
     double feed = cavity.volume() - part;
-    double topUp = setup.cavities() * drawn;
+    double one = part / setup.drawn();
+    double topUp = drawn * setup.cavities() / setup.drawn();
     double rho = setup.plastisol().densityHot();
     return new Amounts(
-        part,
+        one,
         feed,
         topUp,
-        part * rho,
+        one * rho,
         feed * rho,
         topUp * rho,
         setup.cavities(),

@@ -17,6 +17,8 @@ import gelfront.grid.WallDistance;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
 import gelfront.voxelize.CaseVoxels;
+import gelfront.voxelize.Cavities;
+import gelfront.voxelize.GatePlace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -40,6 +42,7 @@ public final class Judge {
   private final WallDistance walls;
   private final boolean[] mouth;
   private final double gateSets;
+  private final double[] gateOf;
 
   private Judge(Case setup, CaseVoxels voxels, ShotRecord shot, Progress progress) {
     this.setup = setup;
@@ -51,6 +54,12 @@ public final class Judge {
     this.walls = WallDistance.of(cavity, (stage, f) -> progress.at("judging", 0));
     this.mouth = MergeTree.mouthCells(cavity);
     this.gateSets = latest(cutOff.level(), this::isPart);
+    Cavities cavities = voxels.cavities();
+    this.gateOf = new double[cavities.count() + 1];
+    for (int k = 1; k < gateOf.length; k++) {
+      int one = k;
+      gateOf[k] = latest(cutOff.level(), c -> cavities.of()[c] == one);
+    }
   }
 
   /**
@@ -120,8 +129,10 @@ public final class Judge {
       half = Math.max(half, walls.distance(cavity.neighbours()[6 * saddle + f]));
     }
     Vec3 at = place(saddle);
+    GatePlace gate = voxels.gateNear(at);
+    double gateCloses = gateOf[voxels.gates().indexOf(gate) + 1];
     boolean atGate =
-        at.distance(voxels.gate()) < 1.5 * voxels.gateWidth() && closed >= WITH_GATE * gateSets;
+        at.distance(gate.middle()) < 1.5 * gate.width() && closed >= WITH_GATE * gateCloses;
     Constriction.Kind kind =
         switch (Cavity.Region.of(cavity.region()[saddle])) {
           case PART -> atGate ? Constriction.Kind.GATE : Constriction.Kind.NECK;
@@ -129,7 +140,7 @@ public final class Judge {
           case RUNNER -> Constriction.Kind.RUNNER;
           case SPRUE -> atGate ? Constriction.Kind.GATE : Constriction.Kind.SPRUE;
         };
-    double width = kind == Constriction.Kind.GATE ? voxels.gateWidth() : 2 * half;
+    double width = kind == Constriction.Kind.GATE ? gate.width() : 2 * half;
     return new Constriction(kind, at, width, closed);
   }
 
@@ -149,6 +160,7 @@ public final class Judge {
     Pocket bare =
         new Pocket(
             number,
+            cavities(d.basin),
             severity,
             spots.get(0).place(),
             part * cavity.cellVolume(),
@@ -162,6 +174,18 @@ public final class Judge {
             spots,
             "");
     return Words.withSentence(bare);
+  }
+
+  /** Numbers of the cavities that a pocket lies in; none where there is but one. */
+  private List<Integer> cavities(Basins.Basin b) {
+    Cavities all = voxels.cavities();
+    return java.util.Arrays.stream(b.cells())
+        .map(c -> all.of()[c])
+        .filter(k -> k > 0 && all.count() > 1)
+        .distinct()
+        .sorted()
+        .boxed()
+        .toList();
   }
 
   private static Severity severity(Dent d) {

@@ -17,6 +17,7 @@ final class Words {
   static Pocket withSentence(Pocket p) {
     return new Pocket(
         p.number(),
+        p.cavities(),
         p.severity(),
         p.centre(),
         p.volume(),
@@ -35,11 +36,12 @@ final class Words {
     StringBuilder s = new StringBuilder();
     s.append(
         say(
-            "%s closes after %.1f s; behind it, round %s, %s of plastisol is still liquid and sets"
+            "%s closes after %.1f s; behind it, round %s%s %s of plastisol is still liquid and sets"
                 + " only after %.0f s.",
             capital(name(p.constriction())),
             p.cutOff(),
             at(p.centre()),
+            in(p),
             millilitres(p.volume()),
             p.lastSet()));
     Dent d = p.dents().get(0);
@@ -70,12 +72,12 @@ final class Words {
     return switch (worst) {
       case WILL_DENT ->
           say(
-              "This part will dent: %s near %s, because %s closes after %.1f s.",
-              depth(d), at(d.place()), name(p.constriction()), p.cutOff());
+              "This part will dent: %s near %s%s because %s closes after %.1f s.",
+              depth(d), at(d.place()), in(p), name(p.constriction()), p.cutOff());
       case MAY_DENT ->
           say(
-              "This part may dent: %s near %s, because %s closes after %.1f s.",
-              depth(d), at(d.place()), name(p.constriction()), p.cutOff());
+              "This part may dent: %s near %s%s because %s closes after %.1f s.",
+              depth(d), at(d.place()), in(p), name(p.constriction()), p.cutOff());
       case CLEAN ->
           say(
               "No visible dent: the part shrinks evenly, the deepest local dent stays under %s.",
@@ -158,6 +160,13 @@ final class Words {
       case SPRUE -> "the sprue";
       case NECK -> "the neck at " + at(c.place());
     };
+  }
+
+  /** The cavities of a pocket after its place, where there are several: " in cavity 2,". */
+  private static String in(Pocket p) {
+    List<String> numbers = p.cavities().stream().map(String::valueOf).toList();
+    String word = numbers.size() == 1 ? "cavity " : "cavities ";
+    return numbers.isEmpty() ? "," : " in " + word + String.join(" and ", numbers) + ",";
   }
 
   private static String depth(Dent d) {

@@ -7,6 +7,7 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
 import gelfront.setup.FeedSystem;
+import gelfront.setup.Section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,23 +15,25 @@ import java.util.Optional;
 
 /**
  * Part and feed system in voxels, without the block. Depends on the part, on the case's feed
- * system, filings and numerics, and on nothing else.
+ * system, copies, filings and numerics, and on nothing else.
  *
  * @param cavity cells of part and feed
  * @param surface part and feed system, closed and outward-wound
- * @param part the part alone, or with the feed system in it where the case says so
- * @param gate middle of the gate, metres
- * @param width the gate's narrowest, metres
+ * @param part the part and its copies alone, or with the feed system where that is in the mesh
+ * @param cavities which of them a cell belongs to
+ * @param gates of each cavity, in the cavities' order
+ * @param width narrowest of the feed system, metres
  * @param mouth the sprue's open end
- * @param opening area of the part's surface that the gate takes, m2; absent: the feed system is in
- *     the part's mesh
+ * @param opening area of the parts' surface that gates take, m2; absent: the feed system is in the
+ *     part's mesh
  * @param notes on what was found, in words
  */
 record CaseShape(
     Cavity cavity,
     TriangleMesh surface,
     TriangleMesh part,
-    Vec3 gate,
+    Cavities cavities,
+    List<GatePlace> gates,
     double width,
     Mouth mouth,
     Optional<Double> opening,
@@ -48,20 +51,30 @@ record CaseShape(
 
   private static CaseShape declared(
       Case c, FeedSystem.Declared feed, PartCrossings kept, Progress progress) {
-    TriangleMesh part = kept.mesh();
-    FeedShapes shapes = FeedShapes.of(feed, part);
+    List<TriangleMesh> parts = new ArrayList<>();
+    parts.add(kept.mesh());
+    c.copies().forEach(p -> parts.add(p.of(kept.mesh())));
+    FeedShapes shapes = FeedShapes.of(feed, parts, c.copies());
     List<Labelled> solids = new ArrayList<>();
-    solids.add(new Labelled(Cavity.Region.PART, part));
+    parts.forEach(p -> solids.add(new Labelled(Cavity.Region.PART, p)));
     solids.addAll(shapes.solids());
-    double width = narrowest(feed);
     TriangleMesh surface = solids.stream().map(Labelled::mesh).reduce(TriangleMesh::plus).get();
-    double dx = Resolution.voxel(c.numerics(), width, volume(solids), volume(surface.box()));
+    double narrowest = narrowest(feed);
+    double dx = Resolution.voxel(c.numerics(), narrowest, volume(solids), volume(surface.box()));
     Filing filing = new Filing(c.growths(), solids);
-    Mouth mouth = shapes.mouth();
-    Cavity cavity = CavityBuilder.build(solids, kept, dx, Optional.of(mouth), filing, progress);
-    Optional<Double> opening = Optional.of(feed.gate().section().area());
+    Section gate = feed.gate().section();
+    Optional<Mouth> mouth = Optional.of(shapes.mouth());
+    Cavity cavity = CavityBuilder.build(solids, kept, dx, mouth, filing, progress);
     return new CaseShape(
-        cavity, surface, part, shapes.gateMiddle(), width, mouth, opening, List.of());
+        cavity,
+        surface,
+        parts.stream().reduce(TriangleMesh::plus).get(),
+        Cavities.within(cavity, parts, progress),
+        shapes.gates().stream().map(g -> new GatePlace(g, gate.narrowest())).toList(),
+        narrowest,
+        shapes.mouth(),
+        Optional.of(parts.size() * gate.area()),
+        List.of());
   }
 
   private static double narrowest(FeedSystem.Declared feed) {
@@ -79,24 +92,34 @@ record CaseShape(
     double first = Math.max(0.5e-3, Math.cbrt(volume(part.box()) / 4e6));
     FeedFinder.Found rough =
         new FeedFinder(CavityBuilder.build(solids, kept, first, open, Filing.NONE, progress))
-            .find(feed.gate());
+            .find(feed.gates());
     double dx = Resolution.voxel(c.numerics(), rough.width(), volume(solids), volume(part.box()));
     Filing filing = new Filing(c.growths(), solids);
     Cavity whole = CavityBuilder.build(solids, kept, dx, open, filing, progress);
-    FeedFinder.Found found = new FeedFinder(whole).find(feed.gate());
+    FeedFinder.Found found = new FeedFinder(whole).find(feed.gates());
     Cavity cavity =
         new Cavity(whole.grid(), whole.cells(), whole.neighbours(), found.region(), whole.walls());
-    Vec3 gate = whole.grid().centre(whole.cells()[found.gate()]);
-    String note =
-        String.format(
-            Locale.ROOT,
-            "gate %s at %s, %.2f mm wide; pour opening at %s",
-            feed.gate().isPresent() ? "as marked" : "taken at the narrowest constriction,",
-            FeedShapes.mm(gate),
-            found.width() * 1e3,
-            FeedShapes.mm(mouth.centre()));
+    List<Vec3> middles = found.gates().stream().map(GatePlace::middle).toList();
     return new CaseShape(
-        cavity, part, part, gate, found.width(), mouth, Optional.empty(), List.of(note));
+        cavity,
+        part,
+        part,
+        Cavities.behind(cavity, middles),
+        found.gates(),
+        found.width(),
+        mouth,
+        Optional.empty(),
+        found.gates().stream().map(g -> note(g, !feed.gates().isEmpty(), mouth)).toList());
+  }
+
+  private static String note(GatePlace gate, boolean marked, Mouth mouth) {
+    return String.format(
+        Locale.ROOT,
+        "gate %s at %s, %.2f mm wide; pour opening at %s",
+        marked ? "as marked" : "taken at the narrowest constriction,",
+        FeedShapes.mm(gate.middle()),
+        gate.width() * 1e3,
+        FeedShapes.mm(mouth.centre()));
   }
 
   private static double volume(List<Labelled> solids) {

@@ -7,22 +7,24 @@ import gelfront.mesh.Box;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
+import java.util.Comparator;
+import java.util.List;
 
 /**
  * A case in voxels.
  *
  * @param model cavity and mould
  * @param surface part and feed system, closed and outward-wound, for pictures
- * @param gate middle of the gate, metres
- * @param gateWidth its narrowest width, metres
+ * @param cavities which of the cavities a plastisol cell belongs to
+ * @param gates of each cavity, in the cavities' order
  * @param mouth the sprue's open end
  * @param report how well the voxels show the shape
  */
 public record CaseVoxels(
     VoxelModel model,
     TriangleMesh surface,
-    Vec3 gate,
-    double gateWidth,
+    Cavities cavities,
+    List<GatePlace> gates,
     Mouth mouth,
     VoxelReport report) {
 
@@ -44,7 +46,19 @@ public record CaseVoxels(
     Box box = blockBox(c, shape.surface().box(), shape.mouth());
     VoxelModel model = MouldBuilder.build(cavity, c.block(), box);
     return new CaseVoxels(
-        model, shape.surface(), shape.gate(), shape.width(), shape.mouth(), report(shape, model));
+        model,
+        shape.surface(),
+        shape.cavities(),
+        shape.gates(),
+        shape.mouth(),
+        report(shape, model));
+  }
+
+  /** The gate nearest to a place. */
+  public GatePlace gateNear(Vec3 p) {
+    return gates.stream()
+        .min(Comparator.comparingDouble((GatePlace g) -> g.middle().distance(p)))
+        .orElseThrow();
   }
 
   private static VoxelReport report(CaseShape shape, VoxelModel model) {

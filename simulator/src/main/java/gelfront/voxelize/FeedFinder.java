@@ -7,10 +7,10 @@ import gelfront.grid.WallDistance;
 import gelfront.mesh.Vec3;
 import java.util.ArrayDeque;
 import java.util.Arrays;
-import java.util.Optional;
+import java.util.List;
 
 /**
- * Tells part from feed system where both are one mesh: cuts the cavity across its gate.
+ * Tells parts from feed system where both are one mesh: cuts the cavity across its gates.
  *
  * <p>The narrowest constriction is found as a cut-off is: filled by width instead of set time, the
  * largest body that only a narrower place joins to the mouth is the part, and that place the gate.
@@ -27,22 +27,51 @@ final class FeedFinder {
   }
 
   /**
-   * @param gate plastisol cell in the middle of the gate
-   * @param width of the gate there, metres
+   * @param gates of each cavity
    * @param region per plastisol cell; length n
    */
-  record Found(int gate, double width, byte[] region) {}
+  record Found(List<GatePlace> gates, byte[] region) {
+    /** Of the narrowest gate, metres. */
+    double width() {
+      return gates.stream().mapToDouble(GatePlace::width).min().orElseThrow();
+    }
+  }
 
   /**
-   * @param gate a point in the gate; absent: the narrowest constriction is taken
+   * @param marked a point in each gate; none: the narrowest constriction is the only one
    * @throws VoxelException if there is no mouth or nothing narrower than its surroundings
    */
-  Found find(Optional<Vec3> gate) {
-    int cell = gate.map(this::nearest).orElseGet(this::narrowest);
-    double width = 2 * walls.distance(cell);
+  Found find(List<Vec3> marked) {
+    List<Integer> cells =
+        marked.isEmpty() ? List.of(narrowest()) : marked.stream().map(this::nearest).toList();
+    List<Cut> cuts = cells.stream().map(this::cut).toList();
     byte[] region = new byte[cavity.count()];
-    flood(cell, width, region);
-    return new Found(cell, width, region);
+    flood(cuts, region);
+    return new Found(cuts.stream().map(Cut::gate).toList(), region);
+  }
+
+  /**
+   * A plane across a gate.
+   *
+   * @param axis from the mouth's side to the part's, length one
+   */
+  private record Cut(GatePlace gate, Vec3 axis) {
+    boolean between(Vec3 p, Vec3 q) {
+      Vec3 at = gate.middle();
+      return q.distance(at) < 1.2 * gate.width()
+          && q.minus(at).dot(axis) > 0
+          && p.minus(at).dot(axis) <= 0;
+    }
+
+    boolean holds(Vec3 p) {
+      return p.distance(gate.middle()) < gate.width();
+    }
+  }
+
+  private Cut cut(int cell) {
+    Vec3 at = cavity.grid().centre(cavity.cells()[cell]);
+    double width = 2 * walls.distance(cell);
+    return new Cut(new GatePlace(at, width), inwards(cell, at, 1.5 * width));
   }
 
   private int nearest(Vec3 p) {
@@ -118,10 +147,8 @@ final class FeedFinder {
     return s;
   }
 
-  /** Everything on the mouth's side of a cut across the gate becomes feed system. */
-  private void flood(int gate, double width, byte[] region) {
-    Vec3 at = cavity.grid().centre(cavity.cells()[gate]);
-    Vec3 axis = inwards(gate, at, 1.5 * width);
+  /** Everything on the mouth's side of all cuts becomes feed system. */
+  private void flood(List<Cut> cuts, byte[] region) {
     ArrayDeque<Integer> queue = new ArrayDeque<>();
     boolean[] seen = new boolean[cavity.count()];
     for (int c = 0; c < steps.length; c++) {
@@ -133,20 +160,17 @@ final class FeedFinder {
     while (!queue.isEmpty()) {
       int c = queue.remove();
       Vec3 p = cavity.grid().centre(cavity.cells()[c]);
-      boolean land = p.distance(at) < width;
+      boolean land = cuts.stream().anyMatch(g -> g.holds(p));
       region[c] = (byte) (land ? Cavity.Region.GATE : Cavity.Region.SPRUE).ordinal();
       for (int f = 0; f < 6; f++) {
         int j = cavity.neighbours()[6 * c + f];
-        if (!seen[j] && !crosses(p, cavity.grid().centre(cavity.cells()[j]), at, axis, width)) {
+        Vec3 q = cavity.grid().centre(cavity.cells()[j]);
+        if (!seen[j] && cuts.stream().noneMatch(g -> g.between(p, q))) {
           seen[j] = true;
           queue.add(j);
         }
       }
     }
-  }
-
-  private static boolean crosses(Vec3 p, Vec3 q, Vec3 at, Vec3 axis, double width) {
-    return q.distance(at) < 1.2 * width && q.minus(at).dot(axis) > 0 && p.minus(at).dot(axis) <= 0;
   }
 
   /** From the mouth's side to the part's, through the gate. */

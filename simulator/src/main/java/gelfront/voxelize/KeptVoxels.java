@@ -48,6 +48,7 @@ public final class KeptVoxels {
   /** Whether all is equal that {@link CaseShape} depends on. */
   private static boolean sameShape(Case a, Case b) {
     return a.feed().equals(b.feed())
+        && a.copies().equals(b.copies())
         && a.growths().equals(b.growths())
         && a.numerics().equals(b.numerics());
   }

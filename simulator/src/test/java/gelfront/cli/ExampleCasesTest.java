@@ -61,6 +61,7 @@ final class ExampleCasesTest {
     return new Case(
         c.name(),
         c.part(),
+        c.copies(),
         c.feed(),
         c.growths(),
         c.block(),

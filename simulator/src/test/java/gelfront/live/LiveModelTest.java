@@ -53,6 +53,7 @@ class LiveModelTest {
     return new Case(
         "test",
         SHAPE,
+        List.of(),
         new FeedSystem.Declared(
             new FeedSystem.Gate(new Vec3(0, gateY, 0), back, Section.round(gate), 2e-3),
             Optional.empty(),

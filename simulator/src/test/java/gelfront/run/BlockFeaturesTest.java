@@ -47,6 +47,7 @@ class BlockFeaturesTest {
         new Case(
             "block features",
             new PartShape.Calipers(List.of()),
+            List.of(),
             new FeedSystem.Declared(
                 new FeedSystem.Gate(Vec3.ZERO, back, Section.round(4e-3), 3e-3),
                 Optional.empty(),

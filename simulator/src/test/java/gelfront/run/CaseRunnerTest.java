@@ -40,6 +40,7 @@ class CaseRunnerTest {
     return new Case(
         "test",
         new PartShape.Calipers(List.of()),
+        List.of(),
         feed,
         List.of(),
         new Block(

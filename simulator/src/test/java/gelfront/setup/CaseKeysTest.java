@@ -28,7 +28,6 @@ final class CaseKeysTest {
       units = { length = "mm" } #> { length = "in" }
       up = [0, 0, 1] #> [0, 1, 0]
       clamping_force = "2 kN" #> "3 kN"
-      cavities = 2 #> 3
       [[part.caliper]]
       distance = "0 mm" #> "1 mm"
       width = "3 mm" #> "4 mm"
@@ -37,6 +36,13 @@ final class CaseKeysTest {
       distance = "20 mm"
       width = "8 mm"
       height = "9 mm"
+      [[part.copy]]
+      shift = [0, 20, 0] #> [0, 30, 0]
+      turn = "90 deg" #> "180 deg"
+      axis = [0, 1, 0] #> [1, 0, 0]
+      about = [1, 0, 0] #> [2, 0, 0]
+      [[part.copy]]
+      mirror = [1, 0, 0] #> [0, 1, 0]
       [gate]
       at = [0, "0 mm", "0 mm"] #> [0.1, "0 mm", "0 mm"]
       direction = [-1, 0, 0] #> [0, 1, 0]
@@ -53,6 +59,7 @@ final class CaseKeysTest {
       diameter = "9 mm" #> "10 mm"
       length = "9 mm" #> "10 mm"
       [sprue]
+      at = [0, 9, 0] #> [0, 8, 0]
       diameter = "8 mm" #> "9 mm"
       mouth_diameter = "10 mm" #> "11 mm"
       length = "28 mm" #> "29 mm"
@@ -141,6 +148,7 @@ final class CaseKeysTest {
 
   private static final String TAPERED =
       """
+      cavities = 2 #> 3
       [part]
       mesh = "a.stl"
       [gate]
@@ -198,7 +206,9 @@ final class CaseKeysTest {
     for (CaseKeys.Key k : CaseKeys.all()) {
       listed.computeIfAbsent(k.table(), t -> new TreeSet<>()).add(k.name());
     }
-    listed.get("[part]").remove("caliper"); // these three hold tables, which are tried
+    listed
+        .get("[part]")
+        .removeAll(List.of("caliper", "copy")); // these hold tables, which are tried
     listed.get("[block]").removeAll(List.of("warm_spot", "insert", "face"));
 
     assertEquals(listed, tried());

@@ -57,7 +57,7 @@ final class StarterCaseTest {
       assertEquals(g.sprueSize(), d.sprue().innerDiameter(), 0.05e-3);
     } else {
       FeedSystem.InMesh f = (FeedSystem.InMesh) c.feed();
-      assertTrue(f.gate().orElseThrow().distance(g.gate()) < 1e-6);
+      assertTrue(f.gates().get(0).distance(g.gate()) < 1e-6);
       assertTrue(f.mouth().orElseThrow().distance(g.mouth().orElseThrow()) < 1e-6);
     }
   }
