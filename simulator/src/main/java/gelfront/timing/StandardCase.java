@@ -38,6 +38,9 @@ public final class StandardCase {
   /** °C whose crossing is the set time. */
   public static final double SET = 105;
 
+  /** °C that all plastisol has passed by {@link #END}. */
+  public static final double FIRM = 90;
+
   private static final double HEAT = 1050 * 1900;
   private static final double LATENT = 1050 * 8000;
   private static final double START = 165;
@@ -49,11 +52,12 @@ public final class StandardCase {
 
   /**
    * @param state at the end
-   * @param set s per plastisol cell
+   * @param set s per plastisol cell, when it fell through {@link #SET}
+   * @param firm s per plastisol cell, when it fell through {@link #FIRM}
    * @param steps taken
    * @param passes over all cells: a step repeated counts again
    */
-  public record Run(ThermalState state, float[] set, int steps, int passes) {}
+  public record Run(ThermalState state, float[] set, float[] firm, int steps, int passes) {}
 
   /** Body, gate and sprue overlapping. */
   static List<Labelled> solids() {
@@ -116,11 +120,12 @@ public final class StandardCase {
     ThermalState state = new ThermalState(model, curves, START);
     SplitStepper stepper = new SplitStepper(model, curves, workers);
     CrossingTimes set = new CrossingTimes(model.cavity().count(), SET);
+    CrossingTimes firm = new CrossingTimes(model.cavity().count(), FIRM);
     int[] passes = new int[1];
     StepObserver count = (s, from) -> passes[0] += stepper.passes();
     ShotRun shot =
-        new ShotRun(stepper, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set, count));
+        new ShotRun(stepper, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set, firm, count));
     int steps = shot.run(state, FOR_TIME_ALONE, END, Progress.NONE);
-    return new Run(state, set.times(), steps, passes[0]);
+    return new Run(state, set.times(), firm.times(), steps, passes[0]);
   }
 }
