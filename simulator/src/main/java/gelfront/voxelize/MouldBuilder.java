@@ -21,7 +21,7 @@ public final class MouldBuilder {
   private final Cavity cavity;
   private final Block block;
   private final MouldGrid grid;
-  private final double[] metal;
+  private final MetalVolumes metal;
   private final double[] conductivity;
   private final double[] heat;
 
@@ -30,7 +30,7 @@ public final class MouldBuilder {
     this.block = block;
     this.grid = grid;
     int n = grid.coarse().cellCount();
-    this.metal = metal();
+    this.metal = MetalVolumes.of(cavity, grid);
     this.conductivity = new double[n];
     this.heat = new double[n];
     for (int c = 0; c < n; c++) {
@@ -68,22 +68,6 @@ public final class MouldBuilder {
     return (int) Math.max(1, Math.floor(edge / voxel));
   }
 
-  private double[] metal() {
-    double[] m = new double[grid.coarse().cellCount()];
-    for (int c = 0; c < m.length; c++) {
-      m[c] = grid.coarse().volume(c);
-    }
-    for (int cell : cavity.cells()) {
-      m[grid.holding(cell)] -= cavity.cellVolume();
-    }
-    for (int c = 0; c < m.length; c++) {
-      if (m[c] < 1e-6 * grid.coarse().volume(c)) {
-        m[c] = 0;
-      }
-    }
-    return m;
-  }
-
   private MouldMaterial materialAt(Vec3 p) {
     MouldMaterial m = block.material();
     for (Block.Insert i : block.inserts()) {
@@ -105,12 +89,12 @@ public final class MouldBuilder {
   }
 
   private VoxelModel build() {
-    int[] number = new int[metal.length];
-    int[] cells = new int[metal.length];
+    int[] number = new int[metal.volume().length];
+    int[] cells = new int[metal.volume().length];
     int m = 0;
     for (int c = 0; c < number.length; c++) {
-      number[c] = metal[c] > 0 ? m : -1;
-      if (metal[c] > 0) {
+      number[c] = metal.volume()[c] > 0 ? m : -1;
+      if (metal.volume()[c] > 0) {
         cells[m++] = c;
       }
     }
@@ -127,10 +111,10 @@ public final class MouldBuilder {
     double[] conductance = new double[3 * m];
     double[] air = new double[m];
     double[] airTemperature = new double[m];
-    MouldFaces faces = new MouldFaces(grid, cavity, conductivity);
+    MouldFaces faces = new MouldFaces(grid, cavity, conductivity, metal.shift());
     for (int i = 0; i < m; i++) {
       int c = cells[i];
-      capacity[i] = metal[c] * heat[c];
+      capacity[i] = metal.volume()[c] * heat[c];
       start[i] = startAt(grid.coarse().centre(c));
       double[] out = faces.outwards(c, block);
       air[i] = out[0];

@@ -15,14 +15,17 @@ import gelfront.setup.Side;
 final class MouldFaces {
   private final MouldGrid grid;
   private final double[] conductivity;
+  private final double[] shift;
 
   /** Per axis and side, m2 of each grid cell's face that plastisol takes from the metal. */
   private final double[][] taken;
 
   /**
    * @param conductivity W/m K of each mould grid cell
+   * @param shift metres from the middle of each to that of its metal, x, y, z by turns
    */
-  MouldFaces(MouldGrid grid, Cavity cavity, double[] conductivity) {
+  MouldFaces(MouldGrid grid, Cavity cavity, double[] conductivity, double[] shift) {
+    this.shift = shift;
     this.grid = grid;
     this.conductivity = conductivity;
     this.taken = new double[6][grid.coarse().cellCount()];
@@ -67,12 +70,16 @@ final class MouldFaces {
 
   /** W/K between a grid cell and the next one along an axis. */
   double upwards(int cell, int axis) {
-    int i = grid.coarse().position(cell, axis);
     int next = cell + grid.stride(axis);
     double series =
-        0.5 * grid.coarse().width(axis, i) / conductivity[cell]
-            + 0.5 * grid.coarse().width(axis, i + 1) / conductivity[next];
+        half(cell, axis, true) / conductivity[cell] + half(next, axis, false) / conductivity[next];
     return Math.max(0, grid.area(cell, axis) - taken[2 * axis + 1][cell]) / series;
+  }
+
+  /** Metres from the metal's middle to a face. */
+  private double half(int cell, int axis, boolean upper) {
+    double whole = 0.5 * grid.coarse().width(axis, grid.coarse().position(cell, axis));
+    return whole - (upper ? shift[3 * cell + axis] : -shift[3 * cell + axis]);
   }
 
   /**
@@ -89,7 +96,7 @@ final class MouldFaces {
       int i = grid.coarse().position(cell, a);
       if (i == (upper ? grid.coarse().count(a) - 1 : 0)) {
         Block.Face outside = block.face(new Side(a, upper));
-        double half = 0.5 * grid.coarse().width(a, i) / conductivity[cell];
+        double half = half(cell, a, upper) / conductivity[cell];
         double area = Math.max(0, grid.area(cell, a) - taken[face][cell]);
         double g = outside.film() > 0 ? area / (1 / outside.film() + half) : 0;
         sum += g;

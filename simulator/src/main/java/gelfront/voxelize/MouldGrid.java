@@ -1,5 +1,6 @@
 package gelfront.voxelize;
 
+import gelfront.grid.Cavity;
 import gelfront.grid.RectilinearGrid;
 import gelfront.grid.UniformGrid;
 import gelfront.mesh.Box;
@@ -16,7 +17,7 @@ import java.util.Arrays;
  */
 record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int per, int[][] of) {
   /** Growth from one stretched cell to the next. */
-  private static final double STRETCH = 1.4;
+  private static final double STRETCH = 1.25;
 
   /** Share of a voxel that two edges keep apart. */
   private static final double APART = 0.3;
@@ -45,6 +46,24 @@ record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int per, int[][] of) 
         of[0][fine.position(voxel, 0)],
         of[1][fine.position(voxel, 1)],
         of[2][fine.position(voxel, 2)]);
+  }
+
+  /** Mould grid cell that a wall link leads to. */
+  int behind(Cavity cavity, int w) {
+    int[] at = positionBehind(cavity, w);
+    return coarse.index(at[0], at[1], at[2]);
+  }
+
+  /** Where that cell lies along each axis. */
+  int[] positionBehind(Cavity cavity, int w) {
+    int cell = cavity.cells()[cavity.walls().cell()[w]];
+    int face = cavity.walls().face()[w];
+    int[] at = new int[3];
+    for (int b = 0; b < 3; b++) {
+      int step = b == face / 2 ? (face % 2 == 0 ? -1 : 1) : 0;
+      at[b] = of[b][fine.position(cell, b) + step];
+    }
+    return at;
   }
 
   /** From a mould grid cell to the next one along an axis. */

@@ -14,12 +14,12 @@ final class MouldLinks {
 
   private final Cavity cavity;
   private final MouldGrid grid;
-  private final double[] metal;
+  private final MetalVolumes metal;
 
   /**
-   * @param metal m3 in each mould grid cell
+   * @param metal in each mould grid cell
    */
-  MouldLinks(Cavity cavity, MouldGrid grid, double[] metal) {
+  MouldLinks(Cavity cavity, MouldGrid grid, MetalVolumes metal) {
     this.cavity = cavity;
     this.grid = grid;
     this.metal = metal;
@@ -39,44 +39,42 @@ final class MouldLinks {
         behind[w] = -1;
         continue;
       }
-      int c = behind(walls, w);
+      int c = behind(w);
       behind[w] = mould.number()[c];
       resistance[w] =
-          1 / (contact * walls.cosine()[w] * face)
-              + depth(walls.distance()[w]) / (conductivity[c] * face);
+          1 / (contact * walls.cosine()[w] * face) + depth(w, c) / (conductivity[c] * face);
     }
     return new VoxelModel(cavity, mould, behind, resistance);
   }
 
-  /** Metres from the true wall into the mould cell. */
-  private double depth(double distance) {
+  /** Metres along its axis from the true wall to the middle of the mould cell's metal. */
+  private double depth(int w, int c) {
     double dx = grid.fine().spacing();
-    return grid.per() == 1 ? Math.max(LEAST_DEPTH * dx, dx - distance) : 0.25 * grid.per() * dx;
+    if (grid.per() > 1) {
+      return 0.25 * grid.per() * dx;
+    }
+    int face = cavity.walls().face()[w];
+    double shift = metal.shift()[3 * c + face / 2] * (face % 2 == 0 ? -1 : 1);
+    return Math.max(LEAST_DEPTH * dx, dx - cavity.walls().distance()[w] + shift);
   }
 
   /** The mould cell behind a wall link, or the fullest round it where that one is starved. */
-  private int behind(Cavity.Walls walls, int w) {
-    int cell = cavity.cells()[walls.cell()[w]];
-    int a = walls.face()[w] / 2;
-    int step = walls.face()[w] % 2 == 0 ? -1 : 1;
-    int[] at = new int[3];
-    for (int b = 0; b < 3; b++) {
-      at[b] = grid.of()[b][grid.fine().position(cell, b) + (a == b ? step : 0)];
-    }
+  private int behind(int w) {
+    int[] at = grid.positionBehind(cavity, w);
     int own = grid.coarse().index(at[0], at[1], at[2]);
     if (share(own) >= STARVED) {
       return own;
     }
     int best = own;
     int most = grid.coarse().cellCount();
-    for (int reach = 1; reach <= most && (reach == 1 || metal[best] == 0); reach++) {
+    for (int reach = 1; reach <= most && (reach == 1 || metal.volume()[best] == 0); reach++) {
       best = fullest(at, own, reach);
     }
     return best;
   }
 
   private double share(int cell) {
-    return metal[cell] / grid.coarse().volume(cell);
+    return metal.volume()[cell] / grid.coarse().volume(cell);
   }
 
   /** The cell with the largest share of metal within {@code reach} cells; the own one at a tie. */

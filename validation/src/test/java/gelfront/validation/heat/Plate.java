@@ -41,7 +41,7 @@ record Plate(
   static final double MOULD = 30;
 
   /** Voxels across the block. */
-  private static final int ACROSS = 8;
+  private static final int ACROSS = 4;
 
   LayeredPlate exact() {
     double k = material.conductivity();

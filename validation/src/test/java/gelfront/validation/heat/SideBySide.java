@@ -13,6 +13,7 @@ import gelfront.mesh.shape.Solids;
 import gelfront.run.CrossingTimes;
 import gelfront.run.ShotRun;
 import gelfront.setup.Block;
+import gelfront.setup.Side;
 import gelfront.state.ThermalState;
 import gelfront.voxelize.CavityBuilder;
 import gelfront.voxelize.Labelled;
@@ -92,6 +93,28 @@ record SideBySide(Cavity cavity, Block block, Box box) {
             Optional.empty(),
             Progress.NONE);
     return new SideBySide(cavity, block(material), body.box().grown(wall));
+  }
+
+  /** The bulbs 1 mm from the face -z, which water cools, and 8 mm from all others. */
+  static SideBySide nearWater(MouldMaterial material, double spacing) {
+    SideBySide even = bulbs(material, 8e-3, spacing);
+    Box box = even.box;
+    Vec3 low = new Vec3(box.min().x(), box.min().y(), box.min().z() + 7e-3);
+    Block air = even.block;
+    Block.Face water = new Block.Face(new Side(2, false), 1000, 12);
+    Block wet =
+        new Block(
+            material,
+            air.wall(),
+            air.outer(),
+            air.startTemperature(),
+            air.airTemperature(),
+            air.airFilm(),
+            air.contactConductance(),
+            List.of(),
+            List.of(),
+            List.of(water));
+    return new SideBySide(even.cavity, wet, new Box(low, box.max()));
   }
 
   /** With the mould that every run gets. */

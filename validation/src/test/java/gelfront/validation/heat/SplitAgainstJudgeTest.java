@@ -6,6 +6,7 @@ import gelfront.base.Workers;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.HeatStepper;
 import gelfront.heat.SplitStepper;
+import gelfront.material.MaterialTable;
 import gelfront.validation.coupled.CoupledStepper;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +16,8 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Setting times by the split, mould on its own grid, against the fully coupled judge with a mould
@@ -62,6 +65,32 @@ class SplitAgainstJudgeTest {
   @Test
   void thinAluminium() {
     agree(SideBySide.bulbs(SideBySide.ALUMINIUM, 3e-3, 0.7e-3));
+  }
+
+  @Test
+  void resinNearWater() {
+    agree(SideBySide.nearWater(SideBySide.RESIN, 0.7e-3));
+  }
+
+  @Test
+  void aluminiumNearWater() {
+    agree(SideBySide.nearWater(SideBySide.ALUMINIUM, 0.7e-3));
+  }
+
+  @ParameterizedTest
+  @EnabledIfSystemProperty(named = "slow", matches = "true")
+  @ValueSource(
+      strings = {
+        "silicone",
+        "plaster",
+        "mdf",
+        "aluminium-filled-epoxy",
+        "stainless-steel",
+        "carbon-steel",
+        "brass"
+      })
+  void otherMaterialsNearWater(String material) {
+    agree(SideBySide.nearWater(MaterialTable.builtIn().mould(material), 0.7e-3));
   }
 
   @Test

@@ -1,5 +1,7 @@
 package gelfront.validation.heat;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import gelfront.base.Workers;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.SplitStepper;
@@ -9,64 +11,92 @@ import gelfront.validation.exact.LayeredPlate;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Flat cavities near outer faces against the series of layered plates, space errors alone. */
+/**
+ * Flat cavities near outer faces, with water, a fan or air on them, against the series of layered
+ * plates: the mould that every run gets, as coarse as it chooses, within 1 %. Errors in space
+ * alone: steps are short. Walls lie anywhere between voxel middles, whatever the mould is made of.
+ */
 class ThinWallTest {
   private static final double THICK = 6e-3;
+  private static final double SHARE = 0.01;
 
+  private static Plate plate(String material, double wallMm, double otherMm, double film) {
+    return new Plate(
+        MaterialTable.builtIn().mould(material),
+        1e-3 * otherMm,
+        THICK,
+        1e-3 * wallMm,
+        new LayeredPlate.Outside(9, 23),
+        new LayeredPlate.Outside(film, 15));
+  }
+
+  /** Times at which a place in the plastisol has cooled to 140, 125 and 100 °C. */
+  private static void agree(Plate plate, double voxel, double share) {
+    LayeredPlate exact = plate.exact();
+    VoxelModel model = plate.model(voxel);
+    double[] levels = {140, 125, 100};
+    double end = 1.1 * exact.crossing(1, share * THICK, levels[2], 0.5, 1000);
+
+    Watch watch =
+        Bodies.run(
+                new SplitStepper(model, Bodies.plain(), Workers.SERIAL),
+                model,
+                new Vec3(0, 0, share * THICK),
+                Bodies.plain(),
+                Plate.SHOT,
+                Double.NEGATIVE_INFINITY,
+                end)
+            .watch();
+
+    for (double t : levels) {
+      double wanted = exact.crossing(1, share * THICK, t, 0.5, 1000);
+      assertEquals(wanted, watch.crossing(0, t), SHARE * wanted, share + ", " + t + " °C");
+    }
+  }
+
+  /** At 20 to 24 voxels across, in the middle and half way to either wall. */
+  @ParameterizedTest
+  @CsvSource(
+      textBlock =
+          """
+          printed-resin, 1, 9, 2000, 0.25
+          printed-resin, 2, 9, 30, 0.25
+          printed-resin, 1.3, 1.7, 500, 0.27
+          printed-resin, 9, 9, 500, 0.29
+          silicone, 1, 9, 500, 0.25
+          silicone, 1.2, 2, 30, 0.28
+          plaster, 2, 9, 500, 0.25
+          plaster, 1.1, 9, 500, 0.26
+          mdf, 1.4, 9, 9, 0.27
+          aluminium-filled-epoxy, 1, 9, 500, 0.25
+          stainless-steel, 1, 9, 2000, 0.25
+          carbon-steel, 2.2, 9, 2000, 0.25
+          brass, 1, 9, 2000, 0.26
+          aluminium-6061, 1, 9, 2000, 0.25
+          aluminium-6061, 2, 9, 9, 0.25
+          aluminium-6061, 2.3, 15, 500, 0.27
+          """)
+  void fine(String material, double wallMm, double otherMm, double film, double voxelMm) {
+    for (double share : new double[] {0.25, 0.5, 0.75}) {
+      agree(plate(material, wallMm, otherMm, film), 1e-3 * voxelMm, share);
+    }
+  }
+
+  /** In the middle, at the normal level's half millimetre and about it: 10 to 13 voxels across. */
   @ParameterizedTest
   @CsvSource(
       textBlock =
           """
           printed-resin, 1, 9, 2000, 0.5
-          printed-resin, 1, 9, 2000, 0.4
-          printed-resin, 2, 9, 30, 0.5
-          printed-resin, 1.3, 1.7, 500, 0.55
-          silicone, 1, 9, 500, 0.5
-          plaster, 2, 9, 500, 0.5
+          printed-resin, 1.3, 1.7, 500, 0.53
+          plaster, 2, 9, 500, 0.47
+          silicone, 1.2, 2, 30, 0.5
           aluminium-filled-epoxy, 1, 9, 500, 0.5
-          stainless-steel, 1, 9, 2000, 0.5
+          stainless-steel, 1, 9, 2000, 0.48
           aluminium-6061, 1, 9, 2000, 0.5
-          aluminium-6061, 1, 9, 9, 0.5
           aluminium-6061, 2.3, 15, 500, 0.45
           """)
-  void seriesOfLayers(String material, double wallMm, double otherMm, double film, double voxelMm) {
-    Plate plate =
-        new Plate(
-            MaterialTable.builtIn().mould(material),
-            1e-3 * otherMm,
-            THICK,
-            1e-3 * wallMm,
-            new LayeredPlate.Outside(9, 23),
-            new LayeredPlate.Outside(film, 15));
-    LayeredPlate exact = plate.exact();
-    VoxelModel model = plate.model(1e-3 * voxelMm);
-    StringBuilder s = new StringBuilder();
-    for (double share : new double[] {0.25, 0.5, 0.75}) {
-      Vec3 probe = new Vec3(0, 0, share * THICK);
-      double hot = exact.at(1, share * THICK, 400);
-      SplitStepper split = new SplitStepper(model, Bodies.plain(), Workers.SERIAL);
-      Watch watch =
-          Bodies.run(split, model, probe, Bodies.plain(), Plate.SHOT, Math.max(hot, 90), 400)
-              .watch();
-      for (double t : new double[] {140, 125, 100}) {
-        double wanted = exact.crossing(1, share * THICK, t, 0.5, 1000);
-        double seen = watch.crossing(0, t);
-        s.append(
-            String.format(
-                " %.2f/%.0f: %.2f %+.2f %%", share, t, wanted, 100 * (seen / wanted - 1)));
-      }
-    }
-    System.out.println(
-        "TRIAL "
-            + material
-            + " "
-            + wallMm
-            + " "
-            + film
-            + " "
-            + voxelMm
-            + " cells "
-            + model.mould().count()
-            + s);
+  void normal(String material, double wallMm, double otherMm, double film, double voxelMm) {
+    agree(plate(material, wallMm, otherMm, film), 1e-3 * voxelMm, 0.5);
   }
 }

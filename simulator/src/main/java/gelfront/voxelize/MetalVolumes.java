@@ -1,0 +1,61 @@
+package gelfront.voxelize;
+
+import gelfront.grid.Cavity;
+
+/**
+ * How much metal each mould grid cell holds, and where its middle lies. Whole voxels first; then
+ * what the plastisol's cells take or leave at their walls ({@link Cavity#volumes}) is given to the
+ * cell behind, or taken from it:
+ *
+ * <pre>
+ *   V      = whole voxels + sum over walls of dx^2 (dx/2 - s) n_d^2
+ *   middle   half of each such slice towards the wall, where a cell is one voxel</pre>
+ *
+ * @param volume m3 per mould grid cell
+ * @param shift metres along x, y, z from the box's middle to the metal's; length 3 cells
+ */
+record MetalVolumes(double[] volume, double[] shift) {
+  /** Share of its whole voxels that a cell keeps at least. */
+  private static final double LEAST = 0.3;
+
+  /** Share of its box below which a cell holds no metal. */
+  private static final double NOTHING = 1e-6;
+
+  static MetalVolumes of(Cavity cavity, MouldGrid grid) {
+    double[] v = whole(cavity, grid);
+    double[] slices = new double[v.length];
+    double[] shift = new double[3 * v.length];
+    Cavity.Walls walls = cavity.walls();
+    double dx = grid.fine().spacing();
+    for (int w = 0; w < walls.count(); w++) {
+      int behind = grid.behind(cavity, w);
+      if (!walls.mouth()[w] && v[behind] > 0) {
+        double n = walls.cosine()[w];
+        double slice = (0.5 * dx - walls.distance()[w]) * n * n;
+        slices[behind] += dx * dx * slice;
+        boolean upwards = walls.face()[w] % 2 == 1;
+        if (grid.per() == 1) {
+          shift[3 * behind + walls.face()[w] / 2] += (upwards ? -0.5 : 0.5) * slice;
+        }
+      }
+    }
+    for (int c = 0; c < v.length; c++) {
+      v[c] = Math.max(LEAST * v[c], v[c] + slices[c]);
+    }
+    return new MetalVolumes(v, shift);
+  }
+
+  private static double[] whole(Cavity cavity, MouldGrid grid) {
+    double[] v = new double[grid.coarse().cellCount()];
+    for (int c = 0; c < v.length; c++) {
+      v[c] = grid.coarse().volume(c);
+    }
+    for (int cell : cavity.cells()) {
+      v[grid.holding(cell)] -= cavity.cellVolume();
+    }
+    for (int c = 0; c < v.length; c++) {
+      v[c] = v[c] < NOTHING * grid.coarse().volume(c) ? 0 : v[c];
+    }
+    return v;
+  }
+}
