@@ -36,12 +36,12 @@ final class Words {
     StringBuilder s = new StringBuilder();
     s.append(
         say(
-            "%s closes after %.1f s; behind it, round %s%s %s of plastisol is still liquid and sets"
+            "%s closes after %.1f s; behind it, round %s%s, %s of plastisol is still liquid and sets"
                 + " only after %.0f s.",
             capital(name(p.constriction())),
             p.cutOff(),
             at(p.centre()),
-            in(p),
+            cavity(p),
             millilitres(p.volume()),
             p.lastSet()));
     Dent d = p.dents().get(0);
@@ -72,12 +72,12 @@ final class Words {
     return switch (worst) {
       case WILL_DENT ->
           say(
-              "This part will dent: %s near %s%s because %s closes after %.1f s.",
-              depth(d), at(d.place()), in(p), name(p.constriction()), p.cutOff());
+              "This part will dent: %s near %s%s, because %s closes after %.1f s.",
+              depth(d), at(d.place()), cavity(p), name(p.constriction()), p.cutOff());
       case MAY_DENT ->
           say(
-              "This part may dent: %s near %s%s because %s closes after %.1f s.",
-              depth(d), at(d.place()), in(p), name(p.constriction()), p.cutOff());
+              "This part may dent: %s near %s%s, because %s closes after %.1f s.",
+              depth(d), at(d.place()), cavity(p), name(p.constriction()), p.cutOff());
       case CLEAN ->
           say(
               "No visible dent: the part shrinks evenly, the deepest local dent stays under %s.",
@@ -128,7 +128,9 @@ final class Words {
                     + " count most.",
                 mm(c.width())));
         advice.add(
-            say("Or move the gate to the thick place round %s that sets last.", at(p.centre())));
+            say(
+                "Or move the gate to the thick place round %s that sets last.",
+                at(p.centre()) + cavity(p)));
       }
       case SPRUE ->
           advice.add(
@@ -141,7 +143,8 @@ final class Words {
             say(
                 "Make the neck at %s thicker (now %s): it starves what lies behind.",
                 at(c.place()), mm(c.width())));
-        advice.add(say("Or feed the part behind the neck too, round %s.", at(p.centre())));
+        advice.add(
+            say("Or feed the part behind the neck too, round %s.", at(p.centre()) + cavity(p)));
       }
     }
     for (HotSpot h : p.spots().subList(1, p.spots().size())) {
@@ -162,11 +165,11 @@ final class Words {
     };
   }
 
-  /** The cavities of a pocket after its place, where there are several: " in cavity 2,". */
-  private static String in(Pocket p) {
+  /** The cavities of a pocket after its place, where there are several: " in cavity 2". */
+  private static String cavity(Pocket p) {
     List<String> numbers = p.cavities().stream().map(String::valueOf).toList();
     String word = numbers.size() == 1 ? "cavity " : "cavities ";
-    return numbers.isEmpty() ? "," : " in " + word + String.join(" and ", numbers) + ",";
+    return numbers.isEmpty() ? "" : " in " + word + String.join(" and ", numbers);
   }
 
   private static String depth(Dent d) {

@@ -109,7 +109,20 @@ record CaseShape(
         found.width(),
         mouth,
         Optional.empty(),
-        found.gates().stream().map(g -> note(g, !feed.gates().isEmpty(), mouth)).toList());
+        notes(found, !feed.gates().isEmpty(), mouth));
+  }
+
+  private static List<String> notes(FeedFinder.Found found, boolean marked, Mouth mouth) {
+    List<String> notes = new ArrayList<>();
+    found.gates().forEach(g -> notes.add(note(g, marked, mouth)));
+    for (Vec3 p : found.unmarked()) {
+      notes.add(
+          "the body round "
+              + FeedShapes.mm(p)
+              + " is as large as a part, but was taken for feed system: if it is another cavity, mark"
+              + " each gate");
+    }
+    return notes;
   }
 
   private static String note(GatePlace gate, boolean marked, Mouth mouth) {

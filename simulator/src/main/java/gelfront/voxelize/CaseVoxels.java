@@ -43,7 +43,7 @@ public record CaseVoxels(
       throw new VoxelException("no voxel lies inside the part: is its unit right?");
     }
     progress.check("cutting the mould into cells", 0);
-    Box box = blockBox(c, shape.surface().box(), shape.mouth());
+    Box box = BlockBox.of(c.block(), shape.surface().box(), shape.mouth(), cavity.grid().spacing());
     VoxelModel model = MouldBuilder.build(cavity, c.block(), box);
     return new CaseVoxels(
         model,
@@ -96,37 +96,5 @@ public record CaseVoxels(
       }
     }
     return sum * cavity.grid().spacing() * cavity.grid().spacing();
-  }
-
-  /** The stated outer box, or walls all round; flush with the mouth on the mouth's side. */
-  private static Box blockBox(Case c, Box cavity, Mouth mouth) {
-    Box b = c.block().outer().orElse(cavity.grown(c.block().wall()));
-    double[] lo = {b.min().x(), b.min().y(), b.min().z()};
-    double[] hi = {b.max().x(), b.max().y(), b.max().z()};
-    double[] d = {mouth.direction().x(), mouth.direction().y(), mouth.direction().z()};
-    double[] at = {mouth.centre().x(), mouth.centre().y(), mouth.centre().z()};
-    int a =
-        Math.abs(d[0]) >= Math.max(Math.abs(d[1]), Math.abs(d[2]))
-            ? 0
-            : Math.abs(d[1]) >= Math.abs(d[2]) ? 1 : 2;
-    if (d[a] > 0) {
-      hi[a] = at[a];
-    } else {
-      lo[a] = at[a];
-    }
-    Box box = new Box(new Vec3(lo[0], lo[1], lo[2]), new Vec3(hi[0], hi[1], hi[2]));
-    double slack = 0.5e-3;
-    if (!box.grown(slack).contains(cavity.min()) || !box.grown(slack).contains(cavity.max())) {
-      throw new VoxelException(
-          "the cavity sticks out of the block: cavity "
-              + FeedShapes.mm(cavity.min())
-              + " to "
-              + FeedShapes.mm(cavity.max())
-              + ", block "
-              + FeedShapes.mm(box.min())
-              + " to "
-              + FeedShapes.mm(box.max()));
-    }
-    return box;
   }
 }

@@ -16,9 +16,15 @@ import java.util.List;
  * largest body that only a narrower place joins to the mouth is the part, and that place the gate.
  */
 final class FeedFinder {
+  /** Share of the part's volume from which a body may be another cavity. */
+  private static final double AS_LARGE = 0.5;
+
   private final Cavity cavity;
   private final WallDistance walls;
   private final int[] steps;
+
+  /** Bodies behind narrower places, largest first; empty where gates are marked. */
+  private List<Basins.Basin> bodies = List.of();
 
   FeedFinder(Cavity cavity) {
     this.cavity = cavity;
@@ -29,8 +35,9 @@ final class FeedFinder {
   /**
    * @param gates of each cavity
    * @param region per plastisol cell; length n
+   * @param unmarked middles of bodies as large as a part that were taken for feed system
    */
-  record Found(List<GatePlace> gates, byte[] region) {
+  record Found(List<GatePlace> gates, byte[] region, List<Vec3> unmarked) {
     /** Of the narrowest gate, metres. */
     double width() {
       return gates.stream().mapToDouble(GatePlace::width).min().orElseThrow();
@@ -47,7 +54,7 @@ final class FeedFinder {
     List<Cut> cuts = cells.stream().map(this::cut).toList();
     byte[] region = new byte[cavity.count()];
     flood(cuts, region);
-    return new Found(cuts.stream().map(Cut::gate).toList(), region);
+    return new Found(cuts.stream().map(Cut::gate).toList(), region, unmarked(region));
   }
 
   /**
@@ -111,12 +118,22 @@ final class FeedFinder {
     for (int c = 0; c < width.length; c++) {
       width[c] = walls.distance(c);
     }
-    Basins bodies = MergeTree.of(cavity, width, cavity.grid().spacing(), 0.15, 20);
-    if (bodies.basins().isEmpty()) {
+    bodies = MergeTree.of(cavity, width, cavity.grid().spacing(), 0.15, 20).basins();
+    if (bodies.isEmpty()) {
       throw new VoxelException(
           "no constriction between the pour opening and the part was found; state the gate's place");
     }
-    return bodies.basins().get(0).saddle();
+    return bodies.get(0).saddle();
+  }
+
+  /** Where gates are proposed there is one cavity: others as large must not pass for a runner. */
+  private List<Vec3> unmarked(byte[] region) {
+    return bodies.stream()
+        .filter(b -> b.cells().length >= AS_LARGE * bodies.get(0).cells().length)
+        .map(b -> b.peaks().get(0).cell())
+        .filter(c -> region[c] != Cavity.Region.PART.ordinal())
+        .map(c -> cavity.grid().centre(cavity.cells()[c]))
+        .toList();
   }
 
   /** Steps from the mouth, cell by cell. */

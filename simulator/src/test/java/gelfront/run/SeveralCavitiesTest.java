@@ -79,7 +79,7 @@ class SeveralCavitiesTest {
         new Shot(165, 2, 5, 20e3, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
         new Vec3(0, 0, 1),
         OptionalDouble.empty(),
-        feed instanceof FeedSystem.InMesh m ? m.gates().size() : 1 + copies.length,
+        feed instanceof FeedSystem.InMesh m ? Math.max(1, m.gates().size()) : 1 + copies.length,
         new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.5e-3)),
         List.of());
   }
@@ -211,7 +211,31 @@ class SeveralCavitiesTest {
 
     String told = refusal(setup(declared(true, Optional.empty()), stated, beside(18)));
 
-    assertTrue(told.startsWith("the cavity sticks out of the block"), told);
+    assertEquals("the cavity sticks out of the block by 1.00 mm on its face +y", told);
+  }
+
+  @Test
+  void aWallUnderAVoxelIsRefused() {
+    Box box = new Box(new Vec3(-23e-3, -5.3e-3, -12e-3), new Vec3(30e-3, 12e-3, 12e-3));
+
+    String told =
+        refusal(setup(declared(true, Optional.empty()), block(List.of(), Optional.of(box))));
+
+    assertTrue(told.startsWith("only 0.30 mm of mould lie between the cavity and"), told);
+    assertTrue(told.contains("face -y; a voxel, here 0.50 mm"), told);
+  }
+
+  /** Without marks the tool takes one cavity, and says what it took the other for. */
+  @Test
+  void aSecondCavityWithoutAMarkIsTold() {
+    TriangleMesh whole = CaseVoxels.of(setup(beside(18)), BULB, Progress.NONE).surface();
+    FeedSystem unmarked = new FeedSystem.InMesh(List.of(), Optional.of(new Vec3(-23e-3, 0, 0)));
+
+    CaseVoxels v =
+        CaseVoxels.of(setup(unmarked, block(List.of(), Optional.empty())), whole, Progress.NONE);
+
+    String told = v.report().notes().toString();
+    assertTrue(told.contains("as large as a part, but was taken for feed system"), told);
   }
 
   @Test
