@@ -95,6 +95,9 @@ public record Block(
   public sealed interface Region {
     boolean contains(Vec3 p);
 
+    /** Round it, metres. */
+    Box box();
+
     /** Metres. */
     record Cuboid(Box box) implements Region {
       @Override
@@ -108,6 +111,11 @@ public record Block(
       @Override
       public boolean contains(Vec3 p) {
         return p.distance(centre) <= radius;
+      }
+
+      @Override
+      public Box box() {
+        return new Box(centre, centre).grown(radius);
       }
     }
   }

@@ -9,7 +9,7 @@ import gelfront.grid.Cavity;
  *
  * <pre>
  *   V      = whole voxels + sum over walls of dx^2 (dx/2 - s) n_d^2
- *   middle   half of each such slice towards the wall, where a cell is one voxel</pre>
+ *   middle   half of each such slice towards the wall, where a cell is one voxel thick</pre>
  *
  * @param volume m3 per mould grid cell
  * @param shift metres along x, y, z from the box's middle to the metal's; length 3 cells
@@ -33,10 +33,10 @@ record MetalVolumes(double[] volume, double[] shift) {
         double n = walls.cosine()[w];
         double slice = (0.5 * dx - walls.distance()[w]) * n * n;
         slices[behind] += dx * dx * slice;
-        boolean upwards = walls.face()[w] % 2 == 1;
-        if (grid.per() == 1) {
-          shift[3 * behind + walls.face()[w] / 2] += (upwards ? -0.5 : 0.5) * slice;
-        }
+        int a = walls.face()[w] / 2;
+        double part = dx * dx / grid.area(behind, a);
+        double towards = walls.face()[w] % 2 == 1 ? -0.5 : 0.5;
+        shift[3 * behind + a] += grid.thickness(cavity, w) == 1 ? towards * part * slice : 0;
       }
     }
     for (int c = 0; c < v.length; c++) {

@@ -11,13 +11,10 @@ import java.util.Arrays;
 
 /**
  * The block's cells round a cavity. Near the cavity a mould cell is a cube of whole voxels, as
- * coarse as the material's diffusion length allows: aluminium needs millimetres, resin a voxel.
- * Outside they stretch towards the block's faces.
+ * coarse as the material's diffusion length allows: aluminium needs millimetres, resin a voxel
+ * ({@link MouldResolution}). Outside they stretch towards the block's faces.
  */
 public final class MouldBuilder {
-  /** Time in which the mould must be resolved well, s: the first setting events. */
-  private static final double EARLY = 5;
-
   private final Cavity cavity;
   private final Block block;
   private final MouldGrid grid;
@@ -46,7 +43,7 @@ public final class MouldBuilder {
    * @param box its outer faces, metres
    */
   public static VoxelModel build(Cavity cavity, Block block, Box box) {
-    return build(cavity, block, box, voxelsPerCell(block.material(), cavity.grid().spacing()));
+    return build(cavity, block, box, MouldResolution.of(cavity, block));
   }
 
   /**
@@ -58,14 +55,11 @@ public final class MouldBuilder {
     if (per < 1) {
       throw new IllegalArgumentException("a mould cell is one voxel at least: " + per);
     }
-    return new MouldBuilder(cavity, block, MouldGrid.of(cavity.grid(), box, per)).build();
+    return build(cavity, block, box, MouldResolution.even(cavity.grid(), per));
   }
 
-  /** Voxels along the edge of a mould cell next to the cavity: 0.2 sqrt(alpha t), 4 mm at most. */
-  static int voxelsPerCell(MouldMaterial m, double voxel) {
-    double alpha = m.conductivity() / m.volumetricHeat();
-    double edge = Math.min(4e-3, 0.2 * Math.sqrt(alpha * EARLY));
-    return (int) Math.max(1, Math.floor(edge / voxel));
+  private static VoxelModel build(Cavity cavity, Block block, Box box, int[][] voxels) {
+    return new MouldBuilder(cavity, block, MouldGrid.of(cavity.grid(), box, voxels)).build();
   }
 
   private MouldMaterial materialAt(Vec3 p) {

@@ -7,27 +7,27 @@ import gelfront.mesh.Box;
 import java.util.Arrays;
 
 /**
- * Where the mould's cells lie: cubes of {@code per} whole voxels round the cavity, stretched from
- * there to the block's faces.
+ * Where the mould's cells lie: bricks of whole voxels round the cavity, stretched from there to the
+ * block's faces.
  *
  * @param fine the cavity's grid
  * @param coarse the mould's
- * @param per voxels along the edge of a cube
+ * @param voxels per axis and voxel position, voxels along the edge of a brick there
  * @param of per axis, the mould position that holds the middle of each voxel position
  */
-record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int per, int[][] of) {
+record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int[][] voxels, int[][] of) {
   /** Growth from one stretched cell to the next. */
   private static final double STRETCH = 1.25;
 
   /** Share of a voxel that two edges keep apart. */
   private static final double APART = 0.3;
 
-  static MouldGrid of(UniformGrid fine, Box box, int per) {
+  static MouldGrid of(UniformGrid fine, Box box, int[][] voxels) {
     double[] lo = {box.min().x(), box.min().y(), box.min().z()};
     double[] hi = {box.max().x(), box.max().y(), box.max().z()};
     double[][] edges = new double[3][];
     for (int a = 0; a < 3; a++) {
-      edges[a] = edges(inner(fine, a, per), lo[a], hi[a], fine.spacing(), per * fine.spacing());
+      edges[a] = edges(fine, a, voxels[a], lo[a], hi[a]);
     }
     RectilinearGrid coarse = new RectilinearGrid(edges[0], edges[1], edges[2]);
     int[][] of = new int[3][];
@@ -37,7 +37,7 @@ record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int per, int[][] of) 
         of[a][i] = coarse.find(a, fine.centre(a, i));
       }
     }
-    return new MouldGrid(fine, coarse, per, of);
+    return new MouldGrid(fine, coarse, voxels, of);
   }
 
   /** Mould grid cell that holds the middle of a voxel. */
@@ -66,6 +66,13 @@ record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int per, int[][] of) 
     return at;
   }
 
+  /** Voxels that a brick behind a wall link is thick, along the link. */
+  int thickness(Cavity cavity, int w) {
+    int face = cavity.walls().face()[w];
+    int at = fine.position(cavity.cells()[cavity.walls().cell()[w]], face / 2);
+    return voxels[face / 2][at + (face % 2 == 0 ? -1 : 1)];
+  }
+
   /** From a mould grid cell to the next one along an axis. */
   int stride(int axis) {
     return axis == 0 ? 1 : axis == 1 ? coarse.count(0) : coarse.count(0) * coarse.count(1);
@@ -76,27 +83,35 @@ record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int per, int[][] of) 
     return coarse.volume(cell) / coarse.width(axis, coarse.position(cell, axis));
   }
 
-  private static double[] inner(UniformGrid fine, int a, int per) {
-    double[] inner = new double[fine.count(a) / per + 2];
+  private static double[] inner(UniformGrid fine, int a, int[] voxels) {
+    double[] inner = new double[voxels.length + 1];
     int n = 0;
-    for (int i = 0; i < fine.count(a); i += per) {
+    int i = 0;
+    while (i < voxels.length) {
       inner[n++] = fine.edge(a, i);
+      int end = Math.min(voxels.length, i + voxels[i]);
+      for (int next = i + 1; next < end; next++) {
+        end = voxels[next] < voxels[i] ? next : end;
+      }
+      i = end;
     }
-    inner[n++] = fine.edge(a, fine.count(a));
+    inner[n++] = fine.edge(a, voxels.length);
     return Arrays.copyOf(inner, n);
   }
 
-  private static double[] edges(double[] inner, double lo, double hi, double dx, double cube) {
+  private static double[] edges(UniformGrid fine, int a, int[] voxels, double lo, double hi) {
+    double dx = fine.spacing();
+    double[] inner = inner(fine, a, voxels);
     double[] all = new double[inner.length + 400];
     int m = 0;
     all[m++] = lo;
-    m = stretch(all, m, lo, inner[0], cube, true);
+    m = stretch(all, m, lo, inner[0], voxels[0] * dx, true);
     for (double edge : inner) {
       if (edge > all[m - 1] + APART * dx && edge < hi - APART * dx) {
         all[m++] = edge;
       }
     }
-    m = stretch(all, m, inner[inner.length - 1], hi, cube, false);
+    m = stretch(all, m, inner[inner.length - 1], hi, voxels[voxels.length - 1] * dx, false);
     all[m++] = hi;
     return Arrays.copyOf(all, m);
   }

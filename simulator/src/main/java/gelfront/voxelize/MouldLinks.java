@@ -50,8 +50,9 @@ final class MouldLinks {
   /** Metres along its axis from the true wall to the middle of the mould cell's metal. */
   private double depth(int w, int c) {
     double dx = grid.fine().spacing();
-    if (grid.per() > 1) {
-      return 0.25 * grid.per() * dx;
+    int thickness = grid.thickness(cavity, w);
+    if (thickness > 1) {
+      return 0.25 * thickness * dx;
     }
     int face = cavity.walls().face()[w];
     double shift = metal.shift()[3 * c + face / 2] * (face % 2 == 0 ? -1 : 1);

@@ -11,8 +11,11 @@ import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.run.CrossingTimes;
+import gelfront.run.Events;
 import gelfront.run.ShotRun;
+import gelfront.run.StepControl;
 import gelfront.setup.Block;
+import gelfront.setup.Numerics;
 import gelfront.setup.Side;
 import gelfront.state.ThermalState;
 import gelfront.voxelize.CavityBuilder;
@@ -117,6 +120,25 @@ record SideBySide(Cavity cavity, Block block, Box box) {
     return new SideBySide(even.cavity, wet, new Box(low, box.max()));
   }
 
+  /** The bulbs in aluminium, the thinner one in a bush of resin that reaches over its end. */
+  static SideBySide inBush(double spacing) {
+    SideBySide even = bulbs(ALUMINIUM, 6e-3, spacing);
+    Block bare = even.block;
+    Box bush = new Box(new Vec3(11e-3, -6e-3, -6e-3), new Vec3(22e-3, 6e-3, 6e-3));
+    Block block =
+        new Block(
+            ALUMINIUM,
+            bare.wall(),
+            bare.outer(),
+            bare.startTemperature(),
+            bare.airTemperature(),
+            bare.airFilm(),
+            bare.contactConductance(),
+            List.of(),
+            List.of(new Block.Insert(new Block.Region.Cuboid(bush), RESIN)));
+    return new SideBySide(even.cavity, block, even.box);
+  }
+
   /** With the mould that every run gets. */
   VoxelModel ordinary() {
     return MouldBuilder.build(cavity, block, box);
@@ -127,12 +149,18 @@ record SideBySide(Cavity cavity, Block block, Box box) {
     return MouldBuilder.build(cavity, block, box, 1);
   }
 
-  /** s at which each cell sets, with the steps that every shot takes. */
+  /** s at which each cell sets, with the steps that every shot takes at the normal level. */
   static float[] setTimes(HeatStepper stepper, VoxelModel model) {
+    return setTimes(stepper, model, Numerics.Level.NORMAL);
+  }
+
+  /** The same with the steps of another level. */
+  static float[] setTimes(HeatStepper stepper, VoxelModel model, Numerics.Level level) {
     ThermalState state = new ThermalState(model, curves(), SHOT);
     CrossingTimes set = new CrossingTimes(model.cavity().count(), SET);
     ShotRun.Mouth shut = new ShotRun.Mouth(MouthFilm.INSULATED, 0, MouthFilm.INSULATED);
-    new ShotRun(stepper, shut, List.of(set)).run(state, SET, 7200, Progress.NONE);
+    new ShotRun(stepper, shut, Events.NONE, StepControl.tolerance(level), List.of(set))
+        .run(state, SET, 7200, Progress.NONE);
     return set.times();
   }
 

@@ -7,6 +7,7 @@ import gelfront.grid.VoxelModel;
 import gelfront.heat.HeatStepper;
 import gelfront.heat.SplitStepper;
 import gelfront.material.MaterialTable;
+import gelfront.setup.Numerics;
 import gelfront.validation.coupled.CoupledStepper;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,12 +42,17 @@ class SplitAgainstJudgeTest {
   }
 
   private static void agree(SideBySide side) {
+    agree(side, Numerics.Level.NORMAL);
+  }
+
+  private static void agree(SideBySide side, Numerics.Level steps) {
     VoxelModel ordinary = side.ordinary();
     VoxelModel fine = side.fine();
 
     SideBySide.Difference d =
         side.difference(
-            SideBySide.setTimes(split(ordinary), ordinary), SideBySide.setTimes(judge(fine), fine));
+            SideBySide.setTimes(split(ordinary), ordinary, steps),
+            SideBySide.setTimes(judge(fine), fine, steps));
 
     within(d);
     assertTrue(d.worst() < ASKED, d.toString());
@@ -77,13 +83,18 @@ class SplitAgainstJudgeTest {
     agree(SideBySide.nearWater(SideBySide.ALUMINIUM, 0.7e-3));
   }
 
+  /** The mould's cells are as fine as the poorest conductor at the cavity wants them. */
+  @Test
+  void aluminiumWithABushOfResin() {
+    agree(SideBySide.inBush(0.7e-3));
+  }
+
   @ParameterizedTest
   @EnabledIfSystemProperty(named = "slow", matches = "true")
   @ValueSource(
       strings = {
         "silicone",
         "plaster",
-        "mdf",
         "aluminium-filled-epoxy",
         "stainless-steel",
         "carbon-steel",
@@ -91,6 +102,16 @@ class SplitAgainstJudgeTest {
       })
   void otherMaterialsNearWater(String material) {
     agree(SideBySide.nearWater(MaterialTable.builtIn().mould(material), 0.7e-3));
+  }
+
+  /**
+   * MDF's contact temperature, 110 °C, is close to what is called set here: cells at the wall hover
+   * there, and the normal level's steps put some of them 2 % off, 0.2 s.
+   */
+  @Test
+  @EnabledIfSystemProperty(named = "slow", matches = "true")
+  void mdfNearWaterInFineSteps() {
+    agree(SideBySide.nearWater(MaterialTable.builtIn().mould("mdf"), 0.7e-3), Numerics.Level.FINE);
   }
 
   @Test
