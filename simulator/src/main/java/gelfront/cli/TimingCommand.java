@@ -7,6 +7,7 @@ import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
 import gelfront.setup.CaseFile;
 import gelfront.timing.LargeMesh;
+import gelfront.timing.Scaling;
 import gelfront.timing.Timings;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -28,8 +29,9 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     description = {
       "Time this machine: the standard case (cells, steps, seconds, peak heap, one thread and"
-          + " all), live mode (gate, sprue, recipe changed), and a mesh of a million triangles"
-          + " from file to voxels.",
+          + " all; quick, with its errors; from STL to report in a fresh process), the kernel"
+          + " against the memory's speed, live mode (gate, sprue, recipe changed), and a mesh of a"
+          + " million triangles from file to voxels.",
       "Nothing else should be running meanwhile."
     })
 final class TimingCommand implements Callable<Integer> {
@@ -51,6 +53,13 @@ final class TimingCommand implements Callable<Integer> {
 
   @Option(names = "--no-mesh", description = "Leaves the large mesh out.")
   private boolean noMesh;
+
+  @Option(
+      names = "--scaling",
+      description =
+          "Instead: time and memory for up to 5 million plastisol cells; wants"
+              + " GELFRONT_JAVA_OPTS=-Xmx4g and some minutes.")
+  private boolean scaling;
 
   @Spec private CommandSpec spec;
 
@@ -76,19 +85,49 @@ final class TimingCommand implements Callable<Integer> {
                 System.getProperty("java.version"),
                 threads,
                 Runtime.getRuntime().maxMemory() >> 20));
-    Timings timings = new Timings(console.out()::println);
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       Workers workers = new Workers(pool, threads);
-      timings.standardCase(voxelMm * 1e-3, runs, workers);
-      live(timings, workers, pool);
+      if (scaling) {
+        new Scaling(console.out()::println).run(workers);
+      } else {
+        all(workers, pool);
+      }
     } finally {
       pool.shutdownNow();
     }
+    return ExitCode.OK;
+  }
+
+  private void all(Workers workers, ExecutorService pool) {
+    Timings timings = new Timings(console.out()::println);
+    timings.standardCase(voxelMm * 1e-3, runs, workers);
+    timings.quickLevel(runs, workers);
+    coldStart();
+    timings.kernel(workers);
+    live(timings, workers, pool);
     if (!noMesh) {
       largeMesh(timings);
     }
-    return ExitCode.OK;
+  }
+
+  private void coldStart() {
+    try {
+      ColdStart cold = new ColdStart(Files.createTempDirectory("gelfront-timing-"));
+      try {
+        double seconds = cold.median(runs);
+        console
+            .out()
+            .println(
+                Quantities.say(
+                    "standard case as STL, check in a fresh process: %.2f s to the whole report",
+                    seconds));
+      } finally {
+        cold.clear();
+      }
+    } catch (IOException e) {
+      throw new OutputFailure("no temporary file can be written: " + e.getMessage(), e);
+    }
   }
 
   private void live(Timings timings, Workers workers, ExecutorService pool) {

@@ -43,10 +43,38 @@ public final class StandardCase {
 
   private static final double HEAT = 1050 * 1900;
   private static final double LATENT = 1050 * 8000;
-  private static final double START = 165;
+  static final double START = 165;
 
   /** °C that no cell reaches: the run ends by the clock. */
   private static final double FOR_TIME_ALONE = 0;
+
+  /** Shape and block as a case for {@code standard.stl}, the body alone; usual materials. */
+  public static final String CASE =
+      """
+      [part]
+      mesh = "standard.stl"
+      unit = "mm"
+      [gate]
+      at = ["0 mm", "0 mm", "0 mm"]
+      direction = [-1, 0, 0]
+      shape = "round"
+      size = "3 mm"
+      land = "3 mm"
+      [sprue]
+      diameter = "10 mm"
+      mouth_diameter = "10 mm"
+      length = "30 mm"
+      [block]
+      material = "aluminium-6061"
+      wall = "15 mm"
+      start = "30 degC"
+      [plastisol]
+      grade = "soft"
+      [shot]
+      temperature = "165 degC"
+      [numerics]
+      level = "normal"
+      """;
 
   private StandardCase() {}
 
@@ -67,7 +95,8 @@ public final class StandardCase {
         new Labelled(Cavity.Region.SPRUE, Solids.revolution(mm(-33, -3), mm(5, 5), 128)));
   }
 
-  private static TriangleMesh body(int segments) {
+  /** Without gate and sprue. */
+  public static TriangleMesh body(int segments) {
     return Solids.revolution(mm(0, 10, 40, 65, 85, 97, 100), mm(2.5, 5, 7, 3, 5, 3, 0.8), segments);
   }
 

@@ -26,4 +26,17 @@ record Stopwatch<T>(T value, double seconds, long peakHeap) {
             .sum();
     return new Stopwatch<>(value, seconds, peak);
   }
+
+  /** s that the work takes. */
+  static double seconds(Runnable work) {
+    long start = System.nanoTime();
+    work.run();
+    return (System.nanoTime() - start) * 1e-9;
+  }
+
+  /** Bytes in use once garbage is collected. */
+  static long heldHeap() {
+    ManagementFactory.getMemoryMXBean().gc();
+    return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
+  }
 }

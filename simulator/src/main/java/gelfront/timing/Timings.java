@@ -4,7 +4,12 @@ import gelfront.base.Quantities;
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
+import gelfront.heat.MouthFilm;
+import gelfront.heat.SplitStepper;
+import gelfront.run.StepControl;
 import gelfront.setup.LoadedCase;
+import gelfront.setup.Numerics;
+import gelfront.state.ThermalState;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,6 +19,12 @@ import java.util.function.Consumer;
 
 /** Runs things against the clock and tells a line about each. */
 public final class Timings {
+  /** Of the standard case at quick level: five across its gate. */
+  private static final double QUICK_VOXEL = 0.6e-3;
+
+  private static final double MILLION_VOXEL = 0.212e-3;
+  private static final int MILLION_STEPS = 30;
+
   private final Consumer<String> line;
 
   /**
@@ -50,10 +61,74 @@ public final class Timings {
         all.threads(), many.seconds(), many.peakHeap() >> 20, one.seconds() / many.seconds());
   }
 
+  /** The standard case as the quick level takes it, with its errors. */
+  public void quickLevel(int runs, Workers all) {
+    VoxelModel model = StandardCase.model(QUICK_VOXEL);
+    double tolerance = StepControl.tolerance(Numerics.Level.QUICK);
+    StandardCase.run(model, all, tolerance); // warm
+    Stopwatch<StandardCase.Run> took = median(model, all, runs, tolerance);
+    StandardErrors e = StandardErrors.of(model.cavity(), took.value());
+    tell(
+        "standard case, quick: voxels of %.2f mm, %d steps",
+        QUICK_VOXEL * 1e3, took.value().steps());
+    tell("  %d threads    %6.2f s   warm, voxel model to result", all.threads(), took.seconds());
+    tell(
+        "  errors       %.2f %% at most on the axis, %+.2f %% at the gate; half way to the wall"
+            + " %.2f %%, %+.2f %%; last below 90 °C %+.2f %%",
+        100 * e.worstAxis(),
+        100 * e.gate(),
+        100 * e.worstHalf(),
+        100 * e.half()[StandardErrors.GATE],
+        100 * e.last());
+  }
+
+  /** A million cells: stages against the memory's speed, and threads against one. */
+  public void kernel(Workers all) {
+    VoxelModel model = StandardCase.model(MILLION_VOXEL);
+    int n = model.cavity().count();
+    tell("kernel, standard case in %,d plastisol cells", n);
+    double one = stage("one thread ", model, Workers.SERIAL);
+    double many = stage(all.threads() + " threads  ", model, all);
+    tell("  stages       %.2f times as fast as on one thread", one / many);
+    double alone = steps(model, Workers.SERIAL);
+    double together = steps(model, all);
+    tell(
+        "  whole steps  %.2f s and %.2f s: %.2f times as fast as on one thread",
+        alone, together, alone / together);
+  }
+
+  private double stage(String name, VoxelModel model, Workers workers) {
+    int n = model.cavity().count();
+    double triad = new Triad().rate(workers);
+    double seconds = StageRate.seconds(model, workers);
+    double rate = (double) StageRate.BYTES * n / seconds;
+    tell(
+        "  %s  %.2f ns per cell and stage, %d bytes: %.1f GB/s, %.0f %% of the triad's %.1f GB/s",
+        name, 1e9 * seconds / n, StageRate.BYTES, 1e-9 * rate, 100 * rate / triad, 1e-9 * triad);
+    return seconds;
+  }
+
+  /** s of a run's first steps. */
+  private static double steps(VoxelModel model, Workers workers) {
+    ThermalState state = new ThermalState(model, StandardCase.curves(), StandardCase.START);
+    SplitStepper stepper = new SplitStepper(model, StandardCase.curves(), workers);
+    return Stopwatch.seconds(
+        () -> {
+          for (int i = 0; i < MILLION_STEPS; i++) {
+            stepper.step(state, 0.05 + 0.05 * state.time, MouthFilm.INSULATED);
+          }
+        });
+  }
+
   private static Stopwatch<StandardCase.Run> median(VoxelModel model, Workers workers, int runs) {
+    return median(model, workers, runs, StepControl.tolerance(Numerics.Level.NORMAL));
+  }
+
+  private static Stopwatch<StandardCase.Run> median(
+      VoxelModel model, Workers workers, int runs, double tolerance) {
     List<Stopwatch<StandardCase.Run>> took = new ArrayList<>();
     for (int i = 0; i < runs; i++) {
-      took.add(Stopwatch.time(() -> StandardCase.run(model, workers)));
+      took.add(Stopwatch.time(() -> StandardCase.run(model, workers, tolerance)));
     }
     took.sort(Comparator.comparingDouble(Stopwatch::seconds));
     return took.get(runs / 2);

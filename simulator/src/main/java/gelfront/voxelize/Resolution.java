@@ -8,13 +8,32 @@ final class Resolution {
   /** Fewer voxels than this across a gate say nothing about when it closes. */
   static final double LEAST_ACROSS = 4;
 
-  /** Plastisol cells that fit into the promised 1 GiB of heap. */
-  private static final double MOST_CELLS = 2.2e6;
+  /**
+   * Bytes of heap for each plastisol cell of a whole run: timing --scaling has seen 490 at the
+   * peak, garbage included, with 5 million cells in 4 GiB.
+   */
+  private static final double BYTES_PER_CELL = 490;
 
-  /** Grid cells, plastisol or not. */
-  private static final double MOST_GRID = 60e6;
+  /** Bytes of heap for each cell of the box round the cavity, plastisol or not; an estimate. */
+  private static final double BYTES_PER_GRID_CELL = 18;
+
+  /** Cells are numbered by ints. */
+  private static final double MOST_NUMBERS = 2e9;
+
+  private static final double MOST_CELLS = mostCells(Runtime.getRuntime().maxMemory());
+  private static final double MOST_GRID = mostGrid(Runtime.getRuntime().maxMemory());
 
   private Resolution() {}
+
+  /** Plastisol cells that fit into so many bytes of heap. */
+  static double mostCells(long heap) {
+    return heap / BYTES_PER_CELL;
+  }
+
+  /** Cells of the box round the cavity that fit into so many bytes of heap. */
+  static double mostGrid(long heap) {
+    return Math.min(MOST_NUMBERS, heap / BYTES_PER_GRID_CELL);
+  }
 
   /**
    * @param narrowest width of the feed system, metres
@@ -51,10 +70,11 @@ final class Resolution {
       throw new VoxelException(
           String.format(
               Locale.ROOT,
-              "a voxel of %.3g mm makes %.2g cells; at least %.2f mm fits into memory",
+              "a voxel of %.3g mm makes %.2g cells; at least %.2f mm fits into the heap of %d MiB",
               dx * 1e3,
               volume / Math.pow(dx, 3),
-              1e3 * Math.max(Math.cbrt(volume / MOST_CELLS), Math.cbrt(boxVolume / MOST_GRID))));
+              1e3 * Math.max(Math.cbrt(volume / MOST_CELLS), Math.cbrt(boxVolume / MOST_GRID)),
+              Runtime.getRuntime().maxMemory() >> 20));
     }
     if (narrowest / dx < LEAST_ACROSS) {
       throw new VoxelException(

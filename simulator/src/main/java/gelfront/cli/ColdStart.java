@@ -1,0 +1,78 @@
+package gelfront.cli;
+
+import gelfront.mesh.io.LengthUnit;
+import gelfront.mesh.io.MeshFiles;
+import gelfront.timing.StandardCase;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** {@code check} on the standard case, each time in a new Java process with this one's options. */
+final class ColdStart {
+  private final Path folder;
+  private final Path file;
+
+  /**
+   * @param folder that mesh, case and result go to
+   */
+  ColdStart(Path folder) throws IOException {
+    this.folder = folder;
+    file = Files.writeString(folder.resolve("standard.toml"), StandardCase.CASE);
+    try (OutputStream out = Files.newOutputStream(folder.resolve("standard.stl"))) {
+      MeshFiles.writeStl(StandardCase.body(128), out, LengthUnit.MM);
+    }
+  }
+
+  /** s from the start of the process to its end, in the median. */
+  double median(int runs) throws IOException {
+    double[] s = new double[runs];
+    for (int i = 0; i < runs; i++) {
+      long from = System.nanoTime();
+      int code = end(start());
+      if (code != ExitCode.OK) {
+        throw new IOException("check on the standard case ended with code " + code);
+      }
+      s[i] = (System.nanoTime() - from) * 1e-9;
+    }
+    Arrays.sort(s);
+    return s[runs / 2];
+  }
+
+  private Process start() throws IOException {
+    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+    List<String> command = new ArrayList<>(List.of(java.toString()));
+    command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
+    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    command.addAll(List.of(Main.class.getName(), "check", "--quiet", file.toString()));
+    return new ProcessBuilder(command)
+        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+        .redirectError(ProcessBuilder.Redirect.DISCARD)
+        .start();
+  }
+
+  private static int end(Process process) {
+    try {
+      return process.waitFor();
+    } catch (InterruptedException e) {
+      process.destroy();
+      Thread.currentThread().interrupt();
+      return ExitCode.CANCELLED;
+    }
+  }
+
+  /** Removes all that was written. */
+  void clear() throws IOException {
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path p : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(p);
+      }
+    }
+  }
+}
