@@ -150,16 +150,12 @@ record SideBySide(Cavity cavity, Block block, Box box) {
   }
 
   /** s at which each cell sets, with the steps that every shot takes at the normal level. */
-  static float[] setTimes(HeatStepper stepper, VoxelModel model) {
-    return setTimes(stepper, model, Numerics.Level.NORMAL);
-  }
-
-  /** The same with the steps of another level. */
-  static float[] setTimes(HeatStepper stepper, VoxelModel model, Numerics.Level level) {
+  float[] setTimes(HeatStepper stepper, VoxelModel model) {
+    double steps = StepControl.tolerance(Numerics.Level.NORMAL, block);
     ThermalState state = new ThermalState(model, curves(), SHOT);
     CrossingTimes set = new CrossingTimes(model.cavity().count(), SET);
     ShotRun.Mouth shut = new ShotRun.Mouth(MouthFilm.INSULATED, 0, MouthFilm.INSULATED);
-    new ShotRun(stepper, shut, Events.NONE, StepControl.tolerance(level), List.of(set))
+    new ShotRun(stepper, shut, Events.NONE, steps, List.of(set))
         .run(state, SET, 7200, Progress.NONE);
     return set.times();
   }

@@ -7,7 +7,6 @@ import gelfront.grid.VoxelModel;
 import gelfront.heat.HeatStepper;
 import gelfront.heat.SplitStepper;
 import gelfront.material.MaterialTable;
-import gelfront.setup.Numerics;
 import gelfront.validation.coupled.CoupledStepper;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -42,17 +41,11 @@ class SplitAgainstJudgeTest {
   }
 
   private static void agree(SideBySide side) {
-    agree(side, Numerics.Level.NORMAL);
-  }
-
-  private static void agree(SideBySide side, Numerics.Level steps) {
     VoxelModel ordinary = side.ordinary();
     VoxelModel fine = side.fine();
 
     SideBySide.Difference d =
-        side.difference(
-            SideBySide.setTimes(split(ordinary), ordinary, steps),
-            SideBySide.setTimes(judge(fine), fine, steps));
+        side.difference(side.setTimes(split(ordinary), ordinary), side.setTimes(judge(fine), fine));
 
     within(d);
     assertTrue(d.worst() < ASKED, d.toString());
@@ -95,6 +88,7 @@ class SplitAgainstJudgeTest {
       strings = {
         "silicone",
         "plaster",
+        "mdf",
         "aluminium-filled-epoxy",
         "stainless-steel",
         "carbon-steel",
@@ -102,16 +96,6 @@ class SplitAgainstJudgeTest {
       })
   void otherMaterialsNearWater(String material) {
     agree(SideBySide.nearWater(MaterialTable.builtIn().mould(material), 0.7e-3));
-  }
-
-  /**
-   * MDF's contact temperature, 110 °C, is close to what is called set here: cells at the wall hover
-   * there, and the normal level's steps put some of them 2 % off, 0.2 s.
-   */
-  @Test
-  @EnabledIfSystemProperty(named = "slow", matches = "true")
-  void mdfNearWaterInFineSteps() {
-    agree(SideBySide.nearWater(MaterialTable.builtIn().mould("mdf"), 0.7e-3), Numerics.Level.FINE);
   }
 
   @Test
@@ -126,23 +110,23 @@ class SplitAgainstJudgeTest {
       rows("aluminium, 3 mm", SideBySide.bulbs(SideBySide.ALUMINIUM, 3e-3, dx), rows, asked);
     }
     SideBySide standard = SideBySide.standardCase(0.75e-3);
-    split("standard case", standard, setTimes(standard.fine()), rows, asked);
+    split("standard case", standard, setTimes(standard, standard.fine()), rows, asked);
     Files.write(Path.of("target", "split-against-judge.md"), rows);
     asked.forEach(SplitAgainstJudgeTest::within);
   }
 
-  private static float[] setTimes(VoxelModel model) {
-    return SideBySide.setTimes(judge(model), model);
+  private static float[] setTimes(SideBySide side, VoxelModel model) {
+    return side.setTimes(judge(model), model);
   }
 
   private static void rows(
       String name, SideBySide side, List<String> rows, List<SideBySide.Difference> asked) {
     VoxelModel fine = side.fine();
-    float[] judged = setTimes(fine);
+    float[] judged = setTimes(side, fine);
     split(name, side, judged, rows, asked);
-    SideBySide.Difference scheme = side.difference(SideBySide.setTimes(split(fine), fine), judged);
+    SideBySide.Difference scheme = side.difference(side.setTimes(split(fine), fine), judged);
     rows.add(row(name, side, "split on the judge's mould, judge", scheme));
-    float[] quarters = SideBySide.setTimes(new Parts(judge(fine), 4), fine);
+    float[] quarters = side.setTimes(new Parts(judge(fine), 4), fine);
     rows.add(row(name, side, "judge, itself in quarter steps", side.difference(judged, quarters)));
   }
 
@@ -153,8 +137,7 @@ class SplitAgainstJudgeTest {
       List<String> rows,
       List<SideBySide.Difference> asked) {
     VoxelModel ordinary = side.ordinary();
-    SideBySide.Difference d =
-        side.difference(SideBySide.setTimes(split(ordinary), ordinary), judged);
+    SideBySide.Difference d = side.difference(side.setTimes(split(ordinary), ordinary), judged);
     asked.add(d);
     rows.add(row(name, side, "split, judge", d));
   }
