@@ -14,6 +14,7 @@ public final class ShotRun {
   private final Events events;
   private final double tolerance;
   private final List<StepObserver> observers;
+  private final Flow flow;
 
   /** What lies beyond the open end, by time; its change is an event. */
   public record Mouth(MouthFilm holding, double holdTime, MouthFilm open) {
@@ -25,26 +26,39 @@ public final class ShotRun {
     }
   }
 
-  /** Nothing happens but the end of hold; steps of the normal level. */
+  /** Nothing happens but the end of hold; steps of the normal level; conduction alone. */
   public ShotRun(HeatStepper stepper, Mouth mouth, List<StepObserver> observers) {
     this(stepper, mouth, Events.NONE, StepControl.tolerance(Numerics.Level.NORMAL), observers);
   }
 
-  /**
-   * @param events beside the end of hold
-   * @param tolerance K, as of {@link StepControl#tolerance}
-   */
+  /** Conduction alone. */
   public ShotRun(
       HeatStepper stepper,
       Mouth mouth,
       Events events,
       double tolerance,
       List<StepObserver> observers) {
+    this(stepper, mouth, events, tolerance, observers, Flow.NONE);
+  }
+
+  /**
+   * @param events beside the end of hold
+   * @param tolerance K, as of {@link StepControl#tolerance}
+   * @param flow after each step of conduction
+   */
+  public ShotRun(
+      HeatStepper stepper,
+      Mouth mouth,
+      Events events,
+      double tolerance,
+      List<StepObserver> observers,
+      Flow flow) {
     this.stepper = stepper;
     this.mouth = mouth;
     this.events = events.withChange(mouth.holdTime());
     this.tolerance = tolerance;
     this.observers = List.copyOf(observers);
+    this.flow = flow;
   }
 
   /**
@@ -63,6 +77,7 @@ public final class ShotRun {
       double from = state.time;
       double dt = control.length(Math.min(longest, events.next(from)) - from);
       stepper.step(state, dt, mouth.at(from));
+      flow.after(state, from);
       control.taken(dt, error.after(state, dt));
       if (events.changeAt(state.time)) {
         control.restart();

@@ -1,0 +1,329 @@
+package gelfront.feed;
+
+import gelfront.grid.Cavity;
+import gelfront.material.HeatCurves;
+import gelfront.state.ThermalState;
+import java.util.Arrays;
+
+/**
+ * The feeding flow, after each step of conduction.
+ *
+ * <pre>  S = beta (max(T0, Tnf) - max(T1, Tnf)) V m / dt</pre>
+ *
+ * <p>What a place contracts by is drawn through liquid joined to the mouth, or given by the skin;
+ * the flow carries heat. Liquid that isn't joined is unfed. A cell that set in this step draws
+ * through its joined neighbours. A cell that conduction heated draws nothing; how much it swells by
+ * is kept apart. Ends when no liquid of the part is joined.
+ */
+public final class Feeding {
+  private static final int FACES = 6;
+
+  /** Share of its draw from which on a place counts as cut off. */
+  private static final double CUT = 0.5;
+
+  private final Cavity cavity;
+  private final HeatCurves curves;
+  private final FeedLaw law;
+  private final Reservoir reservoir;
+  private final Reach reach;
+  private final Liquid liquid;
+  private final Mobility mobility;
+  private final Suction suction;
+  private final Carrier carrier;
+  private final double[] volume;
+  private final double[] mass;
+  private final double[] demand;
+  private final double[] unfed;
+  private final double[] shrinks;
+  private final float[] cut;
+  private final FeedSums sums = new FeedSums();
+  private double[] draw = {};
+  private boolean flowsNow;
+  private double ended = Double.POSITIVE_INFINITY;
+
+  /**
+   * @param liquid of this cavity
+   */
+  public Feeding(
+      Cavity cavity, HeatCurves curves, FeedLaw law, Reservoir reservoir, Liquid liquid) {
+    this.cavity = cavity;
+    this.curves = curves;
+    this.law = law;
+    this.reservoir = reservoir;
+    this.liquid = liquid;
+    reach = new Reach(cavity);
+    mobility = new Mobility(cavity);
+    suction = new Suction(cavity);
+    volume = cavity.volumes();
+    int n = volume.length;
+    mass = new double[n];
+    Arrays.fill(mass, 1);
+    carrier = new Carrier(cavity, curves, volume, mass);
+    demand = new double[n];
+    unfed = new double[n];
+    shrinks = new double[n];
+    cut = new float[n];
+    Arrays.fill(cut, Float.POSITIVE_INFINITY);
+  }
+
+  /** How the open end is while a step lasts. */
+  public enum Supply {
+    /** Liquid of the shot's temperature comes in as it is drawn. */
+    FROM_OUTSIDE,
+    /** The sprue's own liquid sinks. */
+    SPRUE
+  }
+
+  /**
+   * @param state after a step of conduction that began with {@code state.previous}; modified:
+   *     temperature, enthalpy, ledger
+   * @param from s at which that step began
+   * @param pressure Pa at the mouth, over what bears on the skin from outside
+   */
+  public void step(ThermalState state, double from, Supply supply, double pressure) {
+    double demandBefore = ofPart(demand);
+    double unfedBefore = ofPart(unfed);
+    advance(state, state.time - from, supply, pressure);
+    sums.part(ofPart(demand) - demandBefore, ofPart(unfed) - unfedBefore);
+  }
+
+  /** Fills the sprue up with liquid of the shot's temperature; what has set in it stays. */
+  public void topUp(ThermalState state) {
+    carrier.fill(state, reservoir.empty(), curves.enthalpy(law.entering()));
+    reservoir.fill();
+  }
+
+  private void advance(ThermalState state, double dt, Supply supply, double pressure) {
+    contract(state, dt);
+    boolean[] joined = reach.find(state.temperature, law.noFlow(), reservoir.empty());
+    flowsNow = false;
+    boolean over = ended < Double.POSITIVE_INFINITY || !reach.part() || reservoir.dry();
+    if (over) {
+      ended = Math.min(ended, state.time);
+      for (int c = 0; c < shrinks.length; c++) {
+        lose(c, shrinks[c], shrinks[c], state, dt);
+      }
+      return;
+    }
+    liquid.update(joined);
+    Blocks blocks = liquid.blocks();
+    gatherDraw(joined, state, dt, blocks);
+    double[] w = mobility.solve(liquid, joined, state.temperature, law.viscosity(), law.noFlow());
+    suction.solve(
+        liquid,
+        joined,
+        reservoir.empty(),
+        w,
+        draw,
+        head(blocks),
+        Suction.Skin.of(law.skinBears(), pressure));
+    flowsNow = true;
+    book(joined, state, dt, blocks);
+    supply(state, joined, supply, dt);
+  }
+
+  private void supply(ThermalState state, boolean[] joined, Supply supply, double dt) {
+    boolean outside = supply == Supply.FROM_OUTSIDE || !reservoir.finite();
+    if (law.carriesHeat()) {
+      double shot = curves.enthalpy(law.entering());
+      carrier.carry(state, liquid, joined, suction, shrinks, draw, outside ? shot : 0, dt);
+    }
+    if (!outside) {
+      double drawn = 0;
+      for (int b = 0; b < draw.length; b++) {
+        drawn += suction.entering(b) * dt;
+      }
+      reservoir.take(joined, drawn);
+      carrier.empty(state, reservoir.empty());
+    }
+  }
+
+  private double ofPart(double[] a) {
+    byte[] region = cavity.region();
+    double sum = 0;
+    for (int c = 0; c < a.length; c++) {
+      sum += region[c] == Cavity.Region.PART.ordinal() ? a[c] : 0;
+    }
+    return sum;
+  }
+
+  private void contract(ThermalState state, double dt) {
+    double[] t0 = state.previous;
+    double[] t1 = state.temperature;
+    double noFlow = law.noFlow();
+    for (int c = 0; c < shrinks.length; c++) {
+      double fall = Math.max(t0[c], noFlow) - Math.max(t1[c], noFlow);
+      double s = law.expansion() * fall * volume[c] * mass[c] / dt;
+      shrinks[c] = Math.max(0, s);
+      sums.swells(Math.max(0, -s) * dt);
+      demand[c] += shrinks[c] * dt;
+    }
+  }
+
+  /** Books what a place lost; {@code given} of its {@code shrinks} did not come. */
+  private void lose(int c, double shrinking, double given, ThermalState state, double dt) {
+    unfed[c] += given * dt;
+    if (given > CUT * shrinking) {
+      cut[c] = Math.min(cut[c], (float) state.time);
+    } else if (shrinking > 0) {
+      cut[c] = Float.POSITIVE_INFINITY;
+    }
+  }
+
+  private void gatherDraw(boolean[] joined, ThermalState state, double dt, Blocks blocks) {
+    if (draw.length != blocks.count()) {
+      draw = new double[blocks.count()];
+    }
+    Arrays.fill(draw, 0);
+    for (int c = 0; c < shrinks.length; c++) {
+      if (joined[c]) {
+        draw[blocks.of[c]] += shrinks[c];
+      } else if (shrinks[c] > 0) {
+        int n = carrier.joinedNeighbours(joined, c);
+        if (n == 0 || state.temperature[c] > law.noFlow()) {
+          lose(c, shrinks[c], shrinks[c], state, dt);
+          shrinks[c] = 0;
+        } else {
+          spread(joined, blocks, c, shrinks[c] / n);
+        }
+      }
+    }
+  }
+
+  private void spread(boolean[] joined, Blocks blocks, int c, double each) {
+    for (int e = FACES * c; e < FACES * c + FACES; e++) {
+      int b = cavity.neighbours()[e];
+      if (joined[b]) {
+        draw[blocks.of[b]] += each;
+      }
+    }
+  }
+
+  /** Pa by which the liquid's weight presses more at a block than at its surface. */
+  private double[] head(Blocks blocks) {
+    double[] head = new double[blocks.count()];
+    double surface = surface();
+    for (int b = 0; b < head.length; b++) {
+      int at = cavity.cells()[blocks.first[b]];
+      head[b] = surface - cavity.grid().centre(at).dot(law.weight());
+    }
+    return head;
+  }
+
+  private double surface() {
+    double most = 0;
+    boolean none = true;
+    Cavity.Walls walls = cavity.walls();
+    for (int w = 0; w < walls.count(); w++) {
+      if (walls.mouth()[w]) {
+        int c = cavity.cells()[walls.cell()[w]];
+        double here = cavity.grid().centre(c).dot(law.weight());
+        most = none ? here : Math.max(most, here);
+        none = false;
+      }
+    }
+    return most - reservoir.level() * law.weight().length();
+  }
+
+  private void book(boolean[] joined, ThermalState state, double dt, Blocks blocks) {
+    double drawn = 0;
+    double given = 0;
+    double in = 0;
+    for (int b = 0; b < draw.length; b++) {
+      drawn += draw[b];
+      given += suction.given()[b];
+      in += suction.entering(b);
+    }
+    for (int c = 0; c < shrinks.length; c++) {
+      if (shrinks[c] > 0) {
+        double share =
+            joined[c]
+                ? carrier.givenShare(suction, draw, blocks.of[c])
+                : besides(joined, c, blocks);
+        lose(c, shrinks[c], shrinks[c] * share, state, dt);
+      }
+    }
+    sums.step(drawn, given, in, dt);
+    sums.solved(mobility.iterations(), suction.iterations(), suction.passes());
+  }
+
+  private double besides(boolean[] joined, int c, Blocks blocks) {
+    double sum = 0;
+    int n = 0;
+    for (int e = FACES * c; e < FACES * c + FACES; e++) {
+      int b = cavity.neighbours()[e];
+      if (joined[b]) {
+        sum += carrier.givenShare(suction, draw, blocks.of[b]);
+        n++;
+      }
+    }
+    return sum / n;
+  }
+
+  /** m3 contracted by above no-flow, per cell, so far. */
+  public double[] demand() {
+    return demand.clone();
+  }
+
+  /** m3 of that which no liquid came for, per cell, so far. */
+  public double[] unfed() {
+    return unfed.clone();
+  }
+
+  /** s from which on less than half of what a cell lost was fed; +infinity: never. */
+  public float[] cut() {
+    return cut.clone();
+  }
+
+  /** s at which the part lost its last joined liquid; +infinity: not yet. */
+  public double ended() {
+    return ended;
+  }
+
+  /** Pa below the mouth's pressure at a cell in the last step; NaN where nothing joined flows. */
+  public double suctionAt(int cell) {
+    boolean flows = flowsNow && reach.joined()[cell];
+    return flows ? suction.suction()[liquid.blocks().of[cell]] : Double.NaN;
+  }
+
+  /**
+   * Where the last step's suction was spent: W lost to viscosity per region, in the order of {@link
+   * Cavity.Region}; all 0 when nothing flowed.
+   */
+  public double[] spent() {
+    double[] spent = new double[Cavity.Region.values().length];
+    if (flowsNow) {
+      Blocks blocks = liquid.blocks();
+      for (int b = 0; b < draw.length; b++) {
+        spent[cavity.region()[blocks.first[b]]] += suction.lostAt(b);
+      }
+    }
+    return spent;
+  }
+
+  /** Cell of the part where the last step's suction was spent most, by volume; -1: none flowed. */
+  public int narrowest() {
+    int best = -1;
+    double most = 0;
+    Blocks blocks = flowsNow ? liquid.blocks() : null;
+    for (int b = 0; flowsNow && b < draw.length; b++) {
+      int size = blocks.cubes.size()[b];
+      double lost = suction.lostAt(b) / ((double) size * size * size);
+      if (lost > most && cavity.region()[blocks.first[b]] == Cavity.Region.PART.ordinal()) {
+        most = lost;
+        best = blocks.first[b];
+      }
+    }
+    return best;
+  }
+
+  /** The sprue's. */
+  public Reservoir reservoir() {
+    return reservoir;
+  }
+
+  /** Of the flow so far. */
+  public FeedSums sums() {
+    return sums;
+  }
+}

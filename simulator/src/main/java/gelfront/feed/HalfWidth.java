@@ -1,0 +1,164 @@
+package gelfront.feed;
+
+import gelfront.grid.Cavity;
+import java.util.Arrays;
+
+/**
+ * Half the width of the liquid about each cell, in cells: the radius of the largest ball of liquid
+ * that holds the cell, but nowhere more than a cell wider than next door, so that what is near a
+ * narrow place counts as narrow.
+ */
+final class HalfWidth {
+  private static final int FACES = 6;
+
+  private final int[] neighbours;
+  private final int[][] place;
+  private final int[] queue;
+  private final int[] source;
+  private final short[] depth;
+  private final short[] width;
+
+  HalfWidth(Cavity cavity, CellFaces faces) {
+    neighbours = cavity.neighbours();
+    place = faces.place;
+    int n = faces.cells();
+    queue = new int[n];
+    source = new int[n];
+    depth = new short[n];
+    width = new short[n];
+  }
+
+  /**
+   * @return per cell, 0 where nothing flows; overwritten by the next call
+   */
+  short[] of(boolean[] flowing) {
+    depths(flowing);
+    int[] order = byValue(depth);
+    Arrays.fill(width, (short) 0);
+    balls(order);
+    grade();
+    return width;
+  }
+
+  /** Cells from each cell's middle to the nearest that doesn't flow. */
+  private void depths(boolean[] flowing) {
+    Arrays.fill(depth, (short) 0);
+    int tail = 0;
+    for (int c = 0; c < depth.length; c++) {
+      if (flowing[c] && atEdge(flowing, c)) {
+        depth[c] = 1;
+        source[c] = c;
+        queue[tail++] = c;
+      }
+    }
+    for (int head = 0; head < tail; head++) {
+      int c = queue[head];
+      for (int e = FACES * c; e < FACES * c + FACES; e++) {
+        int to = neighbours[e];
+        if (flowing[to] && depth[to] == 0) {
+          source[to] = source[c];
+          depth[to] = (short) (1 + Math.sqrt(squared(to, source[c])));
+          queue[tail++] = to;
+        }
+      }
+    }
+  }
+
+  private boolean atEdge(boolean[] flowing, int c) {
+    for (int e = FACES * c; e < FACES * c + FACES; e++) {
+      if (neighbours[e] == c || !flowing[neighbours[e]]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double squared(int c, int d) {
+    double x = place[0][c] - place[0][d];
+    double y = place[1][c] - place[1][d];
+    double z = place[2][c] - place[2][d];
+    return x * x + y * y + z * z;
+  }
+
+  /** Cells with a value, smallest first. */
+  private static int[] byValue(short[] value) {
+    int most = 0;
+    for (short v : value) {
+      most = Math.max(most, v);
+    }
+    int[] start = new int[most + 2];
+    for (short v : value) {
+      start[v + 1]++;
+    }
+    int none = start[1];
+    for (int v = 1; v < start.length; v++) {
+      start[v] += start[v - 1];
+    }
+    int[] order = new int[value.length - none];
+    for (int c = 0; c < value.length; c++) {
+      if (value[c] > 0) {
+        order[start[value[c]]++ - none] = c;
+      }
+    }
+    return order;
+  }
+
+  /** From the widest on, each ball gives its width to the cells that have none yet. */
+  private void balls(int[] order) {
+    int at = order.length - 1;
+    while (at >= 0) {
+      int v = depth[order[at]];
+      int tail = 0;
+      for (; at >= 0 && depth[order[at]] == v; at--) {
+        int c = order[at];
+        if (width[c] == 0) {
+          width[c] = (short) v;
+          source[c] = c;
+          queue[tail++] = c;
+        }
+      }
+      spread(v, tail);
+    }
+  }
+
+  private void spread(int v, int seeds) {
+    int tail = seeds;
+    double reach = (v + 1.0) * (v + 1.0);
+    for (int head = 0; head < tail; head++) {
+      int c = queue[head];
+      for (int e = FACES * c; e < FACES * c + FACES; e++) {
+        int to = neighbours[e];
+        if (depth[to] > 0 && width[to] == 0 && squared(to, source[c]) <= reach) {
+          width[to] = (short) v;
+          source[to] = source[c];
+          queue[tail++] = to;
+        }
+      }
+    }
+  }
+
+  /** Walks from narrow to wide; a cell may be one wider than the cell that it is reached from. */
+  private void grade() {
+    int[] order = byValue(width);
+    int at = 0;
+    int head = 0;
+    int tail = 0;
+    while (at < order.length || head < tail) {
+      boolean lowered =
+          at == order.length || (head < tail && width[queue[head]] <= width[order[at]]);
+      tail = lower(lowered ? queue[head++] : order[at++], tail);
+    }
+  }
+
+  private int lower(int c, int tail) {
+    int end = tail;
+    for (int e = FACES * c; e < FACES * c + FACES; e++) {
+      int to = neighbours[e];
+      if (width[to] > width[c] + 1) {
+        width[to] = (short) (width[c] + 1);
+        queue[end++] = to;
+      }
+    }
+    return end;
+  }
+}

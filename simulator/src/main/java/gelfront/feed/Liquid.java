@@ -1,0 +1,113 @@
+package gelfront.feed;
+
+import gelfront.grid.Cavity;
+import gelfront.linear.ConjugateGradients;
+import gelfront.linear.Multigrid;
+import java.util.Arrays;
+
+/**
+ * The liquid that is joined to the mouth, in blocks, and what its blocks share with each other now.
+ * Blocks are made anew when a tenth of their cells has set, or when cells flow again.
+ */
+public final class Liquid {
+  private static final double STALE = 0.9;
+
+  final CellFaces faces;
+  private final Cavity cavity;
+  private final boolean gathered;
+  private final HalfWidth halfWidth;
+  private final short[] single;
+  private Blocks blocks;
+  private ConjugateGradients solver;
+  private Multigrid grid;
+  private int flowingWhenMade;
+  private double[] shape;
+  private int made;
+
+  /**
+   * @param gathered false: every cell is a block of its own, to see what blocks cost
+   */
+  public Liquid(Cavity cavity, boolean gathered) {
+    this.cavity = cavity;
+    this.gathered = gathered;
+    faces = new CellFaces(cavity);
+    halfWidth = new HalfWidth(cavity, faces);
+    single = gathered ? null : new short[cavity.count()];
+  }
+
+  /**
+   * @param flowing per cell
+   */
+  public void update(boolean[] flowing) {
+    if (stale(flowing)) {
+      blocks = new Blocks(cavity, faces, flowing, gathered ? halfWidth.of(flowing) : single);
+      grid = new Multigrid(blocks.graph, blocks.cubes);
+      solver = new ConjugateGradients(grid);
+      shape = new double[blocks.graph.edges()];
+      made++;
+    }
+    Arrays.fill(shape, 0);
+    for (int f = 0; f < faces.count(); f++) {
+      int e = blocks.edge[f];
+      if (e >= 0 && flowing[faces.a[f]] && flowing[faces.b[f]]) {
+        shape[e] += blocks.reach[f];
+      }
+    }
+  }
+
+  private boolean stale(boolean[] flowing) {
+    int now = 0;
+    boolean again = blocks == null;
+    for (int c = 0; c < flowing.length; c++) {
+      if (flowing[c]) {
+        now++;
+        again |= blocks != null && blocks.of[c] < 0;
+      }
+    }
+    boolean old = again || now < STALE * flowingWhenMade;
+    flowingWhenMade = old ? now : flowingWhenMade;
+    return old;
+  }
+
+  Blocks blocks() {
+    return blocks;
+  }
+
+  Multigrid grid() {
+    return grid;
+  }
+
+  ConjugateGradients solver() {
+    return solver;
+  }
+
+  /** Metres per edge of the blocks' graph: area that is open now over its length. */
+  double[] shape() {
+    return shape;
+  }
+
+  /** Times that blocks were made. */
+  public int made() {
+    return made;
+  }
+
+  /** Block of a flowing cell. */
+  public int block(int cell) {
+    return blocks.of[cell];
+  }
+
+  /** Blocks at present. */
+  public int count() {
+    return blocks.count();
+  }
+
+  /** Values per old block handed to the new ones, 0 where there was none. */
+  static double[] carryOver(Blocks old, double[] values, Blocks fresh) {
+    double[] out = new double[fresh.count()];
+    for (int b = 0; old != null && b < out.length; b++) {
+      int from = old.of[fresh.first[b]];
+      out[b] = from >= 0 ? values[from] : 0;
+    }
+    return out;
+  }
+}

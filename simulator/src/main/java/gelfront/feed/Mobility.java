@@ -1,0 +1,225 @@
+package gelfront.feed;
+
+import gelfront.grid.Cavity;
+import gelfront.linear.Graph;
+import gelfront.linear.StopRule;
+import gelfront.material.ViscosityCurve;
+import java.util.Arrays;
+
+/**
+ * How easily liquid moves: velocity per pressure gradient, m2/(Pa s), in each block.
+ *
+ * <pre>  div(eta grad w) = -1,  w = 0 at walls and where the plastisol has set</pre>
+ *
+ * <p>In a straight duct w is exactly that velocity, whatever its section and however eta varies
+ * over it. Between two middles eta is the one that the exact integral of 1/eta gives if ln eta is
+ * linear: ln(b/a) / (1/a - 1/b). Walls lie at their true distance; where the cell beyond has set,
+ * the wall is the no-flow isotherm between the two middles. A cell's source reaches halfway to its
+ * walls only (Shortley and Weller's weights, kept symmetric; the squares of the normal's components
+ * share them between the axes), since the shear in that half is what the link to the wall carries.
+ */
+public final class Mobility {
+  /** Relative residual; the liquid's viscosity is not known to a per cent. */
+  private static final StopRule STOP = new StopRule(1e-2, 1e-2, 60);
+
+  /** Least distance of the isotherm, voxels. */
+  private static final double LEAST = 0.05;
+
+  /** Least source of a cell, voxels. */
+  private static final double LEAST_SOURCE = 0.1;
+
+  private static final int FACES = 6;
+
+  private final Cavity cavity;
+  private final StopRule stop;
+  private final double dx;
+  private final double[] wholeSource;
+  private Blocks blocks;
+  private double[] w = {};
+  private double[] between;
+  private double[] own;
+  private double[] source;
+  private double[] logarithm;
+  private double[] viscosity;
+  private int[] cells;
+  private int iterations;
+
+  public Mobility(Cavity cavity) {
+    this(cavity, STOP);
+  }
+
+  /** With a stop rule of one's own. */
+  public Mobility(Cavity cavity, StopRule stop) {
+    this.cavity = cavity;
+    this.stop = stop;
+    dx = cavity.grid().spacing();
+    wholeSource = source(cavity);
+  }
+
+  /** m3 whose push a cell's faces carry; length n. */
+  private static double[] source(Cavity cavity) {
+    double dx = cavity.grid().spacing();
+    double[] source = new double[cavity.count()];
+    Arrays.fill(source, cavity.cellVolume());
+    Cavity.Walls walls = cavity.walls();
+    for (int i = 0; i < walls.count(); i++) {
+      if (!walls.mouth()[i]) {
+        double n = walls.cosine()[i];
+        source[walls.cell()[i]] += dx * dx * 0.5 * (walls.distance()[i] - dx) * n * n;
+      }
+    }
+    for (int c = 0; c < source.length; c++) {
+      source[c] = Math.max(source[c], LEAST_SOURCE * cavity.cellVolume());
+    }
+    return source;
+  }
+
+  /**
+   * Solves from the last result.
+   *
+   * @param liquid brought up to date with {@code flowing}
+   * @param flowing per cell; has no neighbour above no-flow that isn't flowing, too
+   * @param temperature °C per cell
+   * @param noFlow °C
+   * @return m2/(Pa s) per block, 0 where it doesn't flow; overwritten by the next call
+   */
+  public double[] solve(
+      Liquid liquid, boolean[] flowing, double[] temperature, ViscosityCurve curve, double noFlow) {
+    take(liquid.blocks());
+    viscosities(flowing, temperature, curve);
+    edges(liquid.shape());
+    isotherm(liquid.faces, flowing, temperature, curve.logarithm(noFlow), noFlow);
+    walls(flowing, temperature, curve);
+    for (int b = 0; b < w.length; b++) {
+      source[b] = Math.max(source[b], LEAST_SOURCE * cavity.cellVolume());
+      w[b] = cells[b] > 0 ? w[b] : 0;
+    }
+    liquid.grid().refresh(between, own);
+    iterations = liquid.solver().solve(source, w, stop);
+    return w;
+  }
+
+  /** The same per cell. */
+  public double[] perCell(
+      Liquid liquid, boolean[] flowing, double[] temperature, ViscosityCurve curve, double noFlow) {
+    solve(liquid, flowing, temperature, curve, noFlow);
+    double[] out = new double[flowing.length];
+    for (int c = 0; c < out.length; c++) {
+      out[c] = flowing[c] ? w[blocks.of[c]] : 0;
+    }
+    return out;
+  }
+
+  /** Of the last solve. */
+  public int iterations() {
+    return iterations;
+  }
+
+  private void take(Blocks fresh) {
+    if (fresh != blocks) {
+      w = Liquid.carryOver(blocks, w, fresh);
+      blocks = fresh;
+      int n = fresh.count();
+      between = new double[fresh.graph.edges()];
+      own = new double[n];
+      source = new double[n];
+      logarithm = new double[n];
+      viscosity = new double[n];
+      cells = new int[n];
+    }
+  }
+
+  private void viscosities(boolean[] flowing, double[] t, ViscosityCurve curve) {
+    Arrays.fill(logarithm, 0);
+    Arrays.fill(source, 0);
+    Arrays.fill(cells, 0);
+    Arrays.fill(own, 0);
+    for (int c = 0; c < flowing.length; c++) {
+      if (flowing[c]) {
+        int b = blocks.of[c];
+        logarithm[b] += curve.logarithm(t[c]);
+        source[b] += wholeSource[c];
+        cells[b]++;
+      }
+    }
+    for (int b = 0; b < cells.length; b++) {
+      logarithm[b] = cells[b] > 0 ? logarithm[b] / cells[b] : 0;
+      viscosity[b] = Math.exp(logarithm[b]);
+    }
+  }
+
+  private void edges(double[] shape) {
+    Graph g = blocks.graph;
+    for (int a = 0; a < w.length; a++) {
+      for (int k = g.start()[a]; k < g.start()[a + 1]; k++) {
+        int b = g.other()[k];
+        if (b > a) {
+          int e = g.edge()[k];
+          between[e] =
+              shape[e] > 0
+                  ? shape[e] * mean(logarithm[a], viscosity[a], logarithm[b], viscosity[b])
+                  : 0;
+        }
+      }
+    }
+  }
+
+  private void isotherm(
+      CellFaces faces, boolean[] flowing, double[] t, double logAtNoFlow, double noFlow) {
+    double atNoFlow = Math.exp(logAtNoFlow);
+    for (int f = 0; f < faces.count(); f++) {
+      int a = faces.a[f];
+      int b = faces.b[f];
+      if (flowing[a] == flowing[b]) {
+        continue;
+      }
+      int c = flowing[a] ? a : b;
+      int beyond = flowing[a] ? b : a;
+      int axis = faces.axis[f];
+      double share = Math.min(1, Math.max(LEAST, (t[c] - noFlow) / (t[c] - t[beyond])));
+      double off = blocks.offset(c, axis) * (flowing[a] ? 1 : -1);
+      int at = blocks.of[c];
+      own[at] +=
+          dx
+              * dx
+              / (share * dx + Math.max(0, off))
+              * mean(logarithm[at], viscosity[at], logAtNoFlow, atNoFlow);
+      source[at] -= 0.5 * (1 - share) * squaredCosine(t, c, beyond) * cavity.cellVolume();
+    }
+  }
+
+  /** Of the angle between an axis and the way down in temperature. */
+  private double squaredCosine(double[] t, int c, int beyond) {
+    int[] neighbours = cavity.neighbours();
+    double all = 0;
+    for (int e = FACES * c; e < FACES * c + FACES; e += 2) {
+      double fall = t[c] - Math.min(t[neighbours[e]], t[neighbours[e + 1]]);
+      all += fall > 0 ? fall * fall : 0;
+    }
+    double along = t[c] - t[beyond];
+    return along * along / all;
+  }
+
+  /** The wall's own temperature is carried on from the cell opposite, never warmer. */
+  private void walls(boolean[] flowing, double[] t, ViscosityCurve curve) {
+    Cavity.Walls walls = cavity.walls();
+    for (int i = 0; i < walls.count(); i++) {
+      int c = walls.cell()[i];
+      if (!flowing[c] || walls.mouth()[i]) {
+        continue;
+      }
+      int opposite = cavity.neighbours()[FACES * c + (walls.face()[i] ^ 1)];
+      double cold = t[c] + Math.min(0, t[c] - t[opposite]) * walls.distance()[i] / dx;
+      double log = curve.logarithm(cold);
+      int at = blocks.of[c];
+      own[at] +=
+          dx * dx / blocks.wallDistance[i] * mean(logarithm[at], viscosity[at], log, Math.exp(log));
+    }
+  }
+
+  /** Over a way on which ln eta is linear, the viscosity of equal resistance to shear. */
+  private static double mean(double logA, double a, double logB, double b) {
+    double d = logB - logA;
+    return Math.abs(d) < 1e-4 ? 0.5 * (a + b) : a * d / (1 - a / b);
+  }
+}

@@ -1,0 +1,94 @@
+package gelfront.linear;
+
+/** Conjugate gradients with one multigrid cycle per iteration, from where the last solve ended. */
+public final class ConjugateGradients {
+  private final Multigrid a;
+  private final double[] r;
+  private final double[] z;
+  private final double[] p;
+  private final double[] q;
+
+  public ConjugateGradients(Multigrid a) {
+    this.a = a;
+    r = new double[a.nodes()];
+    z = new double[a.nodes()];
+    p = new double[a.nodes()];
+    q = new double[a.nodes()];
+  }
+
+  /**
+   * Solves A x = b.
+   *
+   * @param b per node; not modified; nodes without coefficients are passed over
+   * @param x the start, and the result
+   * @return iterations
+   * @throws IllegalStateException if the ceiling is reached
+   */
+  public int solve(double[] b, double[] x, StopRule stop) {
+    double most = stop.share() * Math.sqrt(dot(b, b));
+    double mostSum = stop.sumShare() * absolute(b);
+    a.multiply(x, q);
+    int[] nodes = a.activeNodes();
+    for (int i = 0; i < a.active(); i++) {
+      int c = nodes[i];
+      r[c] = b[c] - q[c];
+      p[c] = 0;
+    }
+    double before = 1;
+    for (int iteration = 0; ; iteration++) {
+      if (Math.sqrt(dot(r, r)) <= most && Math.abs(sum(r)) <= mostSum) {
+        return iteration;
+      }
+      if (iteration == stop.ceiling()) {
+        throw new IllegalStateException(
+            "no solution within " + stop.ceiling() + " iterations of conjugate gradients");
+      }
+      a.cycle(r, z);
+      double rz = dot(r, z);
+      advance(x, rz, iteration == 0 ? 0 : rz / before);
+      before = rz;
+    }
+  }
+
+  private void advance(double[] x, double rz, double beta) {
+    int[] nodes = a.activeNodes();
+    for (int i = 0; i < a.active(); i++) {
+      int c = nodes[i];
+      p[c] = z[c] + beta * p[c];
+    }
+    a.multiply(p, q);
+    double alpha = rz / dot(p, q);
+    for (int i = 0; i < a.active(); i++) {
+      int c = nodes[i];
+      x[c] += alpha * p[c];
+      r[c] -= alpha * q[c];
+    }
+  }
+
+  private double dot(double[] u, double[] v) {
+    int[] nodes = a.activeNodes();
+    double s = 0;
+    for (int i = 0; i < a.active(); i++) {
+      s += u[nodes[i]] * v[nodes[i]];
+    }
+    return s;
+  }
+
+  private double sum(double[] u) {
+    int[] nodes = a.activeNodes();
+    double s = 0;
+    for (int i = 0; i < a.active(); i++) {
+      s += u[nodes[i]];
+    }
+    return s;
+  }
+
+  private double absolute(double[] u) {
+    int[] nodes = a.activeNodes();
+    double s = 0;
+    for (int i = 0; i < a.active(); i++) {
+      s += Math.abs(u[nodes[i]]);
+    }
+    return s;
+  }
+}
