@@ -33,14 +33,17 @@ final class CaseCheck {
   private final Console console;
   private final Answers answers;
   private final int threads;
+  private final boolean flow;
 
   /**
    * @param threads that calculate, at least 1
+   * @param flow whether liquid is drawn in and carries heat; false: both are shown side by side
    */
-  CaseCheck(Console console, Answers answers, int threads) {
+  CaseCheck(Console console, Answers answers, int threads, boolean flow) {
     this.console = console;
     this.answers = answers;
     this.threads = threads;
+    this.flow = flow;
   }
 
   /** Every file of a result that is made for people or other programs. */
@@ -53,13 +56,17 @@ final class CaseCheck {
   void check(Path caseFile, Path folder) {
     LoadedCase loaded = CaseFile.read(caseFile);
     checkWritable(folder);
-    StoredRun run = calculate(caseFile, loaded);
+    LoadedCase wanted = flow ? loaded : loaded.with(loaded.setup().numerics().withoutFlow());
+    StoredRun run = calculate(caseFile, wanted);
     try {
       ResultFolder.write(folder, run, artifacts());
     } catch (IOException e) {
       throw cantWrite(folder, e);
     }
     print(run, folder);
+    if (!flow && !answers.json() && !answers.quiet()) {
+      new FlowTable(console).print(run.findings(), calculate(caseFile, loaded).findings());
+    }
   }
 
   private static void checkWritable(Path folder) {

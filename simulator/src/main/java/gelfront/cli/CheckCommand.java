@@ -29,6 +29,14 @@ final class CheckCommand implements Callable<Integer> {
       description = "The result folder; left out: beside the case, named after it.")
   private Path folder;
 
+  @Option(
+      names = "--no-flow",
+      description = {
+        "Leaves out that liquid is drawn in and carries heat: what conduction alone would say. Also"
+            + " calculates with it and prints both side by side."
+      })
+  private boolean noFlow;
+
   @Mixin private Answers answers;
   @Mixin private Threads threads;
 
@@ -39,7 +47,7 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Path target = folder == null ? beside(caseFile) : folder;
-    new CaseCheck(console, answers, threads.count()).check(caseFile, target);
+    new CaseCheck(console, answers, threads.count(), !noFlow).check(caseFile, target);
     return ExitCode.OK;
   }
 

@@ -50,7 +50,8 @@ final class DemoCommand implements Callable<Integer> {
       console.out().println("  gelfront check " + caseFile);
       console.out().println();
     }
-    new CaseCheck(console, answers, threads.count()).check(caseFile, CheckCommand.beside(caseFile));
+    new CaseCheck(console, answers, threads.count(), true)
+        .check(caseFile, CheckCommand.beside(caseFile));
     return ExitCode.OK;
   }
 }

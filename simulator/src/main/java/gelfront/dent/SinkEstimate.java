@@ -10,6 +10,7 @@ import gelfront.mesh.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Unfed contraction of a pocket and where the skin gives way to it.
@@ -38,10 +39,12 @@ public final class SinkEstimate {
   private final SkinLaw law;
   private final double[] volumes;
   private final double partVolume;
+  private final Optional<float[]> unfed;
 
   /**
    * @param set s per plastisol cell
    * @param skinTemperature °C that the skin ends up with: the mould's
+   * @param unfed m3 per cell that the flow left; empty: all contraction since the cut-off
    */
   public SinkEstimate(
       Cavity cavity,
@@ -49,7 +52,9 @@ public final class SinkEstimate {
       float[] set,
       TemperatureHistory history,
       Plastisol plastisol,
-      double skinTemperature) {
+      double skinTemperature,
+      Optional<float[]> unfed) {
+    this.unfed = unfed;
     this.cavity = cavity;
     this.walls = walls;
     this.set = set;
@@ -152,9 +157,20 @@ public final class SinkEstimate {
       double hot = plastisol.expansionHot() * (Math.max(a, noFlow) - Math.max(b, noFlow));
       double gelled = plastisol.expansionGelled() * (Math.min(a, noFlow) - Math.min(b, noFlow));
       double v = volumes[c];
-      flows[g][0] += v * -Math.expm1(-Math.max(0, hot));
-      flows[g][1] += v * -Math.expm1(-Math.max(0, hot + gelled));
+      double liquid = v * -Math.expm1(-Math.max(0, hot)) * unfedShare(c);
+      flows[g][0] += liquid;
+      flows[g][1] += liquid + v * -Math.expm1(-Math.max(0, gelled));
       skins[g].add(c, v, middle);
+    }
+
+    /** Of the contraction since the cut-off. */
+    private double unfedShare(int c) {
+      if (unfed.isEmpty()) {
+        return 1;
+      }
+      double fall = history.at(c, pocket.level()) - plastisol.noFlow();
+      double all = volumes[c] * -Math.expm1(-plastisol.expansionHot() * Math.max(0, fall));
+      return all > 0 ? unfed.get()[c] / all : 0;
     }
 
     /** Spreads a group's loss over the slices where it still flows, softest first. */

@@ -16,6 +16,8 @@ public record Constriction(Kind kind, Vec3 place, double width, double closedAt)
     GATE,
     RUNNER,
     SPRUE,
+    /** The sprue ran dry: air came to its end. */
+    DRY_SPRUE,
     NECK
   }
 }

@@ -17,6 +17,7 @@ import java.util.List;
  * @param linearShrinkage share of length that the part is smaller when cold, even shrinkage
  * @param visibleDepth metres from which a dent is called visible
  * @param amounts what to melt
+ * @param fed what the part needed and got
  */
 public record Findings(
     Severity severity,
@@ -30,7 +31,8 @@ public record Findings(
     double firmAt,
     double linearShrinkage,
     double visibleDepth,
-    Amounts amounts) {
+    Amounts amounts,
+    Fed fed) {
   public Findings {
     advice = List.copyOf(advice);
     pockets = List.copyOf(pockets);

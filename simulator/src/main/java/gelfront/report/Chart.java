@@ -17,11 +17,15 @@ final class Chart {
   private static final String[] DASH = {"none", "9 4", "3 3", "12 3 3 3", "6 2", "2 5"};
 
   private final Series series;
+  private final String unit;
+  private final String name;
   private final Scale x;
   private final Scale y;
 
-  private Chart(Series series) {
+  private Chart(Series series, String unit, String name) {
     this.series = series;
+    this.unit = unit;
+    this.name = name;
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (Series.Curve c : series.curves()) {
@@ -38,7 +42,20 @@ final class Chart {
    * @param marks moments to mark with an upright line, s and label by turns
    */
   static void temperatures(Html html, Series series, List<Mark> marks) {
-    new Chart(series).draw(html, marks);
+    new Chart(in(series, "°C"), "°C", "temperatures over time").draw(html, marks);
+  }
+
+  /** Volumes; nothing where there are none. */
+  static void volumes(Html html, Series series, List<Mark> marks) {
+    Series ml = in(series, "ml");
+    if (!ml.curves().isEmpty()) {
+      new Chart(ml, "ml", "volumes over time").draw(html, marks);
+    }
+  }
+
+  private static Series in(Series series, String unit) {
+    return new Series(
+        series.time(), series.curves().stream().filter(c -> c.unit().equals(unit)).toList());
   }
 
   /**
@@ -57,7 +74,7 @@ final class Chart {
         "role",
         "img",
         "aria-label",
-        "temperatures over time");
+        name);
     for (double v : y.lines()) {
       Svg.line(h, LEFT, py(v), WIDTH - RIGHT, py(v), "#e4e1d8", "1.5");
       Svg.text(h, LEFT - 8, py(v) + 6, "end", Say.tick(v, y.step()), "#525c62");
@@ -65,7 +82,7 @@ final class Chart {
     for (double v : x.lines()) {
       Svg.text(h, px(v), HEIGHT - BOTTOM + 27, "middle", Say.tick(v, x.step()), "#525c62");
     }
-    Svg.text(h, LEFT - 8, TOP - 12, "end", "°C", "#525c62");
+    Svg.text(h, LEFT - 8, TOP - 12, "end", unit, "#525c62");
     Svg.text(h, WIDTH - RIGHT, HEIGHT - 6, "end", "seconds after filling", "#525c62");
     marks(h, marks);
     curves(h);

@@ -1,5 +1,7 @@
 package gelfront.report;
 
+import gelfront.base.Quantities;
+import gelfront.finding.Fed;
 import gelfront.finding.Findings;
 import gelfront.result.StoredRun;
 import java.util.ArrayList;
@@ -16,8 +18,29 @@ final class CoolingSection {
         "figcaption",
         "Temperatures in the middle of the gate, where the pockets set last, and of the mould at"
             + " its wall.");
-    h.close().close();
+    h.close();
+    if (run.findings().fed().byFlow()) {
+      h.open("figure");
+      Chart.volumes(h, run.series(), marks(run.findings()));
+      h.element("figcaption", fed(run.findings())).close();
+    }
+    h.close();
     moments(h, scene, pictures.moments());
+  }
+
+  private static String fed(Findings f) {
+    Fed fed = f.fed();
+    return Quantities.say(
+        "What the part lacks, and what has been drawn in for part, gate and sprue. The part shrinks by"
+            + " %s while it can flow: %s of that is fed, %s is not. The sprue's surface sinks by %.1f"
+            + " mm%s: a ruler checks it.",
+        Quantities.ml(fed.demand()),
+        Quantities.ml(fed.fed()),
+        Quantities.ml(fed.unfed()),
+        fed.sprueFell() * 1e3,
+        Double.isFinite(fed.sprueDry())
+            ? Quantities.say(" and it runs dry after %.0f s", fed.sprueDry())
+            : "");
   }
 
   private static List<Chart.Mark> marks(Findings f) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.finding.Amounts;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
+import gelfront.finding.Fed;
 import gelfront.finding.Findings;
 import gelfront.finding.HotSpot;
 import gelfront.finding.Pocket;
@@ -53,6 +54,7 @@ public final class FindingsJson implements ArtifactWriter {
     number(n, "linear_shrinkage_percent", f.linearShrinkage() * 100);
     number(n, "visible_dent_mm", f.visibleDepth() * 1e3);
     amounts(n.putObject("amounts"), f.amounts());
+    feeding(n.putObject("feeding"), f.fed(), f.amounts().partVolume());
     ArrayNode pockets = n.putArray("pockets");
     f.pockets().forEach(p -> pocket(pockets.addObject(), p));
     ArrayNode health = n.putArray("health");
@@ -78,6 +80,20 @@ public final class FindingsJson implements ArtifactWriter {
     n.put("cavities", a.cavities());
     number(n, "injector_ml", a.injectorCapacity().orElse(Double.NaN) * 1e6);
     n.put("injector_holds_it", a.injectorHoldsIt());
+  }
+
+  private static void feeding(ObjectNode n, Fed f, double part) {
+    n.put("by_flow", f.byFlow());
+    number(n, "demand_mm3", f.demand() * 1e9);
+    number(n, "fed_mm3", f.fed() * 1e9);
+    number(n, "unfed_mm3", f.unfed() * 1e9);
+    number(n, "demand_percent", 100 * f.demand() / part);
+    number(n, "fed_percent", 100 * f.fed() / part);
+    number(n, "unfed_percent", 100 * f.unfed() / part);
+    number(n, "below_no_flow_mm3", f.belowNoFlow() * 1e9);
+    number(n, "half_at_s", f.halfAt());
+    number(n, "sprue_fell_mm", f.sprueFell() * 1e3);
+    number(n, "sprue_dry_s", f.sprueDry());
   }
 
   private static void pocket(ObjectNode n, Pocket p) {

@@ -86,6 +86,7 @@ final class Say {
       case GATE -> "gate";
       case RUNNER -> "runner";
       case SPRUE -> "sprue";
+      case DRY_SPRUE -> "sprue ran dry";
       case NECK -> "neck";
     };
   }

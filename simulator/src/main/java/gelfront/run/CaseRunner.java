@@ -2,18 +2,26 @@ package gelfront.run;
 
 import gelfront.base.Progress;
 import gelfront.base.Workers;
+import gelfront.feed.FeedLaw;
+import gelfront.feed.Feeding;
+import gelfront.feed.Liquid;
+import gelfront.feed.Reservoir;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.MouthFilm;
 import gelfront.heat.SplitStepper;
 import gelfront.material.HeatCurves;
 import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
+import gelfront.setup.Shot;
 import gelfront.state.ThermalState;
 import gelfront.verdict.Judge;
 import gelfront.verdict.ShotRecord;
 import gelfront.voxelize.CaseVoxels;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Runs a case: voxels, cooling, judgement. */
 public final class CaseRunner {
@@ -66,19 +74,58 @@ public final class CaseRunner {
     CrossingTimes firm = new CrossingTimes(cavity.count(), c.plastisol().firm());
     HistoryRecorder history = new HistoryRecorder(model);
     history.start(state);
+    Optional<Feeding> feeding =
+        c.numerics().flow() ? Optional.of(feeding(c, voxels, curves)) : Optional.empty();
+    Optional<FlowRecorder> curve =
+        feeding.map(f -> new FlowRecorder(f, nearest(cavity, voxels.gates().get(0).middle())));
+    List<StepObserver> watching = new ArrayList<>(List.of(set, firm, history));
+    curve.ifPresent(watching::add);
     ShotRun shot =
         new ShotRun(
             new SplitStepper(model, curves, workers),
             mouth(c),
             Events.of(c.shot()),
-            StepControl.tolerance(c.numerics().level()),
-            List.of(set, firm, history));
+            StepControl.tolerance(c.numerics().level(), c.block()),
+            watching,
+            feeding.map(f -> flow(f, c.shot())).orElse(Flow.NONE));
     int steps = shot.run(state, c.plastisol().firm(), LONGEST, progress);
     history.end(state);
     ShotRecord record =
-        new ShotRecord(set.times(), firm.times(), history.history(), history.mould());
+        new ShotRecord(
+            set.times(),
+            firm.times(),
+            history.history(),
+            history.mould(),
+            curve.map(FlowRecorder::record));
     Judge.Judgement judgement = Judge.judge(c, voxels, record, progress);
     return new Outcome(voxels, record, judgement, state, steps, state.time < LONGEST);
+  }
+
+  private static Feeding feeding(Case c, CaseVoxels voxels, HeatCurves curves) {
+    Cavity cavity = voxels.model().cavity();
+    return new Feeding(
+        cavity,
+        curves,
+        FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up()),
+        new Reservoir(cavity, voxels.mouth().direction(), (double) c.cavities() / c.drawn()),
+        new Liquid(cavity, true));
+  }
+
+  private static Flow flow(Feeding feeding, Shot shot) {
+    return new ShotFlow(feeding, shot.holdTime(), shot.holdPressure(), shot.topUps());
+  }
+
+  private static int nearest(Cavity cavity, Vec3 place) {
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int c = 0; c < cavity.count(); c++) {
+      double d = cavity.grid().centre(cavity.cells()[c]).distance(place);
+      if (d < least) {
+        least = d;
+        best = c;
+      }
+    }
+    return best;
   }
 
   private static ShotRun.Mouth mouth(Case c) {

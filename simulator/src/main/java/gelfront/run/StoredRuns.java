@@ -16,10 +16,14 @@ import java.util.List;
 /** From a loaded case to a run that can be stored. */
 public final class StoredRuns {
   /** What this version leaves out, told in every result. */
+  private static final String CONDUCTION_ONLY =
+      "Conduction and gelling only: the heat that plastisol carries while it is drawn in is left"
+          + " out. A real gate stays open longer than here, so dents may come out smaller than"
+          + " shown.";
+
   private static final String LEFT_OUT =
-      "Conduction and gelling only: the heat that plastisol carries while it is drawn in, topping up,"
-          + " filling and earlier shots are not computed. A real gate stays open longer than here, so"
-          + " dents may come out smaller than shown.";
+      "Filling and earlier shots are not calculated: the cavity starts full, all of it at the shot's"
+          + " temperature.";
 
   private StoredRuns() {}
 
@@ -38,6 +42,9 @@ public final class StoredRuns {
     List<String> cautions = new ArrayList<>(loaded.setup().warnings());
     if (!o.judgement().findings().amounts().injectorHoldsIt()) {
       cautions.add("The injector does not hold the shot with its top-up.");
+    }
+    if (!loaded.setup().numerics().flow()) {
+      cautions.add(CONDUCTION_ONLY);
     }
     cautions.add(LEFT_OUT);
     return new StoredRun(

@@ -11,6 +11,7 @@ import gelfront.result.Fields;
 import gelfront.result.Health;
 import gelfront.result.Series;
 import gelfront.state.HeatLedger;
+import gelfront.verdict.FlowRecord;
 import gelfront.voxelize.CaseVoxels;
 import gelfront.voxelize.GatePlace;
 import gelfront.voxelize.VoxelReport;
@@ -75,6 +76,7 @@ public final class Storing {
               spots.get(0).place()));
     }
     curves.add(new Series.Curve("mould", "mould at the wall, mean", "°C", o.shot().mouldAtWall()));
+    o.shot().flow().ifPresent(r -> flow(curves, time, r.trace()));
     return new Series(time, curves);
   }
 
@@ -87,6 +89,35 @@ public final class Storing {
           gates.size() == 1 ? "middle of the gate" : "middle of the gate of cavity " + (i + 1);
       curves.add(curve(h, cavity, key, label, gates.get(i).middle()));
     }
+  }
+
+  private static void flow(List<Series.Curve> curves, double[] time, FlowRecord.Trace t) {
+    curves.add(new Series.Curve("drawn", "drawn in", "ml", at(time, t.time(), t.drawn(), 1e6)));
+    curves.add(
+        new Series.Curve("unfed", "the part lacks", "ml", at(time, t.time(), t.unfed(), 1e6)));
+    curves.add(
+        new Series.Curve(
+            "fed_share", "fed of what it needs", "", at(time, t.time(), t.share(), 1)));
+    curves.add(
+        new Series.Curve(
+            "sprue_sunk", "sprue's surface sunk", "mm", at(time, t.time(), t.level(), 1e3)));
+    curves.add(
+        new Series.Curve(
+            "gate_suction", "suction in the gate", "Pa", at(time, t.time(), t.gateSuction(), 1)));
+  }
+
+  /** Values at other times: that of the last step before. */
+  private static double[] at(double[] wanted, double[] time, double[] values, double factor) {
+    double[] out = new double[wanted.length];
+    int k = -1;
+    for (int i = 0; i < out.length; i++) {
+      while (k + 1 < time.length && time[k + 1] <= wanted[i] + 1e-9) {
+        k++;
+      }
+      double v = k < 0 || !Double.isFinite(values[k]) ? 0 : values[k];
+      out[i] = factor * v;
+    }
+    return out;
   }
 
   private static Series.Curve curve(
@@ -118,6 +149,7 @@ public final class Storing {
             say("%.1e of the heat moved", heat.imbalance()),
             heat.imbalance() < 1e-6,
             heat.imbalance() < 1e-3));
+    o.shot().flow().ifPresent(f -> lines.add(volumes(f)));
     lines.add(
         line(
             "Voxels across the narrowest feed section",
@@ -155,6 +187,14 @@ public final class Storing {
             false));
     v.notes().forEach(n -> lines.add(new Health.Line("Feed system", n, Health.Mark.LOOK_AT_IT)));
     return new Health(lines);
+  }
+
+  private static Health.Line volumes(FlowRecord f) {
+    return line(
+        "Volume balance: what the liquid drew against what came and what the skin gave",
+        say("%.1e of the contraction in the worst step", f.worstImbalance()),
+        f.worstImbalance() <= 1e-4,
+        f.worstImbalance() <= 1e-3);
   }
 
   private static Health.Line line(String check, String result, boolean good, boolean fair) {

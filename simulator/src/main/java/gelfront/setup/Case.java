@@ -57,4 +57,22 @@ public record Case(
     int gates = feed instanceof FeedSystem.InMesh m ? m.gates().size() : 1;
     return Math.max(1, gates) + copies.size();
   }
+
+  /** The same calculated otherwise. */
+  public Case with(Numerics other) {
+    return new Case(
+        name,
+        part,
+        copies,
+        feed,
+        growths,
+        block,
+        plastisol,
+        shot,
+        up,
+        clampingForce,
+        cavities,
+        other,
+        warnings);
+  }
 }

@@ -18,4 +18,9 @@ public record LoadedCase(
     given = List.copyOf(given);
     assumed = List.copyOf(assumed);
   }
+
+  /** The same calculated otherwise. */
+  public LoadedCase with(Numerics numerics) {
+    return new LoadedCase(setup.with(numerics), text, folder, given, assumed);
+  }
 }

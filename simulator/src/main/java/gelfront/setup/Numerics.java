@@ -7,8 +7,19 @@ import java.util.OptionalDouble;
  *
  * @param level picks voxel size and steps
  * @param voxel edge in metres; absent: by level and the narrowest feed section
+ * @param flow whether the feeding flow is calculated; false: what conduction alone would do
  */
-public record Numerics(Level level, OptionalDouble voxel) {
+public record Numerics(Level level, OptionalDouble voxel, boolean flow) {
+  /** With the flow. */
+  public Numerics(Level level, OptionalDouble voxel) {
+    this(level, voxel, true);
+  }
+
+  /** What conduction alone would do. */
+  public Numerics withoutFlow() {
+    return new Numerics(level, voxel, false);
+  }
+
   /** From a first look to a final word. */
   public enum Level {
     QUICK,

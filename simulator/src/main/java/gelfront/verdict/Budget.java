@@ -1,6 +1,7 @@
 package gelfront.verdict;
 
 import gelfront.finding.Amounts;
+import gelfront.finding.Fed;
 import gelfront.grid.Cavity;
 import gelfront.material.Plastisol;
 import gelfront.setup.Case;
@@ -22,28 +23,48 @@ final class Budget {
   private final double drawn;
   private final double left;
   private final double part;
+  private final double below;
+  private final double demand;
+  private final double partDrawn;
+  private final ShotRecord shot;
+  private final double closed;
 
-  Budget(Case setup, Cavity cavity, ShotRecord shot, float[] cutOff) {
+  /**
+   * @param closed s at which the part lost its last path to the sprue
+   */
+  Budget(Case setup, Cavity cavity, ShotRecord shot, float[] cutOff, double closed) {
     this.setup = setup;
     this.cavity = cavity;
     Plastisol p = setup.plastisol();
     double drawnSum = 0;
     double leftSum = 0;
     double partSum = 0;
+    double belowSum = 0;
+    double demandSum = 0;
+    double partDrawnSum = 0;
     double[] volume = cavity.volumes();
     for (int c = 0; c < cavity.count(); c++) {
       boolean known = !Float.isInfinite(cutOff[c]) && cutOff[c] >= 0;
       double t = known ? Math.max(p.noFlow(), shot.history().at(c, cutOff[c])) : p.noFlow();
-      drawnSum +=
-          volume[c] * -Math.expm1(-p.expansionHot() * Math.max(0, setup.shot().temperature() - t));
+      double hot = setup.shot().temperature();
+      double cellDrawn = volume[c] * -Math.expm1(-p.expansionHot() * Math.max(0, hot - t));
+      drawnSum += cellDrawn;
       if (cavity.region()[c] == Cavity.Region.PART.ordinal()) {
         partSum += volume[c];
         double lost =
             p.expansionHot() * (t - p.noFlow()) + p.expansionGelled() * (p.noFlow() - COLD);
+        belowSum += volume[c] * -Math.expm1(-p.expansionGelled() * (p.noFlow() - COLD));
+        demandSum += volume[c] * -Math.expm1(-p.expansionHot() * (hot - p.noFlow()));
+        partDrawnSum += cellDrawn;
         leftSum += volume[c] * -Math.expm1(-lost);
       }
     }
-    drawn = drawnSum;
+    this.shot = shot;
+    this.closed = closed;
+    below = belowSum;
+    demand = demandSum;
+    partDrawn = partDrawnSum;
+    drawn = shot.flow().map(FlowRecord::drawnIn).orElse(drawnSum);
     left = partSum == 0 ? 0 : leftSum / partSum;
     part = partSum;
   }
@@ -51,6 +72,37 @@ final class Budget {
   /** Share of length. */
   double linearShrinkage() {
     return -Math.expm1(Math.log1p(-left) / 3);
+  }
+
+  Fed fed() {
+    int n = setup.drawn();
+    return shot.flow()
+        .map(
+            f -> {
+              double[] level = f.trace().level();
+              double fell = level.length > 0 ? level[level.length - 1] : 0;
+              double fed = f.demand() - f.partUnfed();
+              return new Fed(
+                  true,
+                  f.demand() / n,
+                  fed / n,
+                  f.partUnfed() / n,
+                  below / n,
+                  f.half(),
+                  fell,
+                  f.dryAt());
+            })
+        .orElseGet(
+            () ->
+                new Fed(
+                    false,
+                    demand / n,
+                    partDrawn / n,
+                    (demand - partDrawn) / n,
+                    below / n,
+                    closed,
+                    0,
+                    Double.POSITIVE_INFINITY));
   }
 
   Amounts amounts() {

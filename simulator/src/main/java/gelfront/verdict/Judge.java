@@ -22,6 +22,7 @@ import gelfront.voxelize.GatePlace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /** From a shot's record to findings. */
 public final class Judge {
@@ -33,6 +34,9 @@ public final class Judge {
    * end that starves the part while the gate is still open is a neck, however near it lies.
    */
   private static final double WITH_GATE = 0.9;
+
+  /** s between the sprue running dry and the part being cut off for the one to be to blame. */
+  private static final double DRY = 0.5;
 
   private final Case setup;
   private final CaseVoxels voxels;
@@ -50,8 +54,8 @@ public final class Judge {
     this.cavity = voxels.model().cavity();
     this.shot = shot;
     progress.check("judging", 0);
-    this.cutOff = CutOff.of(cavity, shot.set());
     this.walls = WallDistance.of(cavity, (stage, f) -> progress.at("judging", 0));
+    this.cutOff = CutOff.of(cavity, closing(shot));
     this.mouth = MergeTree.mouthCells(cavity);
     this.gateSets = latest(cutOff.level(), this::isPart);
     Cavities cavities = voxels.cavities();
@@ -80,7 +84,13 @@ public final class Judge {
     double[] mould = shot.mouldAtWall();
     SinkEstimate sinks =
         new SinkEstimate(
-            cavity, walls, shot.set(), shot.history(), setup.plastisol(), mould[mould.length - 1]);
+            cavity,
+            walls,
+            shot.set(),
+            shot.history(),
+            setup.plastisol(),
+            mould[mould.length - 1],
+            shot.flow().map(FlowRecord::unfed));
     List<Draft> drafts = new ArrayList<>();
     int pocketsInAll = cutOff.basins().size();
     for (Basins.Basin b : cutOff.basins()) {
@@ -103,6 +113,42 @@ public final class Judge {
       }
     }
     return new Judgement(findings(pockets), cutOff.level(), pocketOf);
+  }
+
+  /**
+   * When each place closes to the flow. Where the flow was calculated, what the suction was spent
+   * on closes when half of what the part needs no longer comes, though its middle may still be
+   * liquid.
+   */
+  private float[] closing(ShotRecord record) {
+    if (record.flow().isEmpty() || Double.isInfinite(record.flow().get().half())) {
+      return record.set();
+    }
+    float half = (float) record.flow().get().half();
+    IntPredicate there = spentOn(record.flow().get());
+    float[] closing = record.set().clone();
+    for (int c = 0; c < closing.length; c++) {
+      closing[c] = there.test(c) ? Math.min(closing[c], half) : closing[c];
+    }
+    return closing;
+  }
+
+  private IntPredicate spentOn(FlowRecord flow) {
+    int neck = flow.narrowest();
+    if (flow.spentOn() != Cavity.Region.PART || neck < 0) {
+      return c -> cavity.region()[c] == flow.spentOn().ordinal();
+    }
+    GatePlace gate = voxels.gateNear(place(neck));
+    if (place(neck).distance(gate.middle()) < 1.5 * gate.width()) {
+      return c -> cavity.region()[c] == Cavity.Region.GATE.ordinal();
+    }
+    double half = cavity.grid().spacing();
+    for (int f = 0; f < 6; f++) {
+      half = Math.max(half, walls.distance(cavity.neighbours()[6 * neck + f]));
+    }
+    double reach = 2 * half;
+    Vec3 at = place(neck);
+    return c -> isPart(c) && place(c).distance(at) <= reach;
   }
 
   private record Draft(Basins.Basin basin, Sink sink, Constriction constriction) {
@@ -140,6 +186,10 @@ public final class Judge {
           case RUNNER -> Constriction.Kind.RUNNER;
           case SPRUE -> atGate ? Constriction.Kind.GATE : Constriction.Kind.SPRUE;
         };
+    if (shot.flow().filter(f -> f.dryAt() <= closed + DRY).isPresent()
+        && kind != Constriction.Kind.NECK) {
+      kind = Constriction.Kind.DRY_SPRUE;
+    }
     double width = kind == Constriction.Kind.GATE ? gate.width() : 2 * half;
     return new Constriction(kind, at, width, closed);
   }
@@ -201,7 +251,7 @@ public final class Judge {
             .map(Pocket::severity)
             .max(Comparator.naturalOrder())
             .orElse(Severity.CLEAN);
-    Budget budget = new Budget(setup, cavity, shot, cutOff.level());
+    Budget budget = new Budget(setup, cavity, shot, cutOff.level(), gateSets);
     return new Findings(
         worst,
         Words.verdict(worst, pockets),
@@ -214,7 +264,8 @@ public final class Judge {
         latest(shot.firm(), this::isPart),
         budget.linearShrinkage(),
         VISIBLE,
-        budget.amounts());
+        budget.amounts(),
+        budget.fed());
   }
 
   private double latest(float[] field, java.util.function.IntPredicate where) {

@@ -1,6 +1,7 @@
 package gelfront.verdict;
 
 import gelfront.dent.TemperatureHistory;
+import java.util.Optional;
 
 /**
  * What the observers of a shot saw.
@@ -9,6 +10,11 @@ import gelfront.dent.TemperatureHistory;
  * @param firm s at which it passed the temperature at which it is firm
  * @param history temperatures over time
  * @param mouldAtWall °C, mean over the wall, per time of the history
+ * @param flow of the liquid; empty where conduction alone was calculated
  */
 public record ShotRecord(
-    float[] set, float[] firm, TemperatureHistory history, double[] mouldAtWall) {}
+    float[] set,
+    float[] firm,
+    TemperatureHistory history,
+    double[] mouldAtWall,
+    Optional<FlowRecord> flow) {}

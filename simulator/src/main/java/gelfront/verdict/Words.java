@@ -137,6 +137,10 @@ final class Words {
               say(
                   "Make the sprue wider or longer: it sets before the part (%s wide).",
                   mm(c.width())));
+      case DRY_SPRUE ->
+          advice.add(
+              "Top up the sprue before it runs dry, or make it longer or wider: air has come to its"
+                  + " end.");
       case RUNNER -> advice.add(say("Make the runner thicker (now %s).", mm(c.width())));
       case NECK -> {
         advice.add(
@@ -161,6 +165,7 @@ final class Words {
       case GATE -> "the gate";
       case RUNNER -> "the runner";
       case SPRUE -> "the sprue";
+      case DRY_SPRUE -> "the sprue that has run dry";
       case NECK -> "the neck at " + at(c.place());
     };
   }

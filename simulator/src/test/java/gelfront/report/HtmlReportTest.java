@@ -148,7 +148,8 @@ class HtmlReportTest {
             Double.POSITIVE_INFINITY,
             f.linearShrinkage(),
             f.visibleDepth(),
-            f.amounts());
+            f.amounts(),
+            f.fed());
 
     String good = pageOf(SyntheticRun.withFindings(RUN, clean));
 

@@ -60,6 +60,7 @@ class TablesTest {
         Set.of(
             "schema",
             "name",
+            "feeding",
             "severity",
             "verdict",
             "explanation",

@@ -145,7 +145,8 @@ class ResultFolderTest {
                 a.feedMass(),
                 a.topUpMass(),
                 3,
-                OptionalDouble.empty()));
+                OptionalDouble.empty()),
+            f.fed());
     Path folder = temp.resolve("odd");
 
     ResultFolder.write(folder, SyntheticRun.withFindings(RUN, odd), List.of());

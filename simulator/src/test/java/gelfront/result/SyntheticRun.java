@@ -4,6 +4,7 @@ import gelfront.finding.Amounts;
 import gelfront.finding.Constriction;
 import gelfront.finding.Constriction.Kind;
 import gelfront.finding.Dent;
+import gelfront.finding.Fed;
 import gelfront.finding.Findings;
 import gelfront.finding.HotSpot;
 import gelfront.finding.Pocket;
@@ -149,7 +150,8 @@ public final class SyntheticRun {
             f.firmAt(),
             f.linearShrinkage(),
             f.visibleDepth(),
-            f.amounts()));
+            f.amounts(),
+            f.fed()));
   }
 
   /** The same pocket, which never sets and has no dents. */
@@ -398,7 +400,8 @@ public final class SyntheticRun {
         190,
         0.031,
         1.5e-4,
-        new Amounts(7.1e-6, 1.4e-6, 0.3e-6, 6.6e-3, 1.3e-3, 0.28e-3, 1, OptionalDouble.of(30e-6)));
+        new Amounts(7.1e-6, 1.4e-6, 0.3e-6, 6.6e-3, 1.3e-3, 0.28e-3, 1, OptionalDouble.of(30e-6)),
+        new Fed(true, 0.3e-6, 0.12e-6, 0.18e-6, 0.4e-6, 6.1, 4e-3, Double.POSITIVE_INFINITY));
   }
 
   private Pocket pocket(

@@ -2,6 +2,7 @@ package gelfront.viewer;
 
 import gelfront.finding.Amounts;
 import gelfront.finding.Constriction;
+import gelfront.finding.Fed;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
@@ -99,6 +100,7 @@ final class StoredBall {
         120,
         0.02,
         2e-4,
-        new Amounts(1e-6, 1e-6, 0, 1e-3, 1e-3, 0, 1, OptionalDouble.empty()));
+        new Amounts(1e-6, 1e-6, 0, 1e-3, 1e-3, 0, 1, OptionalDouble.empty()),
+        new Fed(true, 2e-8, 1e-8, 1e-8, 3e-8, CUT_OFF, 0, Double.POSITIVE_INFINITY));
   }
 }

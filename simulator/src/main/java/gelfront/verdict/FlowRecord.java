@@ -1,0 +1,49 @@
+package gelfront.verdict;
+
+import gelfront.grid.Cavity;
+
+/**
+ * What the feeding flow of a shot left.
+ *
+ * @param unfed m3 per plastisol cell that no liquid came for
+ * @param demand m3 that the part contracted by above no-flow
+ * @param partUnfed m3 of that which no liquid came for
+ * @param drawnIn m3 that entered through the mouth or that the sprue gave
+ * @param half s at which what the part gets fell below half of what it needs; +infinity: never
+ * @param spentOn region that most suction was spent on before that
+ * @param narrowest cell of the part where most was spent by volume then; -1: none
+ * @param ended s at which the part lost its last joined liquid; +infinity: never
+ * @param dryAt s at which air came to the sprue's end; +infinity: never
+ * @param worstImbalance share of a step's contraction that fed and unfed don't make up, at most
+ * @param trace over time
+ */
+public record FlowRecord(
+    float[] unfed,
+    double demand,
+    double partUnfed,
+    double drawnIn,
+    double half,
+    Cavity.Region spentOn,
+    int narrowest,
+    double ended,
+    double dryAt,
+    double worstImbalance,
+    Trace trace) {
+  /**
+   * The flow over time; all of one length.
+   *
+   * @param time s, rising
+   * @param drawn m3 that has entered by then
+   * @param unfed m3 that the part lacks by then
+   * @param share of what the part contracts by that is fed
+   * @param level metres that the sprue's surface has sunk
+   * @param gateSuction Pa below the mouth's pressure in the middle of the gate, NaN where set
+   */
+  public record Trace(
+      double[] time,
+      double[] drawn,
+      double[] unfed,
+      double[] share,
+      double[] level,
+      double[] gateSuction) {}
+}
