@@ -15,8 +15,8 @@ import java.util.Arrays;
  *
  * <p>S is what a place contracts by, m3/s; y what the skin gives of it. Linear in q where it gives,
  * so symmetric; q never passes {@code to}; what flows in through the mouth and what the skin gives
- * add up to S. Measured against the mouth, so that a plunger's pressure doesn't loosen the solver's
- * stop rule. A few Newton passes on the set of places that give.
+ * add up to S. The solver's residuals are held against S, so that a plunger's pressure doesn't
+ * loosen its stop rule. A few Newton passes on the set of places that give.
  */
 public final class Suction {
   private static final StopRule STOP = new StopRule(1e-3, 2e-5, 120);
@@ -167,7 +167,7 @@ public final class Suction {
       right[b] = draw[b] + k * from[b];
     }
     liquid.grid().refresh(between, own);
-    iterations += liquid.solver().solve(right, q, STOP);
+    iterations += liquid.solver().solve(right, q, STOP, draw);
   }
 
   /** Sets the yield of this pass and who gives in the next; returns m3/s off the law. */

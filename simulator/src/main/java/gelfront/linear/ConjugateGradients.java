@@ -25,8 +25,17 @@ public final class ConjugateGradients {
    * @throws IllegalStateException if the ceiling is reached
    */
   public int solve(double[] b, double[] x, StopRule stop) {
-    double most = stop.share() * Math.sqrt(dot(b, b));
-    double mostSum = stop.sumShare() * absolute(b);
+    return solve(b, x, stop, b);
+  }
+
+  /**
+   * As above.
+   *
+   * @param measure what residuals are held against, per node, where b would be too large a measure
+   */
+  public int solve(double[] b, double[] x, StopRule stop, double[] measure) {
+    double most = stop.share() * Math.sqrt(dot(measure, measure));
+    double mostSum = stop.sumShare() * absolute(measure);
     a.multiply(x, q);
     int[] nodes = a.activeNodes();
     for (int i = 0; i < a.active(); i++) {

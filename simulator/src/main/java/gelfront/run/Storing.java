@@ -114,7 +114,7 @@ public final class Storing {
       while (k + 1 < time.length && time[k + 1] <= wanted[i] + 1e-9) {
         k++;
       }
-      double v = k < 0 || !Double.isFinite(values[k]) ? 0 : values[k];
+      double v = k < 0 ? values[0] : Double.isFinite(values[k]) ? values[k] : 0;
       out[i] = factor * v;
     }
     return out;

@@ -19,13 +19,23 @@ final class BlocksTest {
     return new Blocks(cavity, faces, flowing, new HalfWidth(cavity, faces).of(flowing));
   }
 
+  /** Square corners and ends stay fine, so the wide tube is a round one in a square. */
   @Test
   void aNarrowTubeKeepsItsCellsAndAWideOneIsGathered() {
     Cavity narrow = Tube.of(40, 8);
-    Cavity wide = Tube.of(64, 32);
+    Cavity wide = Tube.of(120, 40);
+    boolean[] round = all(wide);
+    int cells = 0;
+    for (int c = 0; c < round.length; c++) {
+      int y = 2 * wide.grid().position(c, 1) - 39;
+      int z = 2 * wide.grid().position(c, 2) - 39;
+      round[c] = y * y + z * z < 40 * 40;
+      cells += round[c] ? 1 : 0;
+    }
+    int blocks = blocks(wide, round).count();
 
     assertEquals(narrow.count(), blocks(narrow, all(narrow)).count());
-    assertTrue(blocks(wide, all(wide)).count() < wide.count() / 8);
+    assertTrue(blocks < cells / 5, blocks + " of " + cells);
   }
 
   /** Two pools side by side, a wall of set plastisol between them. */
@@ -47,7 +57,7 @@ final class BlocksTest {
     }
   }
 
-  /** Half the tube's width everywhere, corners included, and no more than one more next door. */
+  /** Half the tube's width in its middle; towards corners, where no such ball reaches, less. */
   @Test
   void halfTheWidthIsThatOfTheLargestBall() {
     Cavity tube = Tube.of(60, 20);
@@ -56,8 +66,8 @@ final class BlocksTest {
       int y = Math.abs(2 * tube.grid().position(c, 1) - 19);
       int z = Math.abs(2 * tube.grid().position(c, 2) - 19);
       int x = tube.grid().position(c, 0);
-      if (x > 12 && x < 47 && y * y + z * z < 19 * 19) {
-        assertEquals(10, width[c], 2);
+      if (x > 12 && x < 47 && y < 9 && z < 9) {
+        assertEquals(10, width[c], 1);
       }
     }
   }

@@ -88,6 +88,12 @@ final class SuctionTest {
     suction.solve(liquid, flowing, w, draw, Suction.Skin.of(500, 50e3));
     assertTrue(alone < 0.9 * all, "alone " + alone / all);
     assertEquals(all, entered(), 1e-4 * all);
+    draw = filled(1 * cavity.cellVolume());
+    all = Arrays.stream(draw).sum();
+    suction.solve(liquid, flowing, w, draw, Suction.Skin.of(500, 50e3));
+    double given = Arrays.stream(suction.given()).sum();
+    assertTrue(given > 0.1 * all, "given " + given / all);
+    assertEquals(all, given + entered(), 1e-4 * all);
   }
 
   @Test
