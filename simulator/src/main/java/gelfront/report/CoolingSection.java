@@ -32,15 +32,21 @@ final class CoolingSection {
     Fed fed = f.fed();
     return Quantities.say(
         "What the part lacks, and what has been drawn in for part, gate and sprue. The part shrinks by"
-            + " %s while it can flow: %s of that is fed, %s is not. The sprue's surface sinks by %.1f"
-            + " mm%s: a ruler checks it.",
+            + " %s while it can flow: %s of that is fed, %s is not. %s",
         Quantities.ml(fed.demand()),
         Quantities.ml(fed.fed()),
         Quantities.ml(fed.unfed()),
-        fed.sprueFell() * 1e3,
-        Double.isFinite(fed.sprueDry())
-            ? Quantities.say(" and it runs dry after %.0f s", fed.sprueDry())
-            : "");
+        sprue(fed));
+  }
+
+  private static String sprue(Fed fed) {
+    if (Double.isFinite(fed.sprueDry())) {
+      return Quantities.say("The sprue runs dry after %.0f s.", fed.sprueDry());
+    }
+    return fed.sprueFell() < 1e-4
+        ? "The sprue's surface stays where it is."
+        : Quantities.say(
+            "The sprue's surface sinks by %.1f mm: a ruler checks it.", fed.sprueFell() * 1e3);
   }
 
   private static List<Chart.Mark> marks(Findings f) {

@@ -10,9 +10,10 @@ final class Resolution {
 
   /**
    * Bytes of heap for each plastisol cell of a whole run: timing --scaling has seen 490 at the
-   * peak, garbage included, with 5 million cells in 4 GiB.
+   * peak, garbage included, with 5 million cells in 4 GiB and no flow; some 230 more the flow
+   * takes.
    */
-  private static final double BYTES_PER_CELL = 490;
+  private static final double BYTES_PER_CELL = 720;
 
   /** Bytes of heap for each cell of the box round the cavity, plastisol or not; an estimate. */
   private static final double BYTES_PER_GRID_CELL = 18;
