@@ -5,6 +5,7 @@ import gelfront.linear.Graph;
 import gelfront.material.HeatCurves;
 import gelfront.state.ThermalState;
 import java.util.Arrays;
+import java.util.OptionalDouble;
 
 /** Takes a step's flow from blocks to cells: their heat and mass, and the ledger. */
 final class Carrier {
@@ -47,7 +48,7 @@ final class Carrier {
   }
 
   /**
-   * @param shot J/m3 of what enters; 0: it is the surface's own
+   * @param shot J/m3 of what enters; absent: it is the surface's own
    */
   void carry(
       ThermalState state,
@@ -56,7 +57,7 @@ final class Carrier {
       Suction suction,
       double[] shrinks,
       double[] draw,
-      double shot,
+      OptionalDouble shot,
       double dt) {
     take(liquid.blocks());
     sums(joined, state.enthalpy);
@@ -114,12 +115,12 @@ final class Carrier {
     }
   }
 
-  private void flows(Suction suction, double shot) {
+  private void flows(Suction suction, OptionalDouble shot) {
     Graph g = blocks.graph;
     for (int b = 0; b < entering.length; b++) {
       double in = suction.entering(b);
       entering[b] = Math.max(0, in);
-      enteringHeat[b] = shot == 0 ? blockHeat[b] : shot;
+      enteringHeat[b] = shot.orElse(blockHeat[b]);
       leaving[b] = Math.max(0, -in);
       for (int k = g.start()[b]; k < g.start()[b + 1]; k++) {
         flux[k] = suction.through(b, k);

@@ -3,45 +3,32 @@ package gelfront.feed;
 /** Volumes of a feeding flow over all cells, and what solving it took. */
 public final class FeedSums {
   private double drawn;
-  private double given;
   private double entered;
-  private double swelled;
   private double worst;
   private double partShare;
   private double partDemand;
   private double partUnfed;
-  private int mobilityIterations;
-  private int suctionIterations;
-  private int passes;
   private int mostIterations;
-  private int steps;
 
-  void step(double drawnRate, double givenNow, double enteringRate, double dt) {
-    drawn += drawnRate * dt;
-    given += givenNow * dt;
-    entered += enteringRate * dt;
-    steps++;
-    if (drawnRate > 0) {
-      worst = Math.max(worst, Math.abs(drawnRate - givenNow - enteringRate) / drawnRate);
+  /** A step's rates, m3/s: drawn, given by the skin, entering through the mouth. */
+  void step(double drawnNow, double givenNow, double enteringNow, double dt) {
+    drawn += drawnNow * dt;
+    entered += enteringNow * dt;
+    if (drawnNow > 0) {
+      worst = Math.max(worst, Math.abs(drawnNow - givenNow - enteringNow) / drawnNow);
     }
   }
 
-  /** The part's share in a step, m3; what isn't joined to the mouth counts as unfed. */
+  /** The part's so far, m3; what isn't joined to the mouth counts as unfed. */
   void part(double demand, double unfed) {
-    partShare = demand > 0 ? Math.max(0, 1 - unfed / demand) : 0;
-    partDemand += demand;
-    partUnfed += unfed;
+    double needs = demand - partDemand;
+    partShare = needs > 0 ? Math.max(0, 1 - (unfed - partUnfed) / needs) : 0;
+    partDemand = demand;
+    partUnfed = unfed;
   }
 
-  void swells(double volume) {
-    swelled += volume;
-  }
-
-  void solved(int forMobility, int forSuction, int newton) {
-    mobilityIterations += forMobility;
-    suctionIterations += forSuction;
-    passes += newton;
-    mostIterations = Math.max(mostIterations, Math.max(forMobility, forSuction / newton));
+  void solved(int iterations) {
+    mostIterations = Math.max(mostIterations, iterations);
   }
 
   /** m3 drawn by liquid joined to the mouth. */
@@ -49,19 +36,9 @@ public final class FeedSums {
     return drawn;
   }
 
-  /** m3 of it that the skin gave. */
-  public double given() {
-    return given;
-  }
-
   /** m3 that entered through the mouth. */
   public double entered() {
     return entered;
-  }
-
-  /** m3 that conduction made liquid swell by. */
-  public double swelled() {
-    return swelled;
   }
 
   /** Largest share of a step's draw that given and entered do not make up. */
@@ -82,25 +59,6 @@ public final class FeedSums {
   /** m3 of that which no liquid came for. */
   public double partUnfed() {
     return partUnfed;
-  }
-
-  public int steps() {
-    return steps;
-  }
-
-  /** Iterations for all mobilities. */
-  public int mobilityIterations() {
-    return mobilityIterations;
-  }
-
-  /** Iterations for all suctions. */
-  public int suctionIterations() {
-    return suctionIterations;
-  }
-
-  /** Newton passes of all steps. */
-  public int passes() {
-    return passes;
   }
 
   /** Most iterations of one solve. */

@@ -4,6 +4,8 @@ import gelfront.grid.Cavity;
 import gelfront.material.HeatCurves;
 import gelfront.state.ThermalState;
 import java.util.Arrays;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * The feeding flow, after each step of conduction.
@@ -12,14 +14,11 @@ import java.util.Arrays;
  *
  * <p>What a place contracts by is drawn through liquid joined to the mouth, or given by the skin;
  * the flow carries heat. Liquid that isn't joined is unfed. A cell that set in this step draws
- * through its joined neighbours. A cell that conduction heated draws nothing; how much it swells by
- * is kept apart. Ends when no liquid of the part is joined.
+ * through its joined neighbours. A cell that conduction heated draws nothing. Ends when no liquid
+ * of the part is joined.
  */
 public final class Feeding {
   private static final int FACES = 6;
-
-  /** Share of its draw from which on a place counts as cut off. */
-  private static final double CUT = 0.5;
 
   private final Cavity cavity;
   private final HeatCurves curves;
@@ -35,7 +34,7 @@ public final class Feeding {
   private final double[] demand;
   private final double[] unfed;
   private final double[] shrinks;
-  private final float[] cut;
+  private final double surface;
   private final FeedSums sums = new FeedSums();
   private double[] draw = {};
   private boolean flowsNow;
@@ -62,8 +61,7 @@ public final class Feeding {
     demand = new double[n];
     unfed = new double[n];
     shrinks = new double[n];
-    cut = new float[n];
-    Arrays.fill(cut, Float.POSITIVE_INFINITY);
+    surface = highestMouth(cavity, law);
   }
 
   /** How the open end is while a step lasts. */
@@ -81,10 +79,8 @@ public final class Feeding {
    * @param pressure Pa at the mouth, over what bears on the skin from outside
    */
   public void step(ThermalState state, double from, Supply supply, double pressure) {
-    double demandBefore = ofPart(demand);
-    double unfedBefore = ofPart(unfed);
     advance(state, state.time - from, supply, pressure);
-    sums.part(ofPart(demand) - demandBefore, ofPart(unfed) - unfedBefore);
+    sums.part(ofPart(demand), ofPart(unfed));
   }
 
   /** Fills the sprue up with liquid of the shot's temperature; what has set in it stays. */
@@ -101,7 +97,7 @@ public final class Feeding {
     if (over) {
       ended = Math.min(ended, state.time);
       for (int c = 0; c < shrinks.length; c++) {
-        lose(c, shrinks[c], shrinks[c], state, dt);
+        unfed[c] += shrinks[c] * dt;
       }
       return;
     }
@@ -118,15 +114,16 @@ public final class Feeding {
         head(blocks),
         Suction.Skin.of(law.skinBears(), pressure));
     flowsNow = true;
-    book(joined, state, dt, blocks);
+    book(joined, dt, blocks);
     supply(state, joined, supply, dt);
   }
 
   private void supply(ThermalState state, boolean[] joined, Supply supply, double dt) {
     boolean outside = supply == Supply.FROM_OUTSIDE || !reservoir.finite();
     if (law.carriesHeat()) {
-      double shot = curves.enthalpy(law.entering());
-      carrier.carry(state, liquid, joined, suction, shrinks, draw, outside ? shot : 0, dt);
+      OptionalDouble shot =
+          outside ? OptionalDouble.of(curves.enthalpy(law.entering())) : OptionalDouble.empty();
+      carrier.carry(state, liquid, joined, suction, shrinks, draw, shot, dt);
     }
     if (!outside) {
       double drawn = 0;
@@ -155,18 +152,7 @@ public final class Feeding {
       double fall = Math.max(t0[c], noFlow) - Math.max(t1[c], noFlow);
       double s = law.expansion() * fall * volume[c] * mass[c] / dt;
       shrinks[c] = Math.max(0, s);
-      sums.swells(Math.max(0, -s) * dt);
       demand[c] += shrinks[c] * dt;
-    }
-  }
-
-  /** Books what a place lost; {@code given} of its {@code shrinks} did not come. */
-  private void lose(int c, double shrinking, double given, ThermalState state, double dt) {
-    unfed[c] += given * dt;
-    if (given > CUT * shrinking) {
-      cut[c] = Math.min(cut[c], (float) state.time);
-    } else if (shrinking > 0) {
-      cut[c] = Float.POSITIVE_INFINITY;
     }
   }
 
@@ -181,7 +167,7 @@ public final class Feeding {
       } else if (shrinks[c] > 0) {
         int n = carrier.joinedNeighbours(joined, c);
         if (n == 0 || state.temperature[c] > law.noFlow()) {
-          lose(c, shrinks[c], shrinks[c], state, dt);
+          unfed[c] += shrinks[c] * dt;
           shrinks[c] = 0;
         } else {
           spread(joined, blocks, c, shrinks[c] / n);
@@ -202,30 +188,25 @@ public final class Feeding {
   /** Pa by which the liquid's weight presses more at a block than at its surface. */
   private double[] head(Blocks blocks) {
     double[] head = new double[blocks.count()];
-    double surface = surface();
+    double now = surface - reservoir.level() * law.weight().length();
     for (int b = 0; b < head.length; b++) {
       int at = cavity.cells()[blocks.first[b]];
-      head[b] = surface - cavity.grid().centre(at).dot(law.weight());
+      head[b] = now - cavity.grid().centre(at).dot(law.weight());
     }
     return head;
   }
 
-  private double surface() {
-    double most = 0;
-    boolean none = true;
+  /** Weight times height of the highest cell at the mouth, Pa. */
+  private static double highestMouth(Cavity cavity, FeedLaw law) {
     Cavity.Walls walls = cavity.walls();
-    for (int w = 0; w < walls.count(); w++) {
-      if (walls.mouth()[w]) {
-        int c = cavity.cells()[walls.cell()[w]];
-        double here = cavity.grid().centre(c).dot(law.weight());
-        most = none ? here : Math.max(most, here);
-        none = false;
-      }
-    }
-    return most - reservoir.level() * law.weight().length();
+    return IntStream.range(0, walls.count())
+        .filter(w -> walls.mouth()[w])
+        .mapToDouble(w -> cavity.grid().centre(cavity.cells()[walls.cell()[w]]).dot(law.weight()))
+        .max()
+        .orElse(0);
   }
 
-  private void book(boolean[] joined, ThermalState state, double dt, Blocks blocks) {
+  private void book(boolean[] joined, double dt, Blocks blocks) {
     double drawn = 0;
     double given = 0;
     double in = 0;
@@ -240,11 +221,11 @@ public final class Feeding {
             joined[c]
                 ? carrier.givenShare(suction, draw, blocks.of[c])
                 : besides(joined, c, blocks);
-        lose(c, shrinks[c], shrinks[c] * share, state, dt);
+        unfed[c] += shrinks[c] * share * dt;
       }
     }
     sums.step(drawn, given, in, dt);
-    sums.solved(mobility.iterations(), suction.iterations(), suction.passes());
+    sums.solved(Math.max(mobility.iterations(), suction.iterations() / suction.passes()));
   }
 
   private double besides(boolean[] joined, int c, Blocks blocks) {
@@ -268,11 +249,6 @@ public final class Feeding {
   /** m3 of that which no liquid came for, per cell, so far. */
   public double[] unfed() {
     return unfed.clone();
-  }
-
-  /** s from which on less than half of what a cell lost was fed; +infinity: never. */
-  public float[] cut() {
-    return cut.clone();
   }
 
   /** s at which the part lost its last joined liquid; +infinity: not yet. */
@@ -303,12 +279,14 @@ public final class Feeding {
 
   /** Cell of the part where the last step's suction was spent most, by volume; -1: none flowed. */
   public int narrowest() {
+    if (!flowsNow) {
+      return -1;
+    }
     int best = -1;
     double most = 0;
-    Blocks blocks = flowsNow ? liquid.blocks() : null;
-    for (int b = 0; flowsNow && b < draw.length; b++) {
-      int size = blocks.cubes.size()[b];
-      double lost = suction.lostAt(b) / ((double) size * size * size);
+    Blocks blocks = liquid.blocks();
+    for (int b = 0; b < draw.length; b++) {
+      double lost = suction.lostAt(b) / Math.pow(blocks.cubes.size()[b], 3);
       if (lost > most && cavity.region()[blocks.first[b]] == Cavity.Region.PART.ordinal()) {
         most = lost;
         best = blocks.first[b];

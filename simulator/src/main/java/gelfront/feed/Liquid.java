@@ -22,7 +22,6 @@ public final class Liquid {
   private Multigrid grid;
   private int flowingWhenMade;
   private double[] shape;
-  private int made;
 
   /**
    * @param gathered false: every cell is a block of its own, to see what blocks cost
@@ -44,7 +43,6 @@ public final class Liquid {
       grid = new Multigrid(blocks.graph, blocks.cubes);
       solver = new ConjugateGradients(grid);
       shape = new double[blocks.graph.edges()];
-      made++;
     }
     Arrays.fill(shape, 0);
     for (int f = 0; f < faces.count(); f++) {
@@ -84,11 +82,6 @@ public final class Liquid {
   /** Metres per edge of the blocks' graph: area that is open now over its length. */
   double[] shape() {
     return shape;
-  }
-
-  /** Times that blocks were made. */
-  public int made() {
-    return made;
   }
 
   /** Block of a flowing cell. */

@@ -7,8 +7,13 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * The sprue as a vessel of finite size: what it feeds, its free surface sinks by. Cells are emptied
- * from the open end on; what has set there by then stays. Air in the last of them ends feeding.
+ * The sprue as a vessel of finite size: what it feeds, its free surface sinks by.
+ *
+ * <pre>  sum of V over emptied cells = times * integral of Q dt,  to one cell; level: their depth
+ * </pre>
+ *
+ * <p>Cells are emptied from the open end on; what has set there by then stays. Air in the last of
+ * them ends feeding.
  */
 public final class Reservoir {
   private final int[] order;

@@ -1,5 +1,6 @@
 package gelfront.grid;
 
+import gelfront.mesh.Vec3;
 import java.util.List;
 
 /**
@@ -110,6 +111,20 @@ public record Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] reg
           (float) ((walls.face[w] % 2 == 0 ? -0.5 : 0.5) * slice);
     }
     return shift;
+  }
+
+  /** The cell whose centre lies nearest to a place in metres; the first of several. */
+  public int nearest(Vec3 place) {
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int c = 0; c < cells.length; c++) {
+      double d = grid.centre(cells[c]).distance(place);
+      if (d < least) {
+        least = d;
+        best = c;
+      }
+    }
+    return best;
   }
 
   /** Point on the true wall that link {@code w} meets, as x, y, z in metres. */

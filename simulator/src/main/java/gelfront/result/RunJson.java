@@ -43,7 +43,7 @@ record RunJson(
     List<String> cautions) {
   static final String FILE = "run.json";
   static final String FORMAT = "gelfront-result";
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   static RunJson of(StoredRun run, List<String> files) {
     return new RunJson(
@@ -74,12 +74,16 @@ record RunJson(
         throw new ResultException(file + ": not written by gelfront");
       }
       int version = tree.path("version").asInt();
+      if (version < VERSION) {
+        throw new ResultException(
+            file + ": written by an older gelfront (format " + version + "): check the case again");
+      }
       if (version > VERSION) {
         throw new ResultException(
             file
                 + ": written by a newer gelfront (format "
                 + version
-                + "; this one reads up to "
+                + "; this one reads "
                 + VERSION
                 + ")");
       }

@@ -12,7 +12,6 @@ import gelfront.heat.MouthFilm;
 import gelfront.heat.SplitStepper;
 import gelfront.material.HeatCurves;
 import gelfront.mesh.TriangleMesh;
-import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
 import gelfront.setup.Shot;
 import gelfront.state.ThermalState;
@@ -77,7 +76,7 @@ public final class CaseRunner {
     Optional<Feeding> feeding =
         c.numerics().flow() ? Optional.of(feeding(c, voxels, curves)) : Optional.empty();
     Optional<FlowRecorder> curve =
-        feeding.map(f -> new FlowRecorder(f, nearest(cavity, voxels.gates().get(0).middle())));
+        feeding.map(f -> new FlowRecorder(f, cavity.nearest(voxels.gates().get(0).middle())));
     List<StepObserver> watching = new ArrayList<>(List.of(set, firm, history));
     curve.ifPresent(watching::add);
     ShotRun shot =
@@ -113,19 +112,6 @@ public final class CaseRunner {
 
   private static Flow flow(Feeding feeding, Shot shot) {
     return new ShotFlow(feeding, shot.holdTime(), shot.holdPressure(), shot.topUps());
-  }
-
-  private static int nearest(Cavity cavity, Vec3 place) {
-    int best = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (int c = 0; c < cavity.count(); c++) {
-      double d = cavity.grid().centre(cavity.cells()[c]).distance(place);
-      if (d < least) {
-        least = d;
-        best = c;
-      }
-    }
-    return best;
   }
 
   private static ShotRun.Mouth mouth(Case c) {

@@ -78,7 +78,6 @@ final class FlowRecorder implements StepObserver {
         half,
         spentOn,
         narrowest,
-        feeding.ended(),
         dryAt,
         feeding.sums().worstImbalance(),
         new FlowRecord.Trace(

@@ -5,7 +5,6 @@ import gelfront.finding.Findings;
 import gelfront.finding.HotSpot;
 import gelfront.finding.Pocket;
 import gelfront.grid.Cavity;
-import gelfront.grid.UniformGrid;
 import gelfront.mesh.Vec3;
 import gelfront.result.Fields;
 import gelfront.result.Health;
@@ -28,15 +27,8 @@ public final class Storing {
 
   public static Fields fields(CaseRunner.Outcome o) {
     Cavity cavity = o.voxels().model().cavity();
-    UniformGrid g = cavity.grid();
-    return new Fields(
-        g.origin(),
-        g.spacing(),
-        g.nx(),
-        g.ny(),
-        g.nz(),
-        cavity.cells(),
-        cavity.region(),
+    return Fields.of(
+        cavity,
         o.shot().set(),
         o.judgement().cutOff(),
         o.judgement().pocket(),
@@ -122,15 +114,7 @@ public final class Storing {
 
   private static Series.Curve curve(
       TemperatureHistory h, Cavity cavity, String key, String label, Vec3 at) {
-    int nearest = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (int c = 0; c < cavity.count(); c++) {
-      double d = cavity.grid().centre(cavity.cells()[c]).distance(at);
-      if (d < least) {
-        least = d;
-        nearest = c;
-      }
-    }
+    int nearest = cavity.nearest(at);
     double[] values = new double[h.size()];
     for (int i = 0; i < values.length; i++) {
       values[i] = h.temperature(i)[nearest];

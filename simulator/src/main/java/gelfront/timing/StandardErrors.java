@@ -78,19 +78,7 @@ public record StandardErrors(double[] axis, double[] half, double last) {
   }
 
   private static Fields fields(Cavity c, float[] set) {
-    var g = c.grid();
-    return new Fields(
-        g.origin(),
-        g.spacing(),
-        g.nx(),
-        g.ny(),
-        g.nz(),
-        c.cells(),
-        c.region(),
-        set,
-        set,
-        new short[set.length],
-        List.of());
+    return Fields.of(c, set, set, new short[set.length], List.of());
   }
 
   /** Largest error on the axis outside the gate. */

@@ -12,7 +12,6 @@ import gelfront.grid.Cavity;
  * @param half s at which what the part gets fell below half of what it needs; +infinity: never
  * @param spentOn region that most suction was spent on before that
  * @param narrowest cell of the part where most was spent by volume then; -1: none
- * @param ended s at which the part lost its last joined liquid; +infinity: never
  * @param dryAt s at which air came to the sprue's end; +infinity: never
  * @param worstImbalance share of a step's contraction that fed and unfed don't make up, at most
  * @param trace over time
@@ -25,7 +24,6 @@ public record FlowRecord(
     double half,
     Cavity.Region spentOn,
     int narrowest,
-    double ended,
     double dryAt,
     double worstImbalance,
     Trace trace) {

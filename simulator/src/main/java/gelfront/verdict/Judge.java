@@ -139,14 +139,10 @@ public final class Judge {
       return c -> cavity.region()[c] == flow.spentOn().ordinal();
     }
     GatePlace gate = voxels.gateNear(place(neck));
-    if (place(neck).distance(gate.middle()) < 1.5 * gate.width()) {
+    if (beside(gate, place(neck))) {
       return c -> cavity.region()[c] == Cavity.Region.GATE.ordinal();
     }
-    double half = cavity.grid().spacing();
-    for (int f = 0; f < 6; f++) {
-      half = Math.max(half, walls.distance(cavity.neighbours()[6 * neck + f]));
-    }
-    double reach = 2 * half;
+    double reach = 2 * Math.max(cavity.grid().spacing(), halfWidth(neck));
     Vec3 at = place(neck);
     return c -> isPart(c) && place(c).distance(at) <= reach;
   }
@@ -169,16 +165,24 @@ public final class Judge {
     return cavity.grid().centre(cavity.cells()[c]);
   }
 
-  private Constriction constriction(int saddle, double closed) {
-    double half = walls.distance(saddle);
+  private static boolean beside(GatePlace gate, Vec3 at) {
+    return at.distance(gate.middle()) < 1.5 * gate.width();
+  }
+
+  /** Metres to the wall from the cell or its neighbours, whichever lies deepest. */
+  private double halfWidth(int cell) {
+    double half = walls.distance(cell);
     for (int f = 0; f < 6; f++) {
-      half = Math.max(half, walls.distance(cavity.neighbours()[6 * saddle + f]));
+      half = Math.max(half, walls.distance(cavity.neighbours()[6 * cell + f]));
     }
+    return half;
+  }
+
+  private Constriction constriction(int saddle, double closed) {
     Vec3 at = place(saddle);
     GatePlace gate = voxels.gateNear(at);
     double gateCloses = gateOf[voxels.gates().indexOf(gate) + 1];
-    boolean atGate =
-        at.distance(gate.middle()) < 1.5 * gate.width() && closed >= WITH_GATE * gateCloses;
+    boolean atGate = beside(gate, at) && closed >= WITH_GATE * gateCloses;
     Constriction.Kind kind =
         switch (Cavity.Region.of(cavity.region()[saddle])) {
           case PART -> atGate ? Constriction.Kind.GATE : Constriction.Kind.NECK;
@@ -190,7 +194,7 @@ public final class Judge {
         && kind != Constriction.Kind.NECK) {
       kind = Constriction.Kind.DRY_SPRUE;
     }
-    double width = kind == Constriction.Kind.GATE ? gate.width() : 2 * half;
+    double width = kind == Constriction.Kind.GATE ? gate.width() : 2 * halfWidth(saddle);
     return new Constriction(kind, at, width, closed);
   }
 

@@ -82,16 +82,8 @@ final class FeedFinder {
   }
 
   private int nearest(Vec3 p) {
-    int best = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (int c = 0; c < cavity.count(); c++) {
-      double d = cavity.grid().centre(cavity.cells()[c]).distance(p);
-      if (d < least) {
-        least = d;
-        best = c;
-      }
-    }
-    if (least > 3e-3) {
+    int best = cavity.nearest(p);
+    if (cavity.grid().centre(cavity.cells()[best]).distance(p) > 3e-3) {
       throw new VoxelException(
           "the gate stated at " + FeedShapes.mm(p) + " lies outside the cavity");
     }

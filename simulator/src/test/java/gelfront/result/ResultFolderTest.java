@@ -267,12 +267,14 @@ class ResultFolderTest {
   }
 
   @Test
-  void aNewerFormatIsToldSo() throws IOException {
+  void anotherFormatIsToldSo() throws IOException {
     Path folder = written();
     Path json = folder.resolve("run.json");
-    Files.writeString(json, Files.readString(json).replace("\"version\" : 1,", "\"version\" : 2,"));
-
+    String text = Files.readString(json);
+    Files.writeString(json, text.replace("\"version\" : 2,", "\"version\" : 3,"));
     assertTrue(readError(folder).contains("newer gelfront"));
+    Files.writeString(json, text.replace("\"version\" : 2,", "\"version\" : 1,"));
+    assertTrue(readError(folder).contains("older gelfront"));
   }
 
   @Test
