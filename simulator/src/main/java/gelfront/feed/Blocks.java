@@ -21,10 +21,7 @@ final class Blocks {
   private static final int MOST_LEVEL = 3;
 
   /** Half width of the liquid, cells, from which on blocks are 2, 4, 8 cells wide. */
-  private static final int[] WIDE =
-      java.util.Arrays.stream(System.getenv().getOrDefault("WIDE", "0,6,8,16").split(",", -1))
-          .mapToInt(Integer::parseInt)
-          .toArray();
+  private static final int[] WIDE = {0, 8, 10, 20};
 
   private final CellFaces faces;
 

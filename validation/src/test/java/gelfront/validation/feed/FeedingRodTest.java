@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /**
  * The rod against feeding-rod.json: axisymmetric Stokes flow and heat. What our flow leaves out is
@@ -52,9 +51,8 @@ final class FeedingRodTest {
     holds(4, true, 0.5);
   }
 
-  /** What blocks change, against every cell on its own; -Dslow=true. */
+  /** What blocks change, against every cell on its own. */
   @Test
-  @EnabledIfSystemProperty(named = "slow", matches = "true")
   void blocksChangeUnfedVolumeByLessThanThreePerCent() {
     Rod blocks = new Rod(3e-3, 10e-3, 0.5e-3, true);
     Rod cells = new Rod(3e-3, 10e-3, 0.5e-3, true, false);
