@@ -35,9 +35,10 @@ final class Sections {
     double hi = Double.NEGATIVE_INFINITY;
     for (int c = 0; c < n; c++) {
       if (isPart(cavity, c)) {
-        along[c] = cavity.grid().centre(cavity.cells()[c]).dot(axis);
-        lo = Math.min(lo, along[c] - dx / 2);
-        hi = Math.max(hi, along[c] + dx / 2);
+        double half = cavity.edge(c) / 2;
+        along[c] = cavity.centre(c).dot(axis);
+        lo = Math.min(lo, along[c] - half);
+        hi = Math.max(hi, along[c] + half);
       }
     }
     int count = Math.max(1, (int) Math.round((hi - lo) / thickness));
@@ -68,13 +69,13 @@ final class Sections {
    * across, and an end face not at all.
    */
   private double[] perimeter(Cavity cavity) {
-    double face = cavity.grid().spacing() * cavity.grid().spacing() / thickness;
     double[] along = {axis.x(), axis.y(), axis.z()};
     double[] sum = new double[area.length];
     Cavity.Walls walls = cavity.walls();
     for (int w = 0; w < walls.count(); w++) {
       if (!walls.mouth()[w]) {
         double a = along[walls.face()[w] / 2];
+        double face = walls.edge()[w] * walls.edge()[w] / thickness;
         spread(walls.cell()[w], face * walls.cosine()[w] * (1 - a * a), sum);
       }
     }
@@ -101,22 +102,23 @@ final class Sections {
   private static Vec3 axis(Cavity cavity) {
     double[] sum = new double[3];
     double[][] square = new double[3][3];
-    int n = 0;
+    double n = 0;
     for (int c = 0; c < cavity.count(); c++) {
       if (!isPart(cavity, c)) {
         continue;
       }
+      double share = cavity.cubeVolume(c) / cavity.cubeVolume(0);
       double[] p = new double[3];
       for (int a = 0; a < 3; a++) {
-        p[a] = cavity.grid().position(cavity.cells()[c], a);
-        sum[a] += p[a];
+        p[a] = cavity.place(c, a);
+        sum[a] += share * p[a];
       }
       for (int a = 0; a < 3; a++) {
         for (int b = 0; b < 3; b++) {
-          square[a][b] += p[a] * p[b];
+          square[a][b] += share * p[a] * p[b];
         }
       }
-      n++;
+      n += share;
     }
     if (n < 2) {
       return new Vec3(1, 0, 0);

@@ -101,8 +101,12 @@ public final class SinkEstimate {
 
     Sink sink(Progress progress) {
       double from = pocket.level();
+      double cubes = 0;
       for (int c : pocket.cells()) {
-        temperature += history.at(c, from) / pocket.cells().length;
+        cubes += share(c);
+      }
+      for (int c : pocket.cells()) {
+        temperature += share(c) * history.at(c, from) / cubes;
       }
       for (int i = 0; i < history.size(); i++) {
         progress.check("judging", (double) i / history.size());
@@ -118,6 +122,11 @@ public final class SinkEstimate {
         dents.add(dent(g));
       }
       return new Sink(low.volume, high.volume, temperature, dents);
+    }
+
+    /** Of a voxel. */
+    private double share(int c) {
+      return cavity.cubeVolume(c) / cavity.cubeVolume(0);
     }
 
     private void interval(double from, double to) {
@@ -216,7 +225,7 @@ public final class SinkEstimate {
         }
       }
       if (best < 0 || place[best] < 0) {
-        Vec3 at = cavity.grid().centre(cavity.cells()[pocket.peaks().get(g).cell()]);
+        Vec3 at = cavity.centre(pocket.peaks().get(g).cell());
         return new Dent(at, 0, 0, 0, 0);
       }
       double[] p = cavity.wallPoint(walls.nearestWall(place[best]));

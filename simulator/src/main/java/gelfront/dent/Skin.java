@@ -62,8 +62,8 @@ final class Skin {
   private double share(int cell, double time) {
     double here = Math.sqrt(set[cell]);
     double across = 1e-9;
-    for (int f = 0; f < 6; f++) {
-      int other = cavity.neighbours()[6 * cell + f];
+    for (int f = 0; f < cavity.faces(cell); f++) {
+      int other = cavity.across(cell, f);
       across = Math.max(across, Math.abs(Math.sqrt(set[other]) - here));
     }
     return Math.max(0, Math.min(1, 0.5 + (here - Math.sqrt(time)) / across));

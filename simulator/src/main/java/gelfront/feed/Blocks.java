@@ -7,8 +7,8 @@ import gelfront.linear.Graph;
 import java.util.Arrays;
 
 /**
- * Flowing cells gathered in cubes of 1, 2, 4 or 8 cells, as wide as a third of the liquid's half
- * width: pressure changes little across wide liquid, and gates keep their cells.
+ * Flowing cells gathered in cubes of 1, 2, 4 or 8 lattice steps, as wide as a third of the liquid's
+ * half width: pressure changes little across wide liquid, and gates keep their cells.
  *
  * <pre>
  *   between middles   sum over faces of A / (distance of the blocks' middles along the face's axis)
@@ -20,7 +20,7 @@ import java.util.Arrays;
 final class Blocks {
   private static final int MOST_LEVEL = 3;
 
-  /** Half width of the liquid, cells, from which on blocks are 2, 4, 8 cells wide. */
+  /** Half width of the liquid, lattice steps, from which on blocks are 2, 4, 8 steps wide. */
   private static final int[] WIDE = {0, 8, 10, 20};
 
   private final CellFaces faces;
@@ -67,6 +67,9 @@ final class Blocks {
     int n = flowing.length;
     int[] level = new int[n];
     int[] root = new int[n];
+    for (int c = 0; c < n; c++) {
+      level[c] = ownLevel(c);
+    }
     for (int l = 1; l <= MOST_LEVEL; l++) {
       byte[] fits = new byte[lattice(l)];
       Arrays.fill(fits, (byte) 1);
@@ -77,12 +80,17 @@ final class Blocks {
       }
       onlyWhole(flowing, l, root, fits);
       for (int c = 0; c < n; c++) {
-        if (flowing[c] && fits[cube(c, l)] > 0) {
+        if (flowing[c] && level[c] < l && fits[cube(c, l)] > 0) {
           level[c] = l;
         }
       }
     }
     return level;
+  }
+
+  /** Of a cell alone. */
+  private int ownLevel(int c) {
+    return Integer.numberOfTrailingZeros(faces.size[c]);
   }
 
   private int lattice(int l) {
@@ -147,12 +155,13 @@ final class Blocks {
     for (int c = 0; c < of.length; c++) {
       if (flowing[c]) {
         int l = level[c];
-        int known = l == 0 ? 0 : taken[l][cube(c, l)];
+        boolean alone = l == ownLevel(c);
+        int known = alone ? 0 : taken[l][cube(c, l)];
         if (known == 0) {
           firsts[count++] = c;
           known = count;
         }
-        if (l > 0) {
+        if (!alone) {
           taken[l][cube(c, l)] = known;
         }
         of[c] = known - 1;
@@ -176,18 +185,19 @@ final class Blocks {
 
   private double[][] middles() {
     double[][] m = new double[3][count()];
-    int[] cells = new int[count()];
+    double[] volume = new double[count()];
     for (int c = 0; c < of.length; c++) {
       if (of[c] >= 0) {
-        cells[of[c]]++;
+        double v = Math.pow(faces.size[c], 3);
+        volume[of[c]] += v;
         for (int d = 0; d < 3; d++) {
-          m[d][of[c]] += faces.place[d][c];
+          m[d][of[c]] += v * faces.middle(c, d);
         }
       }
     }
-    for (int b = 0; b < cells.length; b++) {
+    for (int b = 0; b < volume.length; b++) {
       for (int d = 0; d < 3; d++) {
-        m[d][b] /= cells[b];
+        m[d][b] /= volume[b];
       }
     }
     return m;
@@ -195,7 +205,7 @@ final class Blocks {
 
   /** Metres from its block's middle to a cell's along an axis, upwards. */
   double offset(int cell, int axis) {
-    return (faces.place[axis][cell] - middle[axis][of[cell]]) * faces.dx;
+    return (faces.middle(cell, axis) - middle[axis][of[cell]]) * faces.step;
   }
 
   private Graph join() {
@@ -207,7 +217,7 @@ final class Blocks {
       if (a >= 0 && b >= 0 && a != b) {
         key[f] = Edges.key(a, b);
         double[] m = middle[faces.axis[f]];
-        reach[f] = (float) (faces.dx / (m[b] - m[a]));
+        reach[f] = (float) (faces.area(f) / (faces.step * (m[b] - m[a])));
       }
     }
     return Edges.graph(count(), key, edge);

@@ -9,8 +9,6 @@ import java.util.OptionalDouble;
 
 /** Takes a step's flow from blocks to cells: their heat and mass, and the ledger. */
 final class Carrier {
-  private static final int FACES = 6;
-
   private final Cavity cavity;
   private final HeatCurves curves;
   private final double[] volume;
@@ -41,8 +39,8 @@ final class Carrier {
 
   int joinedNeighbours(boolean[] joined, int c) {
     int n = 0;
-    for (int e = FACES * c; e < FACES * c + FACES; e++) {
-      n += joined[cavity.neighbours()[e]] ? 1 : 0;
+    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+      n += joined[cavity.across(c, f)] ? 1 : 0;
     }
     return n;
   }
@@ -133,8 +131,8 @@ final class Carrier {
     for (int c = 0; c < joined.length; c++) {
       if (!joined[c] && shrinks[c] > 0) {
         double each = shrinks[c] / joinedNeighbours(joined, c);
-        for (int e = FACES * c; e < FACES * c + FACES; e++) {
-          int to = cavity.neighbours()[e];
+        for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+          int to = cavity.across(c, f);
           if (joined[to]) {
             int b = blocks.of[to];
             leaving[b] += each * (1 - givenShare(suction, draw, b));
@@ -158,8 +156,8 @@ final class Carrier {
       double each = dt * shrinks[c] / joinedNeighbours(joined, c);
       double m = mass[c] * volume[c];
       double heat = m * state.enthalpy[c];
-      for (int e = FACES * c; e < FACES * c + FACES; e++) {
-        int from = cavity.neighbours()[e];
+      for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+        int from = cavity.across(c, f);
         if (joined[from]) {
           int b = blocks.of[from];
           double got = each * (1 - givenShare(suction, draw, b));

@@ -18,8 +18,6 @@ import java.util.stream.IntStream;
  * of the part is joined.
  */
 public final class Feeding {
-  private static final int FACES = 6;
-
   private final Cavity cavity;
   private final HeatCurves curves;
   private final FeedLaw law;
@@ -177,8 +175,8 @@ public final class Feeding {
   }
 
   private void spread(boolean[] joined, Blocks blocks, int c, double each) {
-    for (int e = FACES * c; e < FACES * c + FACES; e++) {
-      int b = cavity.neighbours()[e];
+    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+      int b = cavity.across(c, f);
       if (joined[b]) {
         draw[blocks.of[b]] += each;
       }
@@ -190,8 +188,7 @@ public final class Feeding {
     double[] head = new double[blocks.count()];
     double now = surface - reservoir.level() * law.weight().length();
     for (int b = 0; b < head.length; b++) {
-      int at = cavity.cells()[blocks.first[b]];
-      head[b] = now - cavity.grid().centre(at).dot(law.weight());
+      head[b] = now - cavity.centre(blocks.first[b]).dot(law.weight());
     }
     return head;
   }
@@ -201,7 +198,7 @@ public final class Feeding {
     Cavity.Walls walls = cavity.walls();
     return IntStream.range(0, walls.count())
         .filter(w -> walls.mouth()[w])
-        .mapToDouble(w -> cavity.grid().centre(cavity.cells()[walls.cell()[w]]).dot(law.weight()))
+        .mapToDouble(w -> cavity.centre(walls.cell()[w]).dot(law.weight()))
         .max()
         .orElse(0);
   }
@@ -231,8 +228,8 @@ public final class Feeding {
   private double besides(boolean[] joined, int c, Blocks blocks) {
     double sum = 0;
     int n = 0;
-    for (int e = FACES * c; e < FACES * c + FACES; e++) {
-      int b = cavity.neighbours()[e];
+    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+      int b = cavity.across(c, f);
       if (joined[b]) {
         sum += carrier.givenShare(suction, draw, blocks.of[b]);
         n++;

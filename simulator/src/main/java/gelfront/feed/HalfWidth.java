@@ -4,23 +4,23 @@ import gelfront.grid.Cavity;
 import java.util.Arrays;
 
 /**
- * Half the width of the liquid about each cell, in cells: the radius of the largest ball of liquid
- * that holds the cell, but nowhere more than a cell wider than next door, so that what is near a
- * narrow place counts as narrow.
+ * Half the width of the liquid about each cell, in lattice steps: the radius of the largest ball of
+ * liquid that holds the cell, but nowhere more than a cell wider than next door, so that what is
+ * near a narrow place counts as narrow.
  */
 final class HalfWidth {
-  private static final int FACES = 6;
-
-  private final int[] neighbours;
+  private final Cavity cavity;
   private final int[][] place;
+  private final int[] size;
   private final int[] queue;
   private final int[] source;
   private final short[] depth;
   private final short[] width;
 
   HalfWidth(Cavity cavity, CellFaces faces) {
-    neighbours = cavity.neighbours();
+    this.cavity = cavity;
     place = faces.place;
+    size = faces.size;
     int n = faces.cells();
     queue = new int[n];
     source = new int[n];
@@ -40,24 +40,24 @@ final class HalfWidth {
     return width;
   }
 
-  /** Cells from each cell's middle to the nearest that doesn't flow. */
+  /** Lattice steps from each cell's middle to the nearest that doesn't flow. */
   private void depths(boolean[] flowing) {
     Arrays.fill(depth, (short) 0);
     int tail = 0;
     for (int c = 0; c < depth.length; c++) {
       if (flowing[c] && atEdge(flowing, c)) {
-        depth[c] = 1;
+        depth[c] = (short) size[c];
         source[c] = c;
         queue[tail++] = c;
       }
     }
     for (int head = 0; head < tail; head++) {
       int c = queue[head];
-      for (int e = FACES * c; e < FACES * c + FACES; e++) {
-        int to = neighbours[e];
+      for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+        int to = cavity.across(c, f);
         if (flowing[to] && depth[to] == 0) {
           source[to] = source[c];
-          depth[to] = (short) (1 + Math.sqrt(squared(to, source[c])));
+          depth[to] = (short) (size[to] + Math.sqrt(squared(to, source[c])));
           queue[tail++] = to;
         }
       }
@@ -65,18 +65,22 @@ final class HalfWidth {
   }
 
   private boolean atEdge(boolean[] flowing, int c) {
-    for (int e = FACES * c; e < FACES * c + FACES; e++) {
-      if (neighbours[e] == c || !flowing[neighbours[e]]) {
+    int other = 0;
+    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+      int to = cavity.across(c, f);
+      if (!flowing[to]) {
         return true;
       }
+      other += to == c ? 0 : 1;
     }
-    return false;
+    return other < 6;
   }
 
   private double squared(int c, int d) {
-    double x = place[0][c] - place[0][d];
-    double y = place[1][c] - place[1][d];
-    double z = place[2][c] - place[2][d];
+    double off = 0.5 * (size[c] - size[d]);
+    double x = place[0][c] - place[0][d] + off;
+    double y = place[1][c] - place[1][d] + off;
+    double z = place[2][c] - place[2][d] + off;
     return x * x + y * y + z * z;
   }
 
@@ -126,8 +130,8 @@ final class HalfWidth {
     double reach = (v + 1.0) * (v + 1.0);
     for (int head = 0; head < tail; head++) {
       int c = queue[head];
-      for (int e = FACES * c; e < FACES * c + FACES; e++) {
-        int to = neighbours[e];
+      for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+        int to = cavity.across(c, f);
         if (depth[to] > 0 && width[to] == 0 && squared(to, source[c]) <= reach) {
           width[to] = (short) v;
           source[to] = source[c];
@@ -152,10 +156,11 @@ final class HalfWidth {
 
   private int lower(int c, int tail) {
     int end = tail;
-    for (int e = FACES * c; e < FACES * c + FACES; e++) {
-      int to = neighbours[e];
-      if (width[to] > width[c] + 1) {
-        width[to] = (short) (width[c] + 1);
+    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+      int to = cavity.across(c, f);
+      int most = width[c] + Math.max(size[c], size[to]);
+      if (width[to] > most) {
+        width[to] = (short) most;
         queue[end++] = to;
       }
     }

@@ -25,14 +25,13 @@ public final class Mobility {
   /** Least distance of the isotherm, voxels. */
   private static final double LEAST = 0.05;
 
-  /** Least source of a cell, voxels. */
+  /** Least source of a cell, cubes of its size. */
   private static final double LEAST_SOURCE = 0.1;
 
   private static final int FACES = 6;
 
   private final Cavity cavity;
   private final StopRule stop;
-  private final double dx;
   private final double[] wholeSource;
   private Blocks blocks;
   private double[] w = {};
@@ -52,24 +51,26 @@ public final class Mobility {
   public Mobility(Cavity cavity, StopRule stop) {
     this.cavity = cavity;
     this.stop = stop;
-    dx = cavity.grid().spacing();
     wholeSource = source(cavity);
   }
 
   /** m3 whose push a cell's faces carry; length n. */
   private static double[] source(Cavity cavity) {
-    double dx = cavity.grid().spacing();
     double[] source = new double[cavity.count()];
-    Arrays.fill(source, cavity.cellVolume());
+    for (int c = 0; c < source.length; c++) {
+      source[c] = cavity.cubeVolume(c);
+    }
     Cavity.Walls walls = cavity.walls();
     for (int i = 0; i < walls.count(); i++) {
       if (!walls.mouth()[i]) {
         double n = walls.cosine()[i];
-        source[walls.cell()[i]] += dx * dx * 0.5 * (walls.distance()[i] - dx) * n * n;
+        int c = walls.cell()[i];
+        double e = walls.edge()[i];
+        source[c] += e * e * 0.5 * (walls.distance()[i] - cavity.edge(c)) * n * n;
       }
     }
     for (int c = 0; c < source.length; c++) {
-      source[c] = Math.max(source[c], LEAST_SOURCE * cavity.cellVolume());
+      source[c] = Math.max(source[c], LEAST_SOURCE * cavity.cubeVolume(c));
     }
     return source;
   }
@@ -91,7 +92,7 @@ public final class Mobility {
     isotherm(liquid.faces, flowing, temperature, curve.logarithm(noFlow), noFlow);
     walls(flowing, temperature, curve);
     for (int b = 0; b < w.length; b++) {
-      source[b] = Math.max(source[b], LEAST_SOURCE * cavity.cellVolume());
+      source[b] = Math.max(source[b], LEAST_SOURCE * cavity.cubeVolume(blocks.first[b]));
       w[b] = cells[b] > 0 ? w[b] : 0;
     }
     liquid.grid().refresh(between, own);
@@ -179,12 +180,13 @@ public final class Mobility {
       double share = Math.min(1, Math.max(LEAST, (t[c] - noFlow) / (t[c] - t[beyond])));
       double off = blocks.offset(c, axis) * (flowing[a] ? 1 : -1);
       int at = blocks.of[c];
+      double way = share * faces.apart(f);
       own[at] +=
-          dx
-              * dx
-              / (share * dx + Math.max(0, off))
+          faces.area(f)
+              / (way + Math.max(0, off))
               * mean(logarithm[at], viscosity[at], logAtNoFlow, atNoFlow);
-      source[at] -= 0.5 * (1 - share) * squaredCosine(t, c, beyond) * cavity.cellVolume();
+      double missing = 0.5 * (cavity.edge(c) - way);
+      source[at] -= missing * squaredCosine(t, c, beyond) * faces.area(f);
     }
   }
 
@@ -209,11 +211,12 @@ public final class Mobility {
         continue;
       }
       int opposite = cavity.neighbours()[FACES * c + (walls.face()[i] ^ 1)];
-      double cold = t[c] + Math.min(0, t[c] - t[opposite]) * walls.distance()[i] / dx;
+      double cold = t[c] + Math.min(0, t[c] - t[opposite]) * walls.distance()[i] / cavity.edge(c);
       double log = curve.logarithm(cold);
       int at = blocks.of[c];
+      double e = walls.edge()[i];
       own[at] +=
-          dx * dx / blocks.wallDistance[i] * mean(logarithm[at], viscosity[at], log, Math.exp(log));
+          e * e / blocks.wallDistance[i] * mean(logarithm[at], viscosity[at], log, Math.exp(log));
     }
   }
 

@@ -5,8 +5,6 @@ import java.util.Arrays;
 
 /** Which cells flow and are joined to the sprue's mouth by cells that flow. */
 final class Reach {
-  private static final int FACES = 6;
-
   private final Cavity cavity;
   private final int[] mouthCells;
   private final int[] queue;
@@ -41,8 +39,8 @@ final class Reach {
     tail = besideAir(temperature, noFlow, empty, tail);
     for (int head = 0; head < tail; head++) {
       int c = queue[head];
-      for (int e = FACES * c; e < FACES * c + FACES; e++) {
-        int to = cavity.neighbours()[e];
+      for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+        int to = cavity.across(c, f);
         tail = empty[to] ? tail : visit(to, temperature, noFlow, tail);
       }
     }
@@ -52,8 +50,8 @@ final class Reach {
   private int besideAir(double[] temperature, double noFlow, boolean[] empty, int seeds) {
     int tail = seeds;
     for (int c = 0; c < empty.length; c++) {
-      for (int e = FACES * c; empty[c] && e < FACES * c + FACES; e++) {
-        int to = cavity.neighbours()[e];
+      for (int f = empty[c] ? cavity.faces(c) - 1 : -1; f >= 0; f--) {
+        int to = cavity.across(c, f);
         tail = empty[to] ? tail : visit(to, temperature, noFlow, tail);
       }
     }

@@ -33,20 +33,26 @@ public final class Reservoir {
     this.times = times;
     volume = cavity.volumes();
     empty = new boolean[volume.length];
-    double[] height = new double[volume.length];
-    for (int c = 0; c < height.length; c++) {
-      height[c] = cavity.grid().centre(cavity.cells()[c]).dot(out);
+    double[] bottom = new double[volume.length];
+    double top = Double.NEGATIVE_INFINITY;
+    for (int c = 0; c < bottom.length; c++) {
+      double height = cavity.centre(c).dot(out);
+      bottom[c] = height - 0.5 * cavity.edge(c);
+      top = Math.max(top, isSprue(cavity, c) ? height + 0.5 * cavity.edge(c) : top);
     }
     order =
         IntStream.range(0, volume.length)
-            .filter(c -> cavity.region()[c] == Cavity.Region.SPRUE.ordinal())
+            .filter(c -> isSprue(cavity, c))
             .boxed()
-            .sorted(Comparator.comparingDouble((Integer c) -> -height[c]))
+            .sorted(Comparator.comparingDouble((Integer c) -> -bottom[c]))
             .mapToInt(Integer::intValue)
             .toArray();
-    double half = 0.5 * cavity.grid().spacing();
-    double top = order.length > 0 ? height[order[0]] + half : 0;
-    depth = IntStream.of(order).mapToDouble(c -> top - height[c] - half).toArray();
+    double open = top;
+    depth = IntStream.of(order).mapToDouble(c -> open - bottom[c]).toArray();
+  }
+
+  private static boolean isSprue(Cavity cavity, int c) {
+    return cavity.region()[c] == Cavity.Region.SPRUE.ordinal();
   }
 
   /** Whether there is a sprue to sink in; without one liquid comes from outside. */

@@ -137,12 +137,12 @@ public final class Suction {
 
   private void mouths(boolean[] flowing, double[] w) {
     Cavity.Walls walls = cavity.walls();
-    double dx = cavity.grid().spacing();
     Arrays.fill(mouth, 0);
     for (int i = 0; i < walls.count(); i++) {
       if (walls.mouth()[i] && flowing[walls.cell()[i]]) {
         int b = blocks.of[walls.cell()[i]];
-        mouth[b] += w[b] * dx * dx / blocks.wallDistance[i];
+        double e = walls.edge()[i];
+        mouth[b] += w[b] * e * e / blocks.wallDistance[i];
       }
     }
   }
@@ -154,8 +154,8 @@ public final class Suction {
       if (empty[a] != empty[b] && (flowing[a] || flowing[b])) {
         int c = flowing[a] ? a : b;
         double off = blocks.offset(c, faces.axis[f]) * (flowing[a] ? 1 : -1);
-        double way = 0.5 * faces.dx + Math.max(0, off);
-        mouth[blocks.of[c]] += w[blocks.of[c]] * faces.dx * faces.dx / way;
+        double way = 0.5 * cavity.edge(c) + Math.max(0, off);
+        mouth[blocks.of[c]] += w[blocks.of[c]] * faces.area(f) / way;
       }
     }
   }

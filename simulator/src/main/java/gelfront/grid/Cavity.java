@@ -6,17 +6,26 @@ import java.util.List;
 /**
  * The plastisol's cells and its walls.
  *
- * <p>Cells are numbered 0 to n-1 in rising grid number. A wall link is a face between a plastisol
- * cell and something that is not plastisol.
+ * <p>Cells are numbered 0 to n-1: first voxels of the cavity's grid in rising grid number, then the
+ * small cubes of each refined box in rising number there. A wall link is a face, or a part of one,
+ * between a plastisol cell and something that is not plastisol.
  *
- * @param grid the cubes
- * @param cells grid numbers of the plastisol cells, rising; length n
- * @param neighbours plastisol cell number across each face, 6 per cell in the order -x +x -y +y -z
- *     +z; the cell itself where there is a wall; length 6 n
+ * @param grid the voxels
+ * @param cells number of each cell on its own grid: the voxels', or that of its refined box; length
+ *     n
+ * @param neighbours plastisol cell of the same size across each face, 6 per cell in the order -x +x
+ *     -y +y -z +z; the cell itself where there is none; length 6 n
  * @param region per cell ordinal of {@link Region}; length n
  * @param walls all wall links
+ * @param refinement where cells are smaller than voxels
  */
-public record Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] region, Walls walls) {
+public record Cavity(
+    UniformGrid grid,
+    int[] cells,
+    int[] neighbours,
+    byte[] region,
+    Walls walls,
+    Refinement refinement) {
 
   /** Share of a voxel that a cell has at least: slivers would only shorten the steps. */
   private static final double LEAST_VOLUME = 0.3;
@@ -50,16 +59,107 @@ public record Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] reg
    * @param distance metres from the cell's centre along the axis to the true wall
    * @param cosine |n_d| of the true wall's normal along that axis: true wall area over face area is
    *     1 / cosine per face crossed, so a face carries the share {@code cosine} of it
+   * @param edge metres along a side of the square that the link stands for: the cell's own, or a
+   *     smaller cube's where the rest of the face leads to such cubes
    * @param mouth whether the wall is the open end of the sprue
    */
-  public record Walls(int[] cell, byte[] face, float[] distance, float[] cosine, boolean[] mouth) {
+  public record Walls(
+      int[] cell, byte[] face, float[] distance, float[] cosine, double[] edge, boolean[] mouth) {
     public int count() {
       return cell.length;
     }
   }
 
+  /** All cells of one size. */
+  public Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] region, Walls walls) {
+    this(grid, cells, neighbours, region, walls, Refinement.NONE);
+  }
+
   public int count() {
     return cells.length;
+  }
+
+  /** The same cells with other regions. */
+  public Cavity with(byte[] regions) {
+    return new Cavity(grid, cells, neighbours, regions, walls, refinement);
+  }
+
+  /** Cells that are voxels: those from 0 on. */
+  public int voxels() {
+    return refinement.patches().isEmpty() ? count() : refinement.patches().get(0).first();
+  }
+
+  /** Metres along a side of a cell. */
+  public double edge(int cell) {
+    return cell < voxels() ? grid.spacing() : smallEdge();
+  }
+
+  /** Metres along a side of the smallest cells. */
+  public double smallEdge() {
+    return refinement.factor() == 1 ? grid.spacing() : refinement.patches().get(0).grid().spacing();
+  }
+
+  /** m3 of a cell's cube. */
+  public double cubeVolume(int cell) {
+    double dx = edge(cell);
+    return dx * dx * dx;
+  }
+
+  /** Middle of a cell's cube along an axis, metres. */
+  public double centre(int cell, int axis) {
+    UniformGrid own = gridOf(cell);
+    return own.centre(axis, own.position(cells[cell], axis));
+  }
+
+  /** Middle of a cell's cube, metres. */
+  public Vec3 centre(int cell) {
+    return gridOf(cell).centre(cells[cell]);
+  }
+
+  private UniformGrid gridOf(int cell) {
+    return cell < voxels() ? grid : refinement.of(cell).grid();
+  }
+
+  /** Middle of a cell's cube along an axis in voxels, from the middle of position 0. */
+  public double place(int cell, int axis) {
+    if (cell < voxels()) {
+      return grid.position(cells[cell], axis);
+    }
+    Refinement.Patch p = refinement.of(cell);
+    double within = p.grid().position(cells[cell], axis) + 0.5;
+    return p.corner()[axis] + within / refinement.factor() - 0.5;
+  }
+
+  /** Position along an axis of the voxel that is a cell, or holds it. */
+  public int position(int cell, int axis) {
+    return position(cell, axis, 0);
+  }
+
+  /**
+   * Position along an axis of the voxel that holds the cube so many of the cell's own edges further
+   * along.
+   */
+  public int position(int cell, int axis, int further) {
+    if (cell < voxels()) {
+      return grid.position(cells[cell], axis) + further;
+    }
+    Refinement.Patch p = refinement.of(cell);
+    int within = p.grid().position(cells[cell], axis) + further;
+    return p.corner()[axis] + within / refinement.factor();
+  }
+
+  /** Entries of {@link #across}: six, and the faces to cells of the other size. */
+  public int faces(int cell) {
+    Joints joints = refinement.joints();
+    return 6 + joints.end(cell) - joints.first(cell);
+  }
+
+  /** A cell that shares a face with another, of whatever size; the cell itself for no cell. */
+  public int across(int cell, int entry) {
+    Joints joints = refinement.joints();
+    return entry < 6
+        ? neighbours[6 * cell + entry]
+        : joints.other()[joints.first(cell) + entry - 6];
   }
 
   /** m3 of plastisol, true to the walls. */
@@ -67,46 +167,45 @@ public record Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] reg
     return java.util.Arrays.stream(volumes()).sum();
   }
 
-  /** m3 of one voxel. */
-  public double cellVolume() {
-    double dx = grid.spacing();
-    return dx * dx * dx;
-  }
-
   /**
    * True volume that each cell stands for, m3; length n.
    *
-   * <pre>  V = dx^3 + sum over its walls of dx^2 (s - dx / 2) n_d^2</pre>
+   * <pre>  V = dx^3 + sum over its walls of A (s - dx / 2) n_d^2</pre>
    *
-   * <p>Along any one axis the walls' distances make up the voxels' counting error exactly, column
-   * by column; the squares of the normal's components share the work between the axes.
+   * <p>with A the link's square. Along any one axis the walls' distances make up the voxels'
+   * counting error exactly, column by column; the squares of the normal's components share the work
+   * between the axes.
    */
   public double[] volumes() {
-    double dx = grid.spacing();
     double[] v = new double[count()];
-    java.util.Arrays.fill(v, cellVolume());
+    for (int c = 0; c < v.length; c++) {
+      v[c] = cubeVolume(c);
+    }
     for (int w = 0; w < walls.count(); w++) {
       double n = walls.cosine[w];
-      v[walls.cell[w]] += dx * dx * (walls.distance[w] - 0.5 * dx) * n * n;
+      double e = walls.edge[w];
+      v[walls.cell[w]] += e * e * (walls.distance[w] - 0.5 * edge(walls.cell[w])) * n * n;
     }
     for (int c = 0; c < v.length; c++) {
-      v[c] = Math.max(v[c], LEAST_VOLUME * cellVolume());
+      v[c] = Math.max(v[c], LEAST_VOLUME * cubeVolume(c));
     }
     return v;
   }
 
   /**
-   * How far the middle of a cell's true volume lies from the cube's, in voxels; x, y, z by turns,
-   * length 3 n. The slice that a wall adds or takes lies at the wall, so along its axis the middle
-   * moves by half of it:
+   * How far the middle of a cell's true volume lies from the cube's, in its edges; x, y, z by
+   * turns, length 3 n. The slice that a wall adds or takes lies at the wall, so along its axis the
+   * middle moves by half of it:
    *
-   * <pre>  sum over the cell's walls along the axis of +-(s / dx - 1/2) n_d^2 / 2</pre>
+   * <pre>  sum over the cell's walls along the axis of +-(s / dx - 1/2) n_d^2 / 2 A / dx^2</pre>
    */
   public float[] shifts() {
     float[] shift = new float[3 * count()];
     for (int w = 0; w < walls.count(); w++) {
       double n = walls.cosine[w];
-      double slice = (walls.distance[w] / grid.spacing() - 0.5) * n * n;
+      double dx = edge(walls.cell[w]);
+      double share = walls.edge[w] / dx;
+      double slice = (walls.distance[w] / dx - 0.5) * n * n * share * share;
       shift[3 * walls.cell[w] + walls.face[w] / 2] +=
           (float) ((walls.face[w] % 2 == 0 ? -0.5 : 0.5) * slice);
     }
@@ -118,7 +217,7 @@ public record Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] reg
     int best = 0;
     double least = Double.POSITIVE_INFINITY;
     for (int c = 0; c < cells.length; c++) {
-      double d = grid.centre(cells[c]).distance(place);
+      double d = centre(c).distance(place);
       if (d < least) {
         least = d;
         best = c;
@@ -129,10 +228,9 @@ public record Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] reg
 
   /** Point on the true wall that link {@code w} meets, as x, y, z in metres. */
   public double[] wallPoint(int w) {
-    int at = cells[walls.cell[w]];
     double[] p = new double[3];
     for (int a = 0; a < 3; a++) {
-      p[a] = grid.centre(a, grid.position(at, a));
+      p[a] = centre(walls.cell[w], a);
     }
     int face = walls.face[w];
     p[face / 2] += (face % 2 == 0 ? -1 : 1) * walls.distance[w];

@@ -110,8 +110,9 @@ public final class MergeTree {
     if (mouth[c]) {
       level[c] = field[c];
     }
-    for (int f = 0; f < 6; f++) {
-      int j = cavity.neighbours()[6 * c + f];
+    int faces = cavity.faces(c);
+    for (int f = 0; f < faces; f++) {
+      int j = cavity.across(c, f);
       if (j != c && parent[j] >= 0) {
         meet(find(c), find(j), c);
       }

@@ -84,8 +84,9 @@ public final class WallDistance {
 
   private boolean pull(int c) {
     boolean changed = false;
-    for (int f = 0; f < 6; f++) {
-      int w = nearest[cavity.neighbours()[6 * c + f]];
+    int faces = cavity.faces(c);
+    for (int f = 0; f < faces; f++) {
+      int w = nearest[cavity.across(c, f)];
       if (w >= 0 && w != nearest[c]) {
         changed |= offer(c, w);
       }
@@ -94,10 +95,9 @@ public final class WallDistance {
   }
 
   private boolean offer(int c, int w) {
-    int cell = cavity.cells()[c];
     double sum = 0;
     for (int a = 0; a < 3; a++) {
-      double d = cavity.grid().centre(a, cavity.grid().position(cell, a)) - points[3 * w + a];
+      double d = cavity.centre(c, a) - points[3 * w + a];
       sum += d * d;
     }
     float d = (float) Math.sqrt(sum);

@@ -7,7 +7,7 @@ import java.util.Arrays;
 /**
  * Conduction in the plastisol over one step with frozen capacities and wall temperatures:
  *
- * <pre>  C V dT/dt = sum over faces of k dx (T_j - T) + sum over walls of U (T_wall - T)</pre>
+ * <pre>  C V dT/dt = sum over faces of k A / d (T_j - T) + sum over walls of U (T_wall - T)</pre>
  *
  * by the second-order Runge-Kutta-Legendre method (Meyer, Balsara and Aslam, J. Comput. Phys. 257
  * (2014) 594): s stages reach (s^2 + s - 2) / 4 times as far as one explicit step.
@@ -17,7 +17,7 @@ import java.util.Arrays;
  *
  * <pre>  Y_j = mu Y_(j-1) + nu Y_(j-2) + mu~ dt M Y_(j-1) + (mu~ + gamma~) dt R</pre>
  *
- * so that a stage passes over four arrays only; walls and moved middles are few and listed apart.
+ * so that a stage passes over four arrays only; walls and uneven faces are few and listed apart.
  */
 final class PlastisolKernel {
   /** Cells whose neighbours are copied at once: the copies stay in the first-level cache. */
@@ -29,7 +29,11 @@ final class PlastisolKernel {
   private final Workers workers;
   private final int n;
   private final int[] neighbours;
-  private final double spacing;
+  private final Cavity cavity;
+
+  /** First cell that is smaller than a voxel. */
+  private final int voxels;
+
   private final double[] volume;
   private final int[] wallCells;
   private final int[] wallFrom;
@@ -38,8 +42,8 @@ final class PlastisolKernel {
   private final double[] cellConductivity;
 
   private final Neighbours[] across = new Neighbours[6];
-  private final MovedMiddles moved;
-  private final int[] movedFrom;
+  private final UnevenFaces uneven;
+  private final int[] unevenFrom;
   private final ThreadLocal<double[][]> buffers =
       ThreadLocal.withInitial(() -> new double[8][BLOCK]);
 
@@ -49,10 +53,16 @@ final class PlastisolKernel {
   private final double[] facePerCapacity;
   private final double[] rate0;
 
-  /** What flows into a cell at a stage, over the conductance of a face; K. */
+  /** What flows into a cell at a stage, over the conductance of one of its faces; K. */
   private final double[] inflow;
 
   private final double[] fastest;
+
+  /** 1 over the conductance of a face, per entry of wallCells. */
+  private final double[] perWallFace;
+
+  private double largeFace;
+  private double smallFace;
   private double[] stage1;
   private double[] stage2;
   private int stages;
@@ -65,16 +75,17 @@ final class PlastisolKernel {
     this.workers = workers;
     this.n = cavity.count();
     this.neighbours = cavity.neighbours();
-    this.spacing = cavity.grid().spacing();
+    this.cavity = cavity;
+    this.voxels = cavity.voxels();
     this.volume = cavity.volumes();
     this.wallCells = wallCells;
     this.cellConductivity = variable ? new double[n] : null;
     for (int f = 0; f < 6; f++) {
       across[f] = new Neighbours(neighbours, f, BLOCK);
     }
-    moved = MovedMiddles.of(cavity);
+    uneven = UnevenFaces.of(cavity);
     wallFrom = firstOfBlocks(wallCells);
-    movedFrom = firstOfBlocks(moved.cells());
+    unevenFrom = firstOfBlocks(uneven.cells());
     perCapacity = new double[n];
     facePerCapacity = new double[n];
     rate0 = new double[n];
@@ -82,6 +93,7 @@ final class PlastisolKernel {
     stage1 = new double[n];
     stage2 = new double[n];
     fastest = new double[Workers.chunks(n)];
+    perWallFace = new double[wallCells.length];
   }
 
   /** First entry of each block in a rising list of cells, and the list's length at the end. */
@@ -124,19 +136,36 @@ final class PlastisolKernel {
       double[] wallSource,
       double dt,
       double[] mean) {
-    double g = cellConductivity == null ? k * spacing : spacing;
-    int s = stagesFor(dt / (SAFETY * explicitLimit(capacity, g, wall)));
+    conductances(cellConductivity == null ? k : 1);
+    int s = stagesFor(dt / (SAFETY * explicitLimit(capacity, wall)));
     stages = s;
     double w1 = 4.0 / ((double) s * s + s - 2);
     double[] y1 = stage1;
     double[] y2 = stage2;
     double first = w1 / 3 * dt;
-    workers.over(n, (a, b) -> begin(t0, g, wall, wallSource, first, y1, y2, mean, a, b));
+    workers.over(n, (a, b) -> begin(t0, wall, wallSource, first, y1, y2, mean, a, b));
     double[] weight = meanWeights(s, w1);
     for (int j = 2; j <= s; j++) {
-      stage(mu(j), nu(j), mu(j) * w1 * dt, b(j - 1) * mu(j) * w1 * dt, g, wall, weight[j], mean);
+      stage(mu(j), nu(j), mu(j) * w1 * dt, b(j - 1) * mu(j) * w1 * dt, wall, weight[j], mean);
     }
     return stage1;
+  }
+
+  /**
+   * Of a face between two equal cells, W/K, or metres where conductivity varies.
+   *
+   * @param k W/m K, or 1 where it varies
+   */
+  private void conductances(double k) {
+    largeFace = k * cavity.grid().spacing();
+    smallFace = k * cavity.smallEdge();
+    for (int w = 0; w < wallCells.length; w++) {
+      perWallFace[w] = 1 / faceOf(wallCells[w]);
+    }
+  }
+
+  private double faceOf(int i) {
+    return i < voxels ? largeFace : smallFace;
   }
 
   private static double b(int j) {
@@ -169,20 +198,21 @@ final class PlastisolKernel {
   }
 
   /** s that an explicit step may last: no rate exceeds what a row adds up to (Gershgorin). */
-  private double explicitLimit(double[] capacity, double g, double[] wall) {
-    workers.over(n, (a, b) -> fastest[a / Workers.CHUNK] = fastest(capacity, g, wall, a, b));
+  private double explicitLimit(double[] capacity, double[] wall) {
+    workers.over(n, (a, b) -> fastest[a / Workers.CHUNK] = fastest(capacity, wall, a, b));
     return 2 / Arrays.stream(fastest).max().orElseThrow();
   }
 
   /** 1/s, bound of the fastest rate; fills the capacities. */
-  private double fastest(double[] capacity, double g, double[] wall, int from, int to) {
+  private double fastest(double[] capacity, double[] wall, int from, int to) {
     double most = 0;
     int w = wallFrom[from / BLOCK];
-    int m = movedFrom[from / BLOCK];
+    int m = unevenFrom[from / BLOCK];
     for (int i = from; i < to; i++) {
+      double g = faceOf(i);
       double sum = cellConductivity == null ? inside(i) : varying(i);
-      for (; m < moved.count() && moved.cell(m) == i; m++) {
-        sum += moved.excess(m) * face(i, moved.other(m));
+      for (; m < uneven.count() && uneven.cell(m) == i; m++) {
+        sum += uneven.excess(m) * face(i, uneven.other(m));
       }
       sum *= 2 * g;
       if (w < wallCells.length && wallCells[w] == i) {
@@ -232,7 +262,6 @@ final class PlastisolKernel {
   /** The rate at the start, and the first stage. */
   private void begin(
       double[] t0,
-      double g,
       double[] wall,
       double[] source,
       double step,
@@ -246,8 +275,9 @@ final class PlastisolKernel {
       int b = Math.min(to, a + BLOCK);
       inward(t0, a, b, buffer);
       for (int w = wallFrom[a / BLOCK]; w < wallFrom[a / BLOCK + 1]; w++) {
-        double own = t0[wallCells[w]];
-        inflow[wallCells[w]] += (source[w] - wall[w] * own) / g;
+        int c = wallCells[w];
+        double own = t0[c];
+        inflow[c] += (source[w] - wall[w] * own) / faceOf(c);
         mean[w] = own;
       }
       for (int i = a; i < b; i++) {
@@ -263,7 +293,6 @@ final class PlastisolKernel {
       double nu,
       double muStep,
       double rateStep,
-      double g,
       double[] wall,
       double weight,
       double[] mean) {
@@ -276,7 +305,7 @@ final class PlastisolKernel {
           for (int a = from; a < to; a += BLOCK) {
             int b = Math.min(to, a + BLOCK);
             inward(y, a, b, buffer);
-            walls(y, a, g, wall, weight, mean);
+            walls(y, a, wall, weight, mean);
             combine(out, y, inflow, facePerCapacity, rate0, mu, nu, muStep, rateStep, a, b);
           }
         });
@@ -284,12 +313,11 @@ final class PlastisolKernel {
     stage2 = y;
   }
 
-  private void walls(double[] y, int a, double g, double[] wall, double weight, double[] mean) {
-    double per = 1 / g;
+  private void walls(double[] y, int a, double[] wall, double weight, double[] mean) {
     for (int w = wallFrom[a / BLOCK]; w < wallFrom[a / BLOCK + 1]; w++) {
       int c = wallCells[w];
       double own = y[c];
-      inflow[c] -= per * wall[w] * own;
+      inflow[c] -= perWallFace[w] * wall[w] * own;
       mean[w] += weight * own;
     }
   }
@@ -328,10 +356,10 @@ final class PlastisolKernel {
     } else {
       varyingInward(y, from, to);
     }
-    for (int m = movedFrom[from / BLOCK]; m < movedFrom[from / BLOCK + 1]; m++) {
-      int i = moved.cell(m);
-      int j = moved.other(m);
-      inflow[i] += face(i, j) * moved.excess(m) * (y[j] - y[i]);
+    for (int m = unevenFrom[from / BLOCK]; m < unevenFrom[from / BLOCK + 1]; m++) {
+      int i = uneven.cell(m);
+      int j = uneven.other(m);
+      inflow[i] += face(i, j) * uneven.excess(m) * (y[j] - y[i]);
     }
   }
 

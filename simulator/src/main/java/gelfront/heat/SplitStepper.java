@@ -72,11 +72,10 @@ public final class SplitStepper implements HeatStepper {
   private static double[] reach(Cavity cavity) {
     Cavity.Walls walls = cavity.walls();
     float[] shift = cavity.shifts();
-    double dx = cavity.grid().spacing();
     double[] reach = new double[walls.count()];
     for (int w = 0; w < reach.length; w++) {
       int face = walls.face()[w];
-      double moved = dx * shift[3 * walls.cell()[w] + face / 2];
+      double moved = cavity.edge(walls.cell()[w]) * shift[3 * walls.cell()[w] + face / 2];
       reach[w] = walls.distance()[w] + (face % 2 == 0 ? moved : -moved);
     }
     return reach;
@@ -160,18 +159,18 @@ public final class SplitStepper implements HeatStepper {
 
   private void conductances(MouthFilm mouth) {
     Cavity.Walls walls = model.cavity().walls();
-    double dx = model.cavity().grid().spacing();
     double[] k = kernel.cellConductivity();
     double constant = curves.conductivity(0);
     Arrays.fill(wall, 0);
     for (int w = 0; w < conductance.length; w++) {
       double own = k == null ? constant : k[walls.cell()[w]];
-      double inside = reach[w] / (own * dx * dx);
+      double e = walls.edge()[w];
+      double inside = reach[w] / (own * e * e);
       if (model.mouldCell()[w] >= 0) {
         conductance[w] = 1 / (inside + model.resistance()[w]);
       } else {
         conductance[w] =
-            mouth.film() > 0 ? 1 / (inside + 1 / (mouth.film() * walls.cosine()[w] * dx * dx)) : 0;
+            mouth.film() > 0 ? 1 / (inside + 1 / (mouth.film() * walls.cosine()[w] * e * e)) : 0;
       }
       wall[meanAt[w]] += conductance[w];
     }

@@ -1,7 +1,5 @@
 package gelfront.result;
 
-import gelfront.grid.Cavity;
-import gelfront.grid.UniformGrid;
 import gelfront.mesh.Vec3;
 import java.util.List;
 
@@ -35,24 +33,6 @@ public record Fields(
     float[] cutOff,
     short[] pocket,
     List<Snapshot> snapshots) {
-  /** Values on a cavity's cells. */
-  public static Fields of(
-      Cavity cavity, float[] setTime, float[] cutOff, short[] pocket, List<Snapshot> snapshots) {
-    UniformGrid g = cavity.grid();
-    return new Fields(
-        g.origin(),
-        g.spacing(),
-        g.nx(),
-        g.ny(),
-        g.nz(),
-        cavity.cells(),
-        cavity.region(),
-        setTime,
-        cutOff,
-        pocket,
-        snapshots);
-  }
-
   /** What a plastisol cell belongs to. */
   public enum Region {
     PART(0),

@@ -9,6 +9,7 @@ import gelfront.mesh.Vec3;
 import gelfront.result.Fields;
 import gelfront.result.Health;
 import gelfront.result.Series;
+import gelfront.result.VoxelFields;
 import gelfront.state.HeatLedger;
 import gelfront.verdict.FlowRecord;
 import gelfront.voxelize.CaseVoxels;
@@ -27,7 +28,7 @@ public final class Storing {
 
   public static Fields fields(CaseRunner.Outcome o) {
     Cavity cavity = o.voxels().model().cavity();
-    return Fields.of(
+    return VoxelFields.of(
         cavity,
         o.shot().set(),
         o.judgement().cutOff(),
@@ -136,10 +137,10 @@ public final class Storing {
     o.shot().flow().ifPresent(f -> lines.add(volumes(f)));
     lines.add(
         line(
-            "Voxels across the narrowest feed section",
+            "Cells across the narrowest feed section",
             say(
-                "%.1f (%.2f mm in %.2f mm voxels)",
-                v.cellsAcross(), v.narrowestFeed() * 1e3, v.spacing() * 1e3),
+                "%.1f (%.2f mm in %.2f mm cells; elsewhere %.2f mm)",
+                v.cellsAcross(), v.narrowestFeed() * 1e3, v.smallest() * 1e3, v.spacing() * 1e3),
             v.cellsAcross() >= 7.5,
             v.cellsAcross() >= 4));
     lines.add(

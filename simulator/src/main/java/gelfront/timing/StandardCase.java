@@ -20,6 +20,8 @@ import gelfront.setup.Block;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
 import gelfront.voxelize.CavityBuilder;
+import gelfront.voxelize.Closer;
+import gelfront.voxelize.Filing;
 import gelfront.voxelize.Labelled;
 import gelfront.voxelize.MouldBuilder;
 import gelfront.voxelize.Mouth;
@@ -111,8 +113,18 @@ public final class StandardCase {
    * @param spacing metres
    */
   public static VoxelModel model(double spacing) {
+    return model(spacing, Closer.NONE);
+  }
+
+  /**
+   * @param spacing metres
+   * @param closer where cells are smaller
+   */
+  public static VoxelModel model(double spacing, Closer closer) {
     Mouth mouth = new Mouth(new Vec3(-33e-3, 0, 0), new Vec3(-1, 0, 0), 5e-3);
-    Cavity cavity = CavityBuilder.build(solids(), spacing, Optional.of(mouth), Progress.NONE);
+    Cavity cavity =
+        CavityBuilder.build(
+            solids(), spacing, closer, Optional.of(mouth), Filing.NONE, Progress.NONE);
     Block block =
         new Block(
             new MouldMaterial("aluminium", 167, 2700, 896),

@@ -1,9 +1,13 @@
 package gelfront.timing;
 
 import gelfront.grid.Cavity;
+import gelfront.grid.Refinement;
+import gelfront.grid.UniformGrid;
 import gelfront.mesh.Vec3;
 import gelfront.result.FieldProbe;
 import gelfront.result.Fields;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -55,7 +59,7 @@ public record StandardErrors(double[] axis, double[] half, double last) {
    * @param cavity that the run had
    */
   public static StandardErrors of(Cavity cavity, StandardCase.Run run) {
-    FieldProbe set = new FieldProbe(fields(cavity, run.set()));
+    List<FieldProbe> set = probes(cavity, run.set());
     double[] axis = PROBES.stream().mapToDouble(p -> ring(set, p, 0) / p.axisSet() - 1).toArray();
     double[] half =
         PROBES.stream().mapToDouble(p -> ring(set, p, p.halfMm()) / p.halfSet() - 1).toArray();
@@ -66,19 +70,46 @@ public record StandardErrors(double[] axis, double[] half, double last) {
     return new StandardErrors(axis, half, last / LAST - 1);
   }
 
-  private static double ring(FieldProbe set, Probe probe, double radiusMm) {
+  private static double ring(List<FieldProbe> set, Probe probe, double radiusMm) {
     double sum = 0;
     for (int i = 0; i < ROUND; i++) {
       double a = 2 * Math.PI * i / ROUND;
       Vec3 place =
           new Vec3(probe.xMm(), radiusMm * Math.cos(a), radiusMm * Math.sin(a)).times(1e-3);
-      sum += set.at(place).orElseThrow().setTime() / ROUND;
+      sum += at(set, place) / ROUND;
     }
     return sum;
   }
 
-  private static Fields fields(Cavity c, float[] set) {
-    return Fields.of(c, set, set, new short[set.length], List.of());
+  /** From the first that has cells there. */
+  private static double at(List<FieldProbe> set, Vec3 place) {
+    return set.stream().flatMap(p -> p.at(place).stream()).findFirst().orElseThrow().setTime();
+  }
+
+  /** One for each refined box, and one for the voxels. */
+  private static List<FieldProbe> probes(Cavity c, float[] set) {
+    List<FieldProbe> probes = new ArrayList<>();
+    for (Refinement.Patch p : c.refinement().patches()) {
+      probes.add(new FieldProbe(fields(c, p.grid(), set, p.first(), p.end())));
+    }
+    probes.add(new FieldProbe(fields(c, c.grid(), set, 0, c.voxels())));
+    return probes;
+  }
+
+  private static Fields fields(Cavity c, UniformGrid g, float[] set, int from, int to) {
+    float[] own = Arrays.copyOfRange(set, from, to);
+    return new Fields(
+        g.origin(),
+        g.spacing(),
+        g.nx(),
+        g.ny(),
+        g.nz(),
+        Arrays.copyOfRange(c.cells(), from, to),
+        Arrays.copyOfRange(c.region(), from, to),
+        own,
+        own,
+        new short[own.length],
+        List.of());
   }
 
   /** Largest error on the axis outside the gate. */

@@ -162,7 +162,7 @@ public final class Judge {
   }
 
   private Vec3 place(int c) {
-    return cavity.grid().centre(cavity.cells()[c]);
+    return cavity.centre(c);
   }
 
   private static boolean beside(GatePlace gate, Vec3 at) {
@@ -172,8 +172,8 @@ public final class Judge {
   /** Metres to the wall from the cell or its neighbours, whichever lies deepest. */
   private double halfWidth(int cell) {
     double half = walls.distance(cell);
-    for (int f = 0; f < 6; f++) {
-      half = Math.max(half, walls.distance(cavity.neighbours()[6 * cell + f]));
+    for (int f = 0; f < cavity.faces(cell); f++) {
+      half = Math.max(half, walls.distance(cavity.across(cell, f)));
     }
     return half;
   }
@@ -209,7 +209,6 @@ public final class Judge {
         d.sink.dents().stream()
             .sorted(Comparator.comparingDouble((Dent x) -> -x.depthHigh()))
             .toList();
-    long part = java.util.Arrays.stream(d.basin.cells()).filter(this::isPart).count();
     Severity severity = severity(dents.get(0));
     Pocket bare =
         new Pocket(
@@ -217,7 +216,7 @@ public final class Judge {
             cavities(d.basin),
             severity,
             spots.get(0).place(),
-            part * cavity.cellVolume(),
+            partOf(d.basin),
             d.basin.level(),
             d.basin.peaks().get(0).height(),
             d.sink.temperature(),
@@ -228,6 +227,18 @@ public final class Judge {
             spots,
             "");
     return Words.withSentence(bare);
+  }
+
+  /** m3 of the cubes that lie in the part. */
+  private double partOf(Basins.Basin b) {
+    double large = 0;
+    double small = 0;
+    for (int c : b.cells()) {
+      large += isPart(c) && c < cavity.voxels() ? 1 : 0;
+      small += isPart(c) && c >= cavity.voxels() ? 1 : 0;
+    }
+    double least = cavity.smallEdge();
+    return large * cavity.cubeVolume(0) + small * least * least * least;
   }
 
   /** Numbers of the cavities that a pocket lies in; none where there is but one. */

@@ -60,11 +60,13 @@ record CaseShape(
     solids.addAll(shapes.solids());
     TriangleMesh surface = solids.stream().map(Labelled::mesh).reduce(TriangleMesh::plus).get();
     double narrowest = narrowest(feed);
-    double dx = Resolution.voxel(c.numerics(), narrowest, volume(solids), volume(surface.box()));
+    Resolution fine = Resolution.of(c.numerics(), narrowest, volume(solids), volume(surface.box()));
     Filing filing = new Filing(c.growths(), solids);
     Section gate = feed.gate().section();
     Optional<Mouth> mouth = Optional.of(shapes.mouth());
-    Cavity cavity = CavityBuilder.build(solids, kept, dx, mouth, filing, progress);
+    Closer closer = fine.closer(shapes.channels());
+    Cavity cavity =
+        CavityBuilder.build(solids, kept, fine.voxel(), closer, mouth, filing, progress);
     return new CaseShape(
         cavity,
         surface,
@@ -91,14 +93,16 @@ record CaseShape(
     List<Labelled> solids = List.of(new Labelled(Cavity.Region.PART, part));
     double first = Math.max(0.5e-3, Math.cbrt(volume(part.box()) / 4e6));
     FeedFinder.Found rough =
-        new FeedFinder(CavityBuilder.build(solids, kept, first, open, Filing.NONE, progress))
+        new FeedFinder(
+                CavityBuilder.build(solids, kept, first, Closer.NONE, open, Filing.NONE, progress))
             .find(feed.gates());
-    double dx = Resolution.voxel(c.numerics(), rough.width(), volume(solids), volume(part.box()));
+    Resolution fine =
+        Resolution.of(c.numerics(), rough.width(), volume(solids), volume(part.box()));
     Filing filing = new Filing(c.growths(), solids);
-    Cavity whole = CavityBuilder.build(solids, kept, dx, open, filing, progress);
+    Closer closer = fine.closer(rough.gates().stream().map(CaseShape::channel).toList());
+    Cavity whole = CavityBuilder.build(solids, kept, fine.voxel(), closer, open, filing, progress);
     FeedFinder.Found found = new FeedFinder(whole).find(feed.gates());
-    Cavity cavity =
-        new Cavity(whole.grid(), whole.cells(), whole.neighbours(), found.region(), whole.walls());
+    Cavity cavity = whole.with(found.region());
     List<Vec3> middles = found.gates().stream().map(GatePlace::middle).toList();
     return new CaseShape(
         cavity,
@@ -110,6 +114,12 @@ record CaseShape(
         mouth,
         Optional.empty(),
         notes(found, !feed.gates().isEmpty(), mouth));
+  }
+
+  /** A land about as long as it is wide, and as much again. */
+  private static Resolution.Channel channel(GatePlace gate) {
+    Box middle = new Box(gate.middle(), gate.middle());
+    return new Resolution.Channel(middle.grown(gate.width()), gate.width());
   }
 
   private static List<String> notes(FeedFinder.Found found, boolean marked, Mouth mouth) {

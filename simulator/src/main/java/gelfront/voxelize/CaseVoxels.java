@@ -63,16 +63,17 @@ public record CaseVoxels(
 
   private static VoxelReport report(CaseShape shape, VoxelModel model) {
     Cavity cavity = shape.cavity();
-    double dx = cavity.grid().spacing();
+    double smallest = cavity.smallEdge();
     boolean apart = shape.opening().isPresent();
     return new VoxelReport(
-        dx,
+        cavity.grid().spacing(),
+        smallest,
         cavity.count(),
         model.mould().count(),
         volumeOf(cavity, apart) / shape.part().volume() - 1,
         (areaOf(cavity, apart) + shape.opening().orElse(0.0)) / shape.part().area() - 1,
         shape.width(),
-        shape.width() / dx,
+        shape.width() / smallest,
         shape.notes());
   }
 
@@ -92,7 +93,8 @@ public record CaseVoxels(
     Cavity.Walls walls = cavity.walls();
     for (int w = 0; w < walls.count(); w++) {
       if (!partOnly || cavity.region()[walls.cell()[w]] == Cavity.Region.PART.ordinal()) {
-        sum += walls.cosine()[w];
+        double share = walls.edge()[w] / cavity.grid().spacing();
+        sum += walls.cosine()[w] * share * share;
       }
     }
     return sum * cavity.grid().spacing() * cavity.grid().spacing();

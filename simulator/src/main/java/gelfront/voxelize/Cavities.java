@@ -2,6 +2,7 @@ package gelfront.voxelize;
 
 import gelfront.base.Progress;
 import gelfront.grid.Cavity;
+import gelfront.grid.Refinement;
 import gelfront.grid.UniformGrid;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
@@ -39,12 +40,16 @@ public record Cavities(short[] of, int count) {
     }
     short[] of = new short[cavity.count()];
     for (int i = 0; i < parts.size(); i++) {
-      claim(cavity, Crossings.of(parts.get(i), cavity.grid(), 0, progress), of, i + 1);
+      TriangleMesh part = parts.get(i);
+      claim(cavity, part, cavity.grid(), 0, cavity.voxels(), of, i + 1, progress);
+      for (Refinement.Patch p : cavity.refinement().patches()) {
+        claim(cavity, part, p.grid(), p.first(), p.end(), of, i + 1, progress);
+      }
     }
     spread(cavity, of);
     for (int c = 0; c < of.length; c++) {
-      for (int f = 0; f < 6; f++) {
-        int j = cavity.neighbours()[6 * c + f];
+      for (int f = 0; f < cavity.faces(c); f++) {
+        int j = cavity.across(c, f);
         if (of[c] > 0 && of[j] > 0 && of[c] != of[j]) {
           throw meet(cavity, of[c], of[j], c);
         }
@@ -78,12 +83,21 @@ public record Cavities(short[] of, int count) {
             + " and "
             + Math.max(a, b)
             + " overlap, or less than a voxel of mould is between them, near "
-            + FeedShapes.mm(cavity.grid().centre(cavity.cells()[at])));
+            + FeedShapes.mm(cavity.centre(at)));
   }
 
-  private static void claim(Cavity cavity, Crossings x, short[] of, int number) {
-    UniformGrid grid = cavity.grid();
-    for (int c = 0; c < of.length; c++) {
+  /** Cells {@code from} to before {@code to}, which lie on {@code grid}. */
+  private static void claim(
+      Cavity cavity,
+      TriangleMesh part,
+      UniformGrid grid,
+      int from,
+      int to,
+      short[] of,
+      int number,
+      Progress progress) {
+    Crossings x = Crossings.of(part, grid, 0, progress);
+    for (int c = from; c < to; c++) {
       int cell = cavity.cells()[c];
       int column = grid.position(cell, 1) + grid.count(1) * grid.position(cell, 2);
       double centre = grid.centre(0, grid.position(cell, 0));
@@ -110,8 +124,8 @@ public record Cavities(short[] of, int count) {
     }
     while (!queue.isEmpty()) {
       int c = queue.remove();
-      for (int f = 0; f < 6; f++) {
-        int j = cavity.neighbours()[6 * c + f];
+      for (int f = 0; f < cavity.faces(c); f++) {
+        int j = cavity.across(c, f);
         if (of[j] == 0 && isPart(cavity, j)) {
           of[j] = of[c];
           queue.add(j);
@@ -128,12 +142,12 @@ public record Cavities(short[] of, int count) {
     body[n++] = from;
     of[from] = -1;
     for (int at = 0; at < n; at++) {
-      Vec3 p = cavity.grid().centre(cavity.cells()[body[at]]);
+      Vec3 p = cavity.centre(body[at]);
       for (int g = 0; g < least.length; g++) {
         least[g] = Math.min(least[g], p.distance(gates.get(g)));
       }
-      for (int f = 0; f < 6; f++) {
-        int j = cavity.neighbours()[6 * body[at] + f];
+      for (int f = 0; f < cavity.faces(body[at]); f++) {
+        int j = cavity.across(body[at], f);
         if (of[j] == 0 && isPart(cavity, j)) {
           of[j] = -1;
           body[n++] = j;

@@ -76,14 +76,14 @@ final class FeedFinder {
   }
 
   private Cut cut(int cell) {
-    Vec3 at = cavity.grid().centre(cavity.cells()[cell]);
+    Vec3 at = cavity.centre(cell);
     double width = 2 * walls.distance(cell);
     return new Cut(new GatePlace(at, width), inwards(cell, at, 1.5 * width));
   }
 
   private int nearest(Vec3 p) {
     int best = cavity.nearest(p);
-    if (cavity.grid().centre(cavity.cells()[best]).distance(p) > 3e-3) {
+    if (cavity.centre(best).distance(p) > 3e-3) {
       throw new VoxelException(
           "the gate stated at " + FeedShapes.mm(p) + " lies outside the cavity");
     }
@@ -92,13 +92,13 @@ final class FeedFinder {
 
   /** Climbs to the middle of the section: the deepest cell within the width of the place. */
   private int deepest(int from) {
-    Vec3 at = cavity.grid().centre(cavity.cells()[from]);
+    Vec3 at = cavity.centre(from);
     double reach = Math.max(2 * cavity.grid().spacing(), 1.2 * walls.distance(from));
     int best = from;
     for (int c = 0; c < cavity.count(); c++) {
       if (walls.distance(c) > walls.distance(best)
           && steps[c] == steps[from]
-          && cavity.grid().centre(cavity.cells()[c]).distance(at) < reach) {
+          && cavity.centre(c).distance(at) < reach) {
         best = c;
       }
     }
@@ -124,7 +124,7 @@ final class FeedFinder {
         .filter(b -> b.cells().length >= AS_LARGE * bodies.get(0).cells().length)
         .map(b -> b.peaks().get(0).cell())
         .filter(c -> region[c] != Cavity.Region.PART.ordinal())
-        .map(c -> cavity.grid().centre(cavity.cells()[c]))
+        .map(c -> cavity.centre(c))
         .toList();
   }
 
@@ -145,8 +145,8 @@ final class FeedFinder {
     }
     while (!queue.isEmpty()) {
       int c = queue.remove();
-      for (int f = 0; f < 6; f++) {
-        int j = cavity.neighbours()[6 * c + f];
+      for (int f = 0; f < cavity.faces(c); f++) {
+        int j = cavity.across(c, f);
         if (s[j] > s[c] + 1) {
           s[j] = s[c] + 1;
           queue.add(j);
@@ -168,12 +168,12 @@ final class FeedFinder {
     }
     while (!queue.isEmpty()) {
       int c = queue.remove();
-      Vec3 p = cavity.grid().centre(cavity.cells()[c]);
+      Vec3 p = cavity.centre(c);
       boolean land = cuts.stream().anyMatch(g -> g.holds(p));
       region[c] = (byte) (land ? Cavity.Region.GATE : Cavity.Region.SPRUE).ordinal();
-      for (int f = 0; f < 6; f++) {
-        int j = cavity.neighbours()[6 * c + f];
-        Vec3 q = cavity.grid().centre(cavity.cells()[j]);
+      for (int f = 0; f < cavity.faces(c); f++) {
+        int j = cavity.across(c, f);
+        Vec3 q = cavity.centre(j);
         if (!seen[j] && cuts.stream().noneMatch(g -> g.between(p, q))) {
           seen[j] = true;
           queue.add(j);
@@ -189,7 +189,7 @@ final class FeedFinder {
     int nearCount = 0;
     int farCount = 0;
     for (int c = 0; c < cavity.count(); c++) {
-      Vec3 d = cavity.grid().centre(cavity.cells()[c]).minus(at);
+      Vec3 d = cavity.centre(c).minus(at);
       if (d.length() < reach && steps[c] != steps[gate]) {
         if (steps[c] < steps[gate]) {
           near = near.plus(d);

@@ -21,10 +21,12 @@ import java.util.Locale;
  *   part 2 | land | runner |- sprue &gt; open end</pre>
  *
  * @param solids gates, runners, reservoirs, sprue; they overlap at their joints
+ * @param channels the same as boxes, to see where cells must be small
  * @param mouth the sprue's open end
  * @param gates centre of each land, metres
  */
-record FeedShapes(List<Labelled> solids, Mouth mouth, List<Vec3> gates) {
+record FeedShapes(
+    List<Labelled> solids, List<Resolution.Channel> channels, Mouth mouth, List<Vec3> gates) {
   /** Metres that two ends may lie apart and still meet. */
   private static final double MEET = 1e-6;
 
@@ -52,8 +54,20 @@ record FeedShapes(List<Labelled> solids, Mouth mouth, List<Vec3> gates) {
     solids.add(sprue(sprue, feed.gate().direction(), inner, mouth));
     return new FeedShapes(
         List.copyOf(solids),
+        solids.stream().map(s -> channel(s, feed)).toList(),
         new Mouth(mouth, sprue.direction(), sprue.mouthDiameter() / 2),
         branches.stream().map(FeedBranch::middle).toList());
+  }
+
+  private static Resolution.Channel channel(Labelled solid, FeedSystem.Declared feed) {
+    double gate = feed.gate().section().narrowest();
+    double width =
+        switch (solid.region()) {
+          case SPRUE -> Math.min(feed.sprue().innerDiameter(), feed.sprue().mouthDiameter());
+          case RUNNER -> feed.runner().map(r -> r.section().narrowest()).orElse(gate);
+          default -> gate;
+        };
+    return new Resolution.Channel(solid.mesh().box(), width);
   }
 
   private static Labelled join(

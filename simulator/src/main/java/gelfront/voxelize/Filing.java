@@ -30,6 +30,11 @@ public final class Filing {
     this.solids = List.copyOf(solids);
   }
 
+  /** The same filings for another grid. */
+  Filing again() {
+    return new Filing(growths, solids);
+  }
+
   /** Metres that the cavity may grow at most. */
   double deepest() {
     return growths.stream().mapToDouble(Growth::depth).max().orElse(0);

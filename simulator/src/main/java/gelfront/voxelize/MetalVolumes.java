@@ -26,15 +26,16 @@ record MetalVolumes(double[] volume, double[] shift) {
     double[] slices = new double[v.length];
     double[] shift = new double[3 * v.length];
     Cavity.Walls walls = cavity.walls();
-    double dx = grid.fine().spacing();
     for (int w = 0; w < walls.count(); w++) {
       int behind = grid.behind(cavity, w);
       if (!walls.mouth()[w] && v[behind] > 0) {
         double n = walls.cosine()[w];
+        double e = walls.edge()[w];
+        double dx = cavity.edge(walls.cell()[w]);
         double slice = (0.5 * dx - walls.distance()[w]) * n * n;
-        slices[behind] += dx * dx * slice;
+        slices[behind] += e * e * slice;
         int a = walls.face()[w] / 2;
-        double part = dx * dx / grid.area(behind, a);
+        double part = e * e / grid.area(behind, a);
         double towards = walls.face()[w] % 2 == 1 ? -0.5 : 0.5;
         shift[3 * behind + a] += grid.thickness(cavity, w) == 1 ? towards * part * slice : 0;
       }
@@ -50,8 +51,8 @@ record MetalVolumes(double[] volume, double[] shift) {
     for (int c = 0; c < v.length; c++) {
       v[c] = grid.coarse().volume(c);
     }
-    for (int cell : cavity.cells()) {
-      v[grid.holding(cell)] -= cavity.cellVolume();
+    for (int c = 0; c < cavity.count(); c++) {
+      v[grid.holding(cavity, c)] -= cavity.cubeVolume(c);
     }
     for (int c = 0; c < v.length; c++) {
       v[c] = v[c] < NOTHING * grid.coarse().volume(c) ? 0 : v[c];

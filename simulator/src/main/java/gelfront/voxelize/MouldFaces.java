@@ -29,43 +29,53 @@ final class MouldFaces {
     this.grid = grid;
     this.conductivity = conductivity;
     this.taken = new double[6][grid.coarse().cellCount()];
-    takeInside(cavity);
-    takeMouth(cavity.walls(), cavity);
+    takeAbove(cavity);
+    takeBelow(cavity);
+    takeMouth(cavity);
   }
 
-  /** Plastisol on either side of a face between two cells. */
-  private void takeInside(Cavity cavity) {
-    int[] cells = cavity.cells();
-    for (int c = 0; c < cells.length; c++) {
+  /** Plastisol right below a face between two cells. */
+  private void takeAbove(Cavity cavity) {
+    for (int c = 0; c < cavity.count(); c++) {
       for (int a = 0; a < 3; a++) {
-        int i = grid.fine().position(cells[c], a);
-        int here = grid.holding(cells[c]);
-        if (grid.of()[a][i + 1] != grid.of()[a][i]) {
-          take(2 * a + 1, here);
+        int[] of = grid.of()[a];
+        if (of[cavity.position(c, a, 1)] != of[cavity.position(c, a)]) {
+          take(2 * a + 1, grid.holding(cavity, c), cavity.edge(c));
         }
-        boolean wallBelow = cavity.neighbours()[6 * c + 2 * a] == c; // else counted from below
-        if (grid.of()[a][i - 1] != grid.of()[a][i] && wallBelow) {
-          take(2 * a + 1, here - grid.stride(a));
-        }
+      }
+    }
+  }
+
+  /** Plastisol right above a face between two cells where there is none below it. */
+  private void takeBelow(Cavity cavity) {
+    Cavity.Walls walls = cavity.walls();
+    for (int w = 0; w < walls.count(); w++) {
+      int a = walls.face()[w] / 2;
+      int c = walls.cell()[w];
+      int[] of = grid.of()[a];
+      boolean lower = walls.face()[w] % 2 == 0;
+      if (lower && of[cavity.position(c, a, -1)] != of[cavity.position(c, a)]) {
+        take(2 * a + 1, grid.holding(cavity, c) - grid.stride(a), walls.edge()[w]);
       }
     }
   }
 
   /** The sprue's open end on an outer face; faces between two cells have been counted. */
-  private void takeMouth(Cavity.Walls walls, Cavity cavity) {
+  private void takeMouth(Cavity cavity) {
+    Cavity.Walls walls = cavity.walls();
     for (int w = 0; w < walls.count(); w++) {
       int face = walls.face()[w];
-      int cell = grid.holding(cavity.cells()[walls.cell()[w]]);
+      int cell = grid.holding(cavity, walls.cell()[w]);
       int last = grid.coarse().count(face / 2) - 1;
       boolean outer = face % 2 == 0 || grid.coarse().position(cell, face / 2) == last;
       if (walls.mouth()[w] && outer) {
-        take(face, cell);
+        take(face, cell, walls.edge()[w]);
       }
     }
   }
 
-  private void take(int face, int cell) {
-    taken[face][cell] += grid.fine().spacing() * grid.fine().spacing();
+  private void take(int face, int cell, double edge) {
+    taken[face][cell] += edge * edge;
   }
 
   /** W/K between a grid cell and the next one along an axis. */

@@ -40,12 +40,10 @@ record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int[][] voxels, int[]
     return new MouldGrid(fine, coarse, voxels, of);
   }
 
-  /** Mould grid cell that holds the middle of a voxel. */
-  int holding(int voxel) {
+  /** Mould grid cell that holds a plastisol cell. */
+  int holding(Cavity cavity, int c) {
     return coarse.index(
-        of[0][fine.position(voxel, 0)],
-        of[1][fine.position(voxel, 1)],
-        of[2][fine.position(voxel, 2)]);
+        of[0][cavity.position(c, 0)], of[1][cavity.position(c, 1)], of[2][cavity.position(c, 2)]);
   }
 
   /** Mould grid cell that a wall link leads to. */
@@ -56,12 +54,12 @@ record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int[][] voxels, int[]
 
   /** Where that cell lies along each axis. */
   int[] positionBehind(Cavity cavity, int w) {
-    int cell = cavity.cells()[cavity.walls().cell()[w]];
+    int cell = cavity.walls().cell()[w];
     int face = cavity.walls().face()[w];
     int[] at = new int[3];
     for (int b = 0; b < 3; b++) {
       int step = b == face / 2 ? (face % 2 == 0 ? -1 : 1) : 0;
-      at[b] = of[b][fine.position(cell, b) + step];
+      at[b] = of[b][cavity.position(cell, b, step)];
     }
     return at;
   }
@@ -69,8 +67,8 @@ record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int[][] voxels, int[]
   /** Voxels that a brick behind a wall link is thick, along the link. */
   int thickness(Cavity cavity, int w) {
     int face = cavity.walls().face()[w];
-    int at = fine.position(cavity.cells()[cavity.walls().cell()[w]], face / 2);
-    return voxels[face / 2][at + (face % 2 == 0 ? -1 : 1)];
+    int step = face % 2 == 0 ? -1 : 1;
+    return voxels[face / 2][cavity.position(cavity.walls().cell()[w], face / 2, step)];
   }
 
   /** From a mould grid cell to the next one along an axis. */

@@ -33,7 +33,6 @@ final class MouldLinks {
     Cavity.Walls walls = cavity.walls();
     int[] behind = new int[walls.count()];
     double[] resistance = new double[walls.count()];
-    double face = grid.fine().spacing() * grid.fine().spacing();
     for (int w = 0; w < behind.length; w++) {
       if (walls.mouth()[w]) {
         behind[w] = -1;
@@ -41,6 +40,7 @@ final class MouldLinks {
       }
       int c = behind(w);
       behind[w] = mould.number()[c];
+      double face = walls.edge()[w] * walls.edge()[w];
       resistance[w] =
           1 / (contact * walls.cosine()[w] * face) + depth(w, c) / (conductivity[c] * face);
     }

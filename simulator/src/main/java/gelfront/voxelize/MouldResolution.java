@@ -69,7 +69,7 @@ final class MouldResolution {
     Cavity.Walls walls = cavity.walls();
     UniformGrid grid = cavity.grid();
     for (int w = 0; w < walls.count(); w++) {
-      Vec3 p = grid.centre(cavity.cells()[walls.cell()[w]]);
+      Vec3 p = cavity.centre(walls.cell()[w]);
       int a = walls.face()[w] / 2;
       double step = (walls.face()[w] % 2 == 0 ? -1 : 1) * grid.spacing();
       Vec3 out = new Vec3(a == 0 ? step : 0, a == 1 ? step : 0, a == 2 ? step : 0);

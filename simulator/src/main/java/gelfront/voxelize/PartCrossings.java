@@ -15,8 +15,8 @@ import java.util.Map;
  * key alone. For one thread at a time.
  */
 final class PartCrossings {
-  /** Three axes for each of four voxel sizes or heights of the mouth. */
-  private static final int MOST = 12;
+  /** Three axes for each of four voxel sizes or heights of the mouth and four refined boxes. */
+  private static final int MOST = 24;
 
   private final TriangleMesh mesh;
   private final Map<Lines, Crossings> kept = new LinkedHashMap<>(16, 0.75f, true);

@@ -1,10 +1,20 @@
 package gelfront.voxelize;
 
+import gelfront.mesh.Box;
 import gelfront.setup.Numerics;
+import java.util.List;
 import java.util.Locale;
 
-/** Picks the voxel: so many across the narrowest feed section, within a budget of cells. */
-final class Resolution {
+/**
+ * How fine the cells are: voxels by the level of detail, smaller cells by a power of two where the
+ * feed system is narrow, all within a budget of cells.
+ *
+ * @param voxel edge, metres
+ * @param factor voxels over the cells at gates and other narrow channels; 1: no smaller cells
+ * @param narrowest width of the feed system, metres
+ * @param across cells wanted across a channel
+ */
+record Resolution(double voxel, int factor, double narrowest, double across) {
   /** Fewer voxels than this across a gate say nothing about when it closes. */
   static final double LEAST_ACROSS = 4;
 
@@ -21,10 +31,10 @@ final class Resolution {
   /** Cells are numbered by ints. */
   private static final double MOST_NUMBERS = 2e9;
 
+  private static final int MOST_FACTOR = 16;
+
   private static final double MOST_CELLS = mostCells(Runtime.getRuntime().maxMemory());
   private static final double MOST_GRID = mostGrid(Runtime.getRuntime().maxMemory());
-
-  private Resolution() {}
 
   /** Plastisol cells that fit into so many bytes of heap. */
   static double mostCells(long heap) {
@@ -40,54 +50,88 @@ final class Resolution {
    * @param narrowest width of the feed system, metres
    * @param volume of the cavity, m3
    * @param boxVolume of the box round it, m3
-   * @throws VoxelException if a stated voxel is too coarse for the gate or too fine for the memory
+   * @throws VoxelException if a stated voxel is too fine for the memory, or the gate is so narrow
+   *     beside the part that not even the smallest cells show it
    */
-  static double voxel(Numerics numerics, double narrowest, double volume, double boxVolume) {
-    if (numerics.voxel().isPresent()) {
-      return stated(numerics.voxel().getAsDouble(), narrowest, volume, boxVolume);
-    }
-    double wanted =
-        switch (numerics.level()) {
-          case QUICK -> Math.min(0.8e-3, narrowest / 5);
-          case NORMAL -> Math.min(0.5e-3, narrowest / 8);
-          case FINE -> Math.min(0.35e-3, narrowest / 12);
-        };
+  static Resolution of(Numerics numerics, double narrowest, double volume, double boxVolume) {
     double least = Math.max(Math.cbrt(volume / MOST_CELLS), Math.cbrt(boxVolume / MOST_GRID));
-    double dx = Math.max(wanted, least);
-    if (narrowest / dx < LEAST_ACROSS) {
+    double dx =
+        numerics.voxel().isPresent()
+            ? stated(numerics.voxel().getAsDouble(), least, volume)
+            : Math.max(voxel(numerics.level()), least);
+    int factor = 1;
+    while (factor < MOST_FACTOR && factor * narrowest / dx < across(numerics.level()) - 1e-9) {
+      factor *= 2;
+    }
+    if (factor * narrowest / dx < LEAST_ACROSS) {
       throw new VoxelException(
           String.format(
               Locale.ROOT,
-              "the gate (%.2f mm) is too narrow for a part of this size: it would be %.1f voxels"
-                  + " across, 4 are needed",
+              "the gate (%.2f mm) is too narrow beside voxels of %.2f mm: cells %d times smaller"
+                  + " would be %.1f across, 4 are needed",
               narrowest * 1e3,
-              narrowest / dx));
+              dx * 1e3,
+              factor,
+              factor * narrowest / dx));
     }
-    return dx;
+    return new Resolution(dx, factor, narrowest, across(numerics.level()));
   }
 
-  private static double stated(double dx, double narrowest, double volume, double boxVolume) {
-    if (volume / Math.pow(dx, 3) > MOST_CELLS || boxVolume / Math.pow(dx, 3) > MOST_GRID) {
+  private static double voxel(Numerics.Level level) {
+    return switch (level) {
+      case QUICK -> 0.8e-3;
+      case NORMAL -> 0.5e-3;
+      case FINE -> 0.35e-3;
+    };
+  }
+
+  /** Cells wanted across the narrowest feed section. */
+  private static double across(Numerics.Level level) {
+    return switch (level) {
+      case QUICK -> 5;
+      case NORMAL -> 8;
+      case FINE -> 12;
+    };
+  }
+
+  private static double stated(double dx, double least, double volume) {
+    if (dx < least) {
       throw new VoxelException(
           String.format(
               Locale.ROOT,
               "a voxel of %.3g mm makes %.2g cells; at least %.2f mm fits into the heap of %d MiB",
               dx * 1e3,
               volume / Math.pow(dx, 3),
-              1e3 * Math.max(Math.cbrt(volume / MOST_CELLS), Math.cbrt(boxVolume / MOST_GRID)),
+              1e3 * least,
               Runtime.getRuntime().maxMemory() >> 20));
-    }
-    if (narrowest / dx < LEAST_ACROSS) {
-      throw new VoxelException(
-          String.format(
-              Locale.ROOT,
-              "voxels of %.2f mm are too coarse for a gate of %.2f mm (%.1f across): state %.2f mm"
-                  + " or less, or leave the voxel out",
-              dx * 1e3,
-              narrowest * 1e3,
-              narrowest / dx,
-              narrowest / 8 * 1e3));
     }
     return dx;
   }
+
+  /** Edge of the smallest cells, metres. */
+  double smallest() {
+    return voxel / factor;
+  }
+
+  /**
+   * Where smaller cells are wanted: round what is too narrow for voxels, and half the narrowest
+   * width about it, since the liquid's way into a gate is as narrow as the gate.
+   *
+   * @param channels boxes of the feed system's pieces, metres, and how wide each is
+   */
+  Closer closer(List<Channel> channels) {
+    List<Box> boxes =
+        channels.stream()
+            .filter(c -> factor > 1 && c.width() / voxel < across - 1e-9)
+            .map(c -> c.box().grown(0.5 * narrowest))
+            .toList();
+    return boxes.isEmpty() ? Closer.NONE : new Closer(factor, boxes);
+  }
+
+  /**
+   * A piece of the feed system.
+   *
+   * @param width its narrowest, metres
+   */
+  record Channel(Box box, double width) {}
 }

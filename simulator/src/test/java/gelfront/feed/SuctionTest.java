@@ -47,7 +47,7 @@ final class SuctionTest {
   void aStiffSkinLeavesTheParabolaOfAnEvenDraw() {
     double perVolume = 1e-4;
     suction.solve(
-        liquid, flowing, w, filled(perVolume * cavity.cellVolume()), new Suction.Skin(1e9, 2e9));
+        liquid, flowing, w, filled(perVolume * cavity.cubeVolume(0)), new Suction.Skin(1e9, 2e9));
     double length = LENGTH * Tube.DX;
     for (int c = 0; c < n; c++) {
       double x = cavity.grid().centre(0, cavity.grid().position(c, 0));
@@ -62,7 +62,7 @@ final class SuctionTest {
   void volumesAddUpTheLawHoldsAndSuctionStaysBelowWhereTheSkinGivesAll() {
     Suction.Skin skin = Suction.Skin.of(500, 0);
     for (double perVolume : new double[] {1e-5, 1e-3, 1e-2, 1e-4}) {
-      double[] draw = filled(perVolume * cavity.cellVolume());
+      double[] draw = filled(perVolume * cavity.cubeVolume(0));
       draw[n - 1] = 0;
       suction.solve(liquid, flowing, w, draw, skin);
       double all = Arrays.stream(draw).sum();
@@ -81,14 +81,14 @@ final class SuctionTest {
   /** The skin feels the plunger; the balance is as tight with it as without. */
   @Test
   void aPlungerFeedsWhatSuctionAloneDoesNot() {
-    double[] draw = filled(1e-3 * cavity.cellVolume());
+    double[] draw = filled(1e-3 * cavity.cubeVolume(0));
     double all = Arrays.stream(draw).sum();
     suction.solve(liquid, flowing, w, draw, Suction.Skin.of(500, 0));
     double alone = entered();
     suction.solve(liquid, flowing, w, draw, Suction.Skin.of(500, 50e3));
     assertTrue(alone < 0.9 * all, "alone " + alone / all);
     assertEquals(all, entered(), 1e-4 * all);
-    draw = filled(1 * cavity.cellVolume());
+    draw = filled(1 * cavity.cubeVolume(0));
     all = Arrays.stream(draw).sum();
     suction.solve(liquid, flowing, w, draw, Suction.Skin.of(500, 50e3));
     double given = Arrays.stream(suction.given()).sum();
@@ -120,7 +120,7 @@ final class SuctionTest {
     liquid.update(flowing);
     double[] draw = new double[liquid.count()];
     double[] mobility = new double[liquid.count()];
-    Arrays.fill(draw, 1e-4 * cavity.cellVolume());
+    Arrays.fill(draw, 1e-4 * cavity.cubeVolume(0));
     Arrays.fill(mobility, W);
     double[] head = new double[draw.length];
     suction.solve(liquid, flowing, empty, mobility, draw, head, new Suction.Skin(1e9, 2e9));
@@ -133,7 +133,7 @@ final class SuctionTest {
   /** What weighs on the liquid must be overcome as well before the skin gives. */
   @Test
   void headHelpsTheSkin() {
-    double[] draw = filled(1e-3 * cavity.cellVolume());
+    double[] draw = filled(1e-3 * cavity.cubeVolume(0));
     double all = Arrays.stream(draw).sum();
     boolean[] none = new boolean[n];
     suction.solve(liquid, flowing, none, w, draw, filled(0), Suction.Skin.of(500, 0));

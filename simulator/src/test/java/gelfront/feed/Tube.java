@@ -47,6 +47,8 @@ final class Tube {
       face[w] = (byte) links.get(w)[1];
       mouth[w] = face[w] == 0 && grid.position(cell[w], 0) == 0;
     }
-    return new Cavity.Walls(cell, face, distance, cosine, mouth);
+    double[] edge = new double[m];
+    Arrays.fill(edge, DX);
+    return new Cavity.Walls(cell, face, distance, cosine, edge, mouth);
   }
 }

@@ -24,6 +24,7 @@ class MergeTreeTest {
             new byte[] {0},
             new float[] {0.5e-3f},
             new float[] {1},
+            new double[] {1e-3},
             new boolean[] {true});
     return new Cavity(grid, cells, neighbours, new byte[n], walls);
   }
@@ -66,7 +67,8 @@ class MergeTreeTest {
   void whatNoPathLeadsToKeepsMinusOne() {
     Cavity open = row(4);
     Cavity.Walls none =
-        new Cavity.Walls(new int[0], new byte[0], new float[0], new float[0], new boolean[0]);
+        new Cavity.Walls(
+            new int[0], new byte[0], new float[0], new float[0], new double[0], new boolean[0]);
     Cavity shut = new Cavity(open.grid(), open.cells(), open.neighbours(), open.region(), none);
 
     Basins b = MergeTree.of(shut, new float[] {1, 2, 3, 4}, 0, 0, 1);

@@ -138,7 +138,12 @@ class CavityBuilderTest {
     Cavity plain = CavityBuilder.build(solids, 0.25e-3, Optional.empty(), Progress.NONE);
     Cavity filed =
         CavityBuilder.build(
-            solids, 0.25e-3, Optional.empty(), new Filing(List.of(g), solids), Progress.NONE);
+            solids,
+            0.25e-3,
+            Closer.NONE,
+            Optional.empty(),
+            new Filing(List.of(g), solids),
+            Progress.NONE);
     double atMiddle = 0;
     double atEnd = 0;
     WallDistance d = WallDistance.of(filed);

@@ -4,16 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.mesh.Box;
+import gelfront.mesh.Vec3;
 import gelfront.setup.Numerics;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ResolutionTest {
   private static final long GIB = 1L << 30;
 
-  private static double level(Numerics.Level level, double narrowest, double volume) {
-    Numerics numerics = new Numerics(level, OptionalDouble.empty());
-    return Resolution.voxel(numerics, narrowest, volume, 2 * volume);
+  private static Resolution level(Numerics.Level level, double narrowest, double volume) {
+    return of(new Numerics(level, OptionalDouble.empty()), narrowest, volume);
+  }
+
+  private static Resolution of(Numerics numerics, double narrowest, double volume) {
+    return Resolution.of(numerics, narrowest, volume, 2 * volume);
   }
 
   @Test
@@ -24,24 +30,47 @@ class ResolutionTest {
   }
 
   @Test
-  void levelsPutMoreAndMoreVoxelsAcrossTheGate() {
+  void levelsHaveSmallerAndSmallerVoxelsAndMoreCellsAcrossTheGate() {
     double small = 1e-6;
 
-    assertEquals(0.6e-3, level(Numerics.Level.QUICK, 3e-3, small), 1e-12);
-    assertEquals(0.375e-3, level(Numerics.Level.NORMAL, 3e-3, small), 1e-12);
-    assertEquals(0.25e-3, level(Numerics.Level.FINE, 3e-3, small), 1e-12);
+    Resolution quick = level(Numerics.Level.QUICK, 3e-3, small);
+    Resolution normal = level(Numerics.Level.NORMAL, 3e-3, small);
+    Resolution fine = level(Numerics.Level.FINE, 3e-3, small);
+
+    assertEquals(0.8e-3, quick.voxel(), 1e-12);
+    assertEquals(0.4e-3, quick.smallest(), 1e-12);
+    assertEquals(0.5e-3, normal.voxel(), 1e-12);
+    assertEquals(0.25e-3, normal.smallest(), 1e-12);
+    assertEquals(0.35e-3, fine.voxel(), 1e-12);
+    assertEquals(0.175e-3, fine.smallest(), 1e-12);
   }
 
-  /** As large as the heap allows, if the gate stays four voxels wide. */
+  @Test
+  void narrowChannelsAloneGetSmallerCells() {
+    Box gate = new Box(new Vec3(0, 0, 0), new Vec3(3e-3, 3e-3, 3e-3));
+    Box sprue = new Box(new Vec3(3e-3, 0, 0), new Vec3(30e-3, 8e-3, 8e-3));
+    List<Resolution.Channel> channels =
+        List.of(new Resolution.Channel(gate, 3e-3), new Resolution.Channel(sprue, 8e-3));
+
+    Closer closer = level(Numerics.Level.NORMAL, 3e-3, 1e-6).closer(channels);
+
+    assertEquals(2, closer.factor());
+    assertEquals(List.of(gate.grown(1.5e-3)), closer.boxes());
+    assertEquals(
+        Closer.NONE, level(Numerics.Level.NORMAL, 4e-3, 1e-6).closer(channels.subList(1, 2)));
+  }
+
+  /** The gate of a part that the heap allows coarse voxels only has cells of its own. */
   @Test
   void bigPartsGetVoxelsThatFitTheHeap() {
     double most = Resolution.mostCells(Runtime.getRuntime().maxMemory());
     double volume = 2 * most * Math.pow(0.5e-3, 3);
 
-    double dx = level(Numerics.Level.NORMAL, 10e-3, volume);
+    Resolution big = level(Numerics.Level.NORMAL, 2e-3, volume);
 
-    assertEquals(most, volume / Math.pow(dx, 3), 1e-6 * most);
-    assertThrows(VoxelException.class, () -> level(Numerics.Level.NORMAL, 2e-3, volume));
+    assertEquals(most, volume / Math.pow(big.voxel(), 3), 1e-6 * most);
+    assertTrue(2e-3 / big.smallest() >= 8);
+    assertThrows(VoxelException.class, () -> level(Numerics.Level.NORMAL, 0.1e-3, volume));
   }
 
   @Test
@@ -50,10 +79,8 @@ class ResolutionTest {
     Numerics stated = new Numerics(Numerics.Level.FINE, OptionalDouble.of(0.1e-3));
     double fits = 0.9 * most * 1e-12;
 
-    assertEquals(0.1e-3, Resolution.voxel(stated, 3e-3, fits, 2 * fits));
-    VoxelException e =
-        assertThrows(
-            VoxelException.class, () -> Resolution.voxel(stated, 3e-3, 2 * fits, 4 * fits));
+    assertEquals(0.1e-3, of(stated, 3e-3, fits).voxel());
+    VoxelException e = assertThrows(VoxelException.class, () -> of(stated, 3e-3, 2 * fits));
     assertTrue(e.getMessage().contains("heap"), e.getMessage());
   }
 }

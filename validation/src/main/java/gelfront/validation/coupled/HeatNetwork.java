@@ -1,6 +1,7 @@
 package gelfront.validation.coupled;
 
 import gelfront.grid.Cavity;
+import gelfront.grid.Joints;
 import gelfront.grid.MouldCells;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.MouthFilm;
@@ -11,14 +12,14 @@ import gelfront.material.HeatCurves;
  * plastisol, wall links, faces inside the mould. Air and mouth are links to the ground.
  *
  * <pre>
- *   plastisol face   k dx / (1 + s),  s the cells' middles further apart than one voxel, in voxels
- *   wall link        1 / (d / (k dx^2) + resistance),  d from the middle to the true wall
- *   mouth            1 / (d / (k dx^2) + 1 / (h |n_d| dx^2))</pre>
+ *   plastisol face   k dx / (1 + s),  s the cells' middles further apart than one edge, in edges
+ *                    k A / d between cells of two sizes, A the smaller face, d between middles
+ *   wall link        1 / (d / (k A) + resistance),  d from the middle to the true wall
+ *   mouth            1 / (d / (k A) + 1 / (h |n_d| A))</pre>
  */
 final class HeatNetwork {
   private final VoxelModel model;
   private final HeatCurves curves;
-  private final double dx;
   private final float[] shift;
   private final Graph graph;
   private final double[] g;
@@ -31,10 +32,13 @@ final class HeatNetwork {
     this.model = model;
     this.curves = curves;
     Cavity cavity = model.cavity();
-    dx = cavity.grid().spacing();
     shift = cavity.shifts();
     int n = cavity.count();
-    int most = 3 * n + cavity.walls().count() + 3 * model.mould().count();
+    int most =
+        3 * n
+            + cavity.refinement().joints().count() / 2
+            + cavity.walls().count()
+            + 3 * model.mould().count();
     int[] from = new int[most];
     int[] to = new int[most];
     perConductivity = new double[most];
@@ -61,10 +65,35 @@ final class HeatNetwork {
         int axis = i % 6 / 2;
         from[e] = c;
         to[e] = j;
-        perConductivity[e++] = dx / (1 + shift[3 * j + axis] - shift[3 * c + axis]);
+        double further = shift[3 * j + axis] - shift[3 * c + axis];
+        perConductivity[e++] = model.cavity().edge(c) / (1 + further);
+      }
+    }
+    return joints(from, to, e);
+  }
+
+  private int joints(int[] from, int[] to, int first) {
+    Cavity cavity = model.cavity();
+    Joints joints = cavity.refinement().joints();
+    double small = cavity.smallEdge();
+    int e = first;
+    for (int c = 0; c < cavity.voxels(); c++) {
+      for (int i = joints.first(c); i < joints.end(c); i++) {
+        int j = joints.other()[i];
+        from[e] = c;
+        to[e] = j;
+        perConductivity[e++] = small * small / apart(c, j, joints.face()[i]);
       }
     }
     return e;
+  }
+
+  /** Metres along a face's axis from a cell's middle to that of the one across it. */
+  private double apart(int c, int j, int face) {
+    Cavity cavity = model.cavity();
+    double moved =
+        cavity.edge(j) * shift[3 * j + face / 2] - cavity.edge(c) * shift[3 * c + face / 2];
+    return 0.5 * (cavity.edge(c) + cavity.edge(j)) + (face % 2 == 0 ? -moved : moved);
   }
 
   private int wallLinks(int[] from, int[] to, int first) {
@@ -114,11 +143,14 @@ final class HeatNetwork {
     int n = cavity.count();
     int[] places = new int[4 * graph.nodes()];
     for (int i = 0; i < graph.nodes(); i++) {
-      places[4 * i] = i < n ? 0 : 1;
+      places[4 * i] = i >= n ? 1 : i < cavity.voxels() ? 0 : 2;
       for (int a = 0; a < 3; a++) {
         places[4 * i + 1 + a] =
             i < n
-                ? cavity.grid().position(cavity.cells()[i], a)
+                ? (int)
+                    Math.floor(
+                        (cavity.place(i, a) + 0.5)
+                            * (i < cavity.voxels() ? 1 : cavity.refinement().factor()))
                 : model.mould().grid().position(model.mould().cells()[i - n], a);
       }
     }
@@ -130,7 +162,8 @@ final class HeatNetwork {
     Cavity.Walls walls = model.cavity().walls();
     int face = walls.face()[w];
     double outwards = face % 2 == 0 ? -1 : 1;
-    return walls.distance()[w] - outwards * dx * shift[3 * walls.cell()[w] + face / 2];
+    double edge = model.cavity().edge(walls.cell()[w]);
+    return walls.distance()[w] - outwards * edge * shift[3 * walls.cell()[w] + face / 2];
   }
 
   /** Sets the conductances of plastisol faces and wall links to those at temperatures t. */
@@ -143,7 +176,8 @@ final class HeatNetwork {
     for (int e = faces; e < g.length && graph.from()[e] < model.cavity().count(); e++) {
       int w = wallOf[e - faces];
       double k = curves.conductivity(t[graph.from()[e]]);
-      g[e] = 1 / (reach(w) / (k * dx * dx) + model.resistance()[w]);
+      double edge = model.cavity().walls().edge()[w];
+      g[e] = 1 / (reach(w) / (k * edge * edge) + model.resistance()[w]);
     }
   }
 
@@ -155,7 +189,7 @@ final class HeatNetwork {
       if (model.mouldCell()[w] < 0) {
         double k = curves.conductivity(t[walls.cell()[w]]);
         double film = mouth.film() * walls.cosine()[w];
-        mouthLink[walls.cell()[w]] += dx * dx / (reach(w) / k + 1 / film);
+        mouthLink[walls.cell()[w]] += walls.edge()[w] * walls.edge()[w] / (reach(w) / k + 1 / film);
       }
     }
     int n = mouthLink.length;

@@ -52,7 +52,7 @@ final class Ducts {
         c.cells(),
         c.neighbours(),
         c.region(),
-        new Cavity.Walls(w.cell(), w.face(), w.distance(), w.cosine(), mouth));
+        new Cavity.Walls(w.cell(), w.face(), w.distance(), w.cosine(), w.edge(), mouth));
   }
 
   /** m4/(Pa s): litres per second and pressure gradient, viscosity 1 Pa s. */
@@ -65,7 +65,7 @@ final class Ducts {
   static double flow(Cavity cavity, ViscosityCurve curve, DoubleBinaryOperator temperature) {
     double sum = 0;
     for (double v : mobility(cavity, curve, temperature)) {
-      sum += v * cavity.cellVolume();
+      sum += v * cavity.cubeVolume(0);
     }
     return sum / length(cavity);
   }

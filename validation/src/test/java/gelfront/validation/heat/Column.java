@@ -63,13 +63,15 @@ final class Column {
     float[] half = new float[ends];
     float[] straight = new float[ends];
     java.util.Arrays.fill(half, (float) (0.5 * dx));
+    double[] edge = new double[ends];
     java.util.Arrays.fill(straight, 1);
+    java.util.Arrays.fill(edge, dx);
     return new Cavity(
         new UniformGrid(Vec3.ZERO, dx, n, 1, 1),
         cells,
         neighbours,
         new byte[n],
-        new Cavity.Walls(cell, face, half, straight, new boolean[ends]));
+        new Cavity.Walls(cell, face, half, straight, edge, new boolean[ends]));
   }
 
   private static MouldCells chain(double[] widths, double area, double k, double c, double start) {
