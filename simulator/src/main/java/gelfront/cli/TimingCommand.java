@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -47,9 +48,8 @@ final class TimingCommand implements Callable<Integer> {
   @Option(
       names = "--voxel-mm",
       paramLabel = "MM",
-      defaultValue = "0.35",
-      description = "Edge of a voxel of the standard case; left out: ${DEFAULT-VALUE}.")
-  private double voxelMm;
+      description = "Edge of a voxel of the standard case; left out: the normal level's.")
+  private Double voxelMm;
 
   @Option(names = "--no-mesh", description = "Leaves the large mesh out.")
   private boolean noMesh;
@@ -71,7 +71,7 @@ final class TimingCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (runs < 1 || !(voxelMm >= 0.1 && voxelMm <= 1)) {
+    if (runs < 1 || (voxelMm != null && !(voxelMm >= 0.1 && voxelMm <= 1))) {
       throw new ParameterException(
           spec.commandLine(), "--runs must be 1 or more and --voxel-mm from 0.1 to 1");
     }
@@ -101,7 +101,9 @@ final class TimingCommand implements Callable<Integer> {
 
   private void all(Workers workers, ExecutorService pool) {
     Timings timings = new Timings(console.out()::println);
-    timings.standardCase(voxelMm * 1e-3, runs, workers);
+    OptionalDouble voxel =
+        voxelMm == null ? OptionalDouble.empty() : OptionalDouble.of(1e-3 * voxelMm);
+    timings.standardCase(voxel, runs, workers);
     timings.quickLevel(runs, workers);
     coldStart();
     timings.kernel(workers);

@@ -25,8 +25,10 @@ import gelfront.voxelize.Filing;
 import gelfront.voxelize.Labelled;
 import gelfront.voxelize.MouldBuilder;
 import gelfront.voxelize.Mouth;
+import gelfront.voxelize.Resolution;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The case that accuracy and speed are quoted for: a body of revolution about x with a round gate
@@ -42,6 +44,12 @@ public final class StandardCase {
 
   /** °C that all plastisol has passed by {@link #END}. */
   public static final double FIRM = 90;
+
+  /** Width of the gate, metres. */
+  private static final double GATE = 3e-3;
+
+  /** Of body and feed, m3. */
+  private static final double VOLUME = 10e-6;
 
   private static final double HEAT = 1050 * 1900;
   private static final double LATENT = 1050 * 8000;
@@ -109,7 +117,21 @@ public final class StandardCase {
     return v;
   }
 
+  /** As fine as a level wants it, with smaller cells in the gate. */
+  public static VoxelModel model(Numerics.Level level) {
+    return model(new Numerics(level, OptionalDouble.empty()));
+  }
+
+  /** As above, with a voxel of one's own. */
+  public static VoxelModel model(Numerics numerics) {
+    Box gate = solids().get(1).mesh().box();
+    Resolution fine = Resolution.of(numerics, GATE, VOLUME, 10 * VOLUME);
+    return model(fine.voxel(), fine.closer(List.of(new Resolution.Channel(gate, GATE))));
+  }
+
   /**
+   * Of voxels alone.
+   *
    * @param spacing metres
    */
   public static VoxelModel model(double spacing) {
@@ -150,7 +172,12 @@ public final class StandardCase {
 
   /** Steps as of the normal level. */
   public static Run run(VoxelModel model, Workers workers) {
-    return run(model, workers, StepControl.tolerance(Numerics.Level.NORMAL));
+    return run(model, workers, Numerics.Level.NORMAL);
+  }
+
+  /** Steps as of a level. */
+  public static Run run(VoxelModel model, Workers workers, Numerics.Level level) {
+    return run(model, workers, StepControl.tolerance(level));
   }
 
   /**

@@ -14,14 +14,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
 /** Runs things against the clock and tells a line about each. */
 public final class Timings {
-  /** Of the standard case at quick level: five across its gate. */
-  private static final double QUICK_VOXEL = 0.6e-3;
-
   private static final double MILLION_VOXEL = 0.212e-3;
   private static final int MILLION_STEPS = 30;
 
@@ -37,12 +35,13 @@ public final class Timings {
   /**
    * The standard case: voxels, first run, then the median of runs with one thread and with all.
    *
-   * @param spacing metres
+   * @param voxel edge, metres; empty: the normal level's
    */
-  public void standardCase(double spacing, int runs, Workers all) {
-    Stopwatch<VoxelModel> voxels = Stopwatch.time(() -> StandardCase.model(spacing));
+  public void standardCase(OptionalDouble voxel, int runs, Workers all) {
+    Numerics numerics = new Numerics(Numerics.Level.NORMAL, voxel);
+    Stopwatch<VoxelModel> voxels = Stopwatch.time(() -> StandardCase.model(numerics));
     VoxelModel model = voxels.value();
-    tell("standard case, voxels of %.2f mm", spacing * 1e3);
+    tell("standard case, %s", cells(model.cavity()));
     tell(
         "  to voxels    %6.2f s   %,d plastisol and %,d mould cells",
         voxels.seconds(), model.cavity().count(), model.mould().count());
@@ -59,19 +58,29 @@ public final class Timings {
     tell(
         "  %d threads    %6.2f s   peak heap %d MiB; %.2f times as fast as one",
         all.threads(), many.seconds(), many.peakHeap() >> 20, one.seconds() / many.seconds());
+    errors(model, many.value());
+  }
+
+  private static String cells(Cavity cavity) {
+    double mm = cavity.grid().spacing() * 1e3;
+    double least = cavity.smallEdge() * 1e3;
+    String voxels = Quantities.say("voxels of %.2f mm", mm);
+    return least < mm ? voxels + Quantities.say(", %.2f mm in the gate", least) : voxels;
   }
 
   /** The standard case as the quick level takes it, with its errors. */
   public void quickLevel(int runs, Workers all) {
-    VoxelModel model = StandardCase.model(QUICK_VOXEL);
+    VoxelModel model = StandardCase.model(Numerics.Level.QUICK);
     double tolerance = StepControl.tolerance(Numerics.Level.QUICK);
     StandardCase.run(model, all, tolerance); // warm
     Stopwatch<StandardCase.Run> took = median(model, all, runs, tolerance);
-    StandardErrors e = StandardErrors.of(model.cavity(), took.value());
-    tell(
-        "standard case, quick: voxels of %.2f mm, %d steps",
-        QUICK_VOXEL * 1e3, took.value().steps());
+    tell("standard case, quick: %s, %d steps", cells(model.cavity()), took.value().steps());
     tell("  %d threads    %6.2f s   warm, voxel model to result", all.threads(), took.seconds());
+    errors(model, took.value());
+  }
+
+  private void errors(VoxelModel model, StandardCase.Run run) {
+    StandardErrors e = StandardErrors.of(model.cavity(), run);
     tell(
         "  errors       %.2f %% at most on the axis, %+.2f %% at the gate; half way to the wall"
             + " %.2f %%, %+.2f %%; last below 90 °C %+.2f %%",

@@ -14,7 +14,7 @@ import java.util.Locale;
  * @param narrowest width of the feed system, metres
  * @param across cells wanted across a channel
  */
-record Resolution(double voxel, int factor, double narrowest, double across) {
+public record Resolution(double voxel, int factor, double narrowest, double across) {
   /** Fewer voxels than this across a gate say nothing about when it closes. */
   static final double LEAST_ACROSS = 4;
 
@@ -53,7 +53,8 @@ record Resolution(double voxel, int factor, double narrowest, double across) {
    * @throws VoxelException if a stated voxel is too fine for the memory, or the gate is so narrow
    *     beside the part that not even the smallest cells show it
    */
-  static Resolution of(Numerics numerics, double narrowest, double volume, double boxVolume) {
+  public static Resolution of(
+      Numerics numerics, double narrowest, double volume, double boxVolume) {
     double least = Math.max(Math.cbrt(volume / MOST_CELLS), Math.cbrt(boxVolume / MOST_GRID));
     double dx =
         numerics.voxel().isPresent()
@@ -79,9 +80,9 @@ record Resolution(double voxel, int factor, double narrowest, double across) {
 
   private static double voxel(Numerics.Level level) {
     return switch (level) {
-      case QUICK -> 0.8e-3;
+      case QUICK -> 0.6e-3;
       case NORMAL -> 0.5e-3;
-      case FINE -> 0.35e-3;
+      case FINE -> 0.3e-3;
     };
   }
 
@@ -119,7 +120,7 @@ record Resolution(double voxel, int factor, double narrowest, double across) {
    *
    * @param channels boxes of the feed system's pieces, metres, and how wide each is
    */
-  Closer closer(List<Channel> channels) {
+  public Closer closer(List<Channel> channels) {
     List<Box> boxes =
         channels.stream()
             .filter(c -> factor > 1 && c.width() / voxel < across - 1e-9)
@@ -133,5 +134,5 @@ record Resolution(double voxel, int factor, double narrowest, double across) {
    *
    * @param width its narrowest, metres
    */
-  record Channel(Box box, double width) {}
+  public record Channel(Box box, double width) {}
 }

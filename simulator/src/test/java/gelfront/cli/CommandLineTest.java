@@ -201,7 +201,7 @@ final class CommandLineTest {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
     int[] asked = {0};
-    Console console = new Console(print(out), print(err), false, () -> asked[0]++ > 20, false);
+    Console console = new Console(print(out), print(err), false, () -> asked[0]++ > 40, false);
 
     int code = Main.run(strings("check", caseFile), console);
 
@@ -216,7 +216,7 @@ final class CommandLineTest {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
     int[] asked = {0};
-    Console console = new Console(print(out), print(err), true, () -> asked[0]++ > 20, false);
+    Console console = new Console(print(out), print(err), true, () -> asked[0]++ > 40, false);
 
     Main.run(strings("check", caseFile, quiet ? "--quiet" : "--threads=1"), console);
 

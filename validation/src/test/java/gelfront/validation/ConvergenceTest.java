@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Workers;
 import gelfront.grid.VoxelModel;
-import gelfront.run.StepControl;
 import gelfront.setup.Numerics;
 import gelfront.timing.StandardCase;
 import gelfront.timing.StandardErrors;
@@ -16,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -23,20 +23,20 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /**
- * The standard case on finer and finer voxels, steps of the fine level throughout, so that what is
- * left is of the voxels. At 0.25 mm, the fine level's, half of the normal level's bounds hold but
- * at the gate: seen 1.07 % early on its axis and 1.16 % half way where 0.75 % is wanted. With
- * {@code -Dslow=true}, half a minute; the table goes to {@code target/convergence.md}, and that of
- * the last time lies beside this module's data.
+ * The standard case on finer and finer voxels, cells half as large in the gate, steps of the fine
+ * level throughout, so that what is left is of the cells. At the fine level's voxel half of the
+ * normal level's bounds hold. With {@code -Dslow=true}, half a minute; the table goes to {@code
+ * target/convergence.md}, and that of the last time lies beside this module's data.
  */
 @EnabledIfSystemProperty(named = "slow", matches = "true")
 class ConvergenceTest {
-  private static final double[] VOXELS_MM = {0.7, 0.5, 0.35, 0.25};
+  private static final double[] VOXELS_MM = {0.7, 0.5, 0.4, 0.3};
 
   private static StandardErrors errors(double voxelMm) {
-    VoxelModel model = StandardCase.model(1e-3 * voxelMm);
-    double tolerance = StepControl.tolerance(Numerics.Level.FINE);
-    return StandardErrors.of(model.cavity(), StandardCase.run(model, Workers.SERIAL, tolerance));
+    Numerics numerics = new Numerics(Numerics.Level.FINE, OptionalDouble.of(1e-3 * voxelMm));
+    VoxelModel model = StandardCase.model(numerics);
+    StandardCase.Run run = StandardCase.run(model, Workers.SERIAL, Numerics.Level.FINE);
+    return StandardErrors.of(model.cavity(), run);
   }
 
   @Test
@@ -47,9 +47,9 @@ class ConvergenceTest {
     assertTrue(order(found, ConvergenceTest::mean) > 1, "order of the mean error");
     StandardErrors fine = found.get(VOXELS_MM.length - 1);
     assertEquals(0, fine.worstAxis(), 0.005);
-    assertEquals(0, fine.gate(), 0.015);
+    assertEquals(0, fine.gate(), 0.0075);
     assertEquals(0, fine.worstHalf(), 0.0075);
-    assertEquals(0, fine.half()[StandardErrors.GATE], 0.015);
+    assertEquals(0, fine.half()[StandardErrors.GATE], 0.0075);
     assertEquals(0, fine.last(), 0.0015);
   }
 

@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /**
  * The standard case on one thread, several times in one process. Processor time is the whole
@@ -36,7 +37,7 @@ public final class GelfrontRun {
     int runs = Integer.parseInt(args[2]);
     double before = cpu();
     long began = System.nanoTime();
-    VoxelModel model = StandardCase.model(spacing);
+    VoxelModel model = StandardCase.model(new Numerics(level, OptionalDouble.of(spacing)));
     double voxels = cpu() - before;
     Timed first = timed(model, level);
     double wall = 1e-9 * (System.nanoTime() - began);
