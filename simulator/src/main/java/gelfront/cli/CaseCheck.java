@@ -91,7 +91,9 @@ final class CaseCheck {
       StoredRun run = StoredRuns.run(loaded, new Workers(pool, threads), progress, provenance());
       progress.check("writing the report", 0);
       return run;
-    } catch (VoxelException | MeshException e) {
+    } catch (VoxelException e) {
+      throw new InputFailure(loaded.told(e.key(), e.getMessage()), e);
+    } catch (MeshException e) {
       throw new InputFailure(name + ": " + e.getMessage(), e);
     } catch (OutOfMemoryError e) {
       throw new InputFailure(

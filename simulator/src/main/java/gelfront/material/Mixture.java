@@ -77,6 +77,7 @@ public final class Mixture {
         (1 - phi) * p.expansionHot(),
         (1 - phi) * p.expansionGelled(),
         p.youngsModulus(),
-        p.viscosityAt165());
+        p.viscosityAt165(),
+        p.measured());
   }
 }

@@ -1,5 +1,7 @@
 package gelfront.material;
 
+import java.util.Optional;
+
 /**
  * A plastisol as one run sees it: one value per property (typical, or overridden in the case).
  * Temperatures in °C, SI otherwise.
@@ -18,6 +20,7 @@ package gelfront.material;
  * @param expansionGelled 1/K, volumetric, below {@code noFlow}
  * @param youngsModulus Pa of the set gel at 25 °C
  * @param viscosityAt165 Pa s at 165 °C
+ * @param measured viscosity over temperature, in place of {@code viscosityAt165} and an estimate
  */
 public record Plastisol(
     String name,
@@ -33,7 +36,42 @@ public record Plastisol(
     double expansionHot,
     double expansionGelled,
     double youngsModulus,
-    double viscosityAt165) {
+    double viscosityAt165,
+    Optional<ViscosityCurve> measured) {
+  /** Viscosity estimated from its value at 165 °C. */
+  public Plastisol(
+      String name,
+      double densityHot,
+      double densityCold,
+      double specificHeat,
+      double conductivity,
+      double latentHeat,
+      double gelStart,
+      double gelEnd,
+      double noFlow,
+      double firm,
+      double expansionHot,
+      double expansionGelled,
+      double youngsModulus,
+      double viscosityAt165) {
+    this(
+        name,
+        densityHot,
+        densityCold,
+        specificHeat,
+        conductivity,
+        latentHeat,
+        gelStart,
+        gelEnd,
+        noFlow,
+        firm,
+        expansionHot,
+        expansionGelled,
+        youngsModulus,
+        viscosityAt165,
+        Optional.empty());
+  }
+
   public Plastisol {
     positive("hot density", densityHot);
     positive("cold density", densityCold);
@@ -61,6 +99,26 @@ public record Plastisol(
       throw new IllegalArgumentException(
           "a part is firm below the no-flow temperature, not above: " + firm + " and " + noFlow);
     }
+  }
+
+  /** The same with a measured viscosity. */
+  public Plastisol with(ViscosityCurve curve) {
+    return new Plastisol(
+        name,
+        densityHot,
+        densityCold,
+        specificHeat,
+        conductivity,
+        latentHeat,
+        gelStart,
+        gelEnd,
+        noFlow,
+        firm,
+        expansionHot,
+        expansionGelled,
+        youngsModulus,
+        viscosityAt165,
+        Optional.of(curve));
   }
 
   private static void positive(String what, double value) {

@@ -1,5 +1,7 @@
 package gelfront.material;
 
+import java.util.Arrays;
+
 /**
  * Viscosity over temperature: its logarithm is piecewise linear, level beyond the ends, and doesn't
  * rise with temperature.
@@ -40,8 +42,12 @@ public final class ViscosityCurve {
     }
   }
 
-  /** From the two values a case states. */
+  /** As measured; else an estimate from no-flow temperature and the viscosity at 165 °C. */
   public static ViscosityCurve of(Plastisol p) {
+    return p.measured().orElseGet(() -> estimate(p));
+  }
+
+  private static ViscosityCurve estimate(Plastisol p) {
     double[] t = new double[SHARE.length];
     double[] decades = new double[SHARE.length];
     double range = Math.max(1, 165 - p.noFlow());
@@ -50,6 +56,18 @@ public final class ViscosityCurve {
       decades[i] = Math.log10(p.viscosityAt165()) + DECADES[i];
     }
     return new ViscosityCurve(t, decades);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ViscosityCurve c
+        && Arrays.equals(temperature, c.temperature)
+        && Arrays.equals(logarithm, c.logarithm);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(temperature) + 31 * Arrays.hashCode(logarithm);
   }
 
   /** Natural logarithm of Pa s at °C. */

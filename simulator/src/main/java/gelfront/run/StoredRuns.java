@@ -43,6 +43,8 @@ public final class StoredRuns {
     if (!o.judgement().findings().amounts().injectorHoldsIt()) {
       cautions.add("The injector does not hold the shot with its top-up.");
     }
+    Clamping.warning(loaded.setup(), o.voxels())
+        .ifPresent(w -> cautions.add(loaded.told("shot.hold_pressure", w)));
     if (!loaded.setup().numerics().flow()) {
       cautions.add(CONDUCTION_ONLY);
     }

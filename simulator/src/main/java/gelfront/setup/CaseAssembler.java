@@ -112,11 +112,14 @@ final class CaseAssembler {
   private void contradict(Shot shot, Block block, Plastisol mix) {
     CaseTable recipe = root.sub("shot");
     if (shot.temperature() <= mix.noFlow()) {
-      recipe.mistake(
-          "temperature",
-          Quantities.say(
-              "the shot (%.0f °C) is colder than the no-flow temperature (%.0f °C): it can't be injected; is it stated in the right unit?",
-              shot.temperature(), mix.noFlow()));
+      CaseTable stuff = root.sub("plastisol");
+      boolean own = stuff.has("no_flow");
+      (own ? stuff : recipe)
+          .mistake(
+              own ? "no_flow" : "temperature",
+              Quantities.say(
+                  "the shot (%.0f °C) is colder than the no-flow temperature (%.0f °C): it can't be injected; is it stated in the right unit?",
+                  shot.temperature(), mix.noFlow()));
     }
     double pressed = shot.fillTime() + shot.holdTime();
     if (shot.openAt().isPresent() && shot.openAt().getAsDouble() < pressed) {

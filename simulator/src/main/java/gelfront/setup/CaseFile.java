@@ -91,10 +91,10 @@ public final class CaseFile {
       mistakes.sort(Comparator.comparingInt(Mistake::line).thenComparingInt(Mistake::column));
       throw new CaseException(name, mistakes.stream().distinct().toList());
     }
-    return new LoadedCase(setup, text, folder, given, assumed);
+    return new LoadedCase(name, setup, text, folder, given, assumed);
   }
 
-  private static TomlParseResult toml(String name, String text) {
+  static TomlParseResult toml(String name, String text) {
     try {
       return Toml.parse(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
     } catch (StackOverflowError e) {

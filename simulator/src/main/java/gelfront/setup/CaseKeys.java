@@ -113,7 +113,11 @@ public final class CaseKeys {
         expansion_hot    above no_flow, by volume, as "7.5e-4 1/K"
         expansion_gelled below no_flow, by volume
         youngs_modulus   of the set gel, as "50 kPa"
-        viscosity_165    at 165 °C, as "1.5 Pas"
+        viscosity_165    at 165 °C, as "1.5 Pas"; its rise on cooling is estimated
+        viscosity        a measured curve, instead of viscosity_165
+      [[plastisol.viscosity]]
+        temperature      of a point of the curve
+        value            there, as "40 Pas"
       [shot]
         temperature      of the plastisol
         fill_time        to fill the cavity

@@ -100,7 +100,7 @@ final class PlastisolReader {
     } catch (IllegalArgumentException e) { // its mistakes are noted
       plain = materials.plastisol("soft");
     }
-    return withFiller(plain);
+    return withFiller(new ViscosityReader(table).read().map(plain::with).orElse(plain));
   }
 
   private void check(Order o, Map<String, Double> values) {
@@ -126,7 +126,7 @@ final class PlastisolReader {
   /** Tells what is used for a property not stated. The gel range moves with no-flow. */
   private void assume(
       String key, Property p, Ranged built, double shift, Map<String, Double> values) {
-    if (table.has(key)) {
+    if (table.has(key) || (key.equals("viscosity_165") && table.has("viscosity"))) {
       return;
     }
     boolean moves = MOVES_WITH_NO_FLOW.contains(key) && shift != 0;

@@ -58,7 +58,11 @@ record QuantityReader(Map<Dimension, String> bare) {
         + bound(low, d)
         + " to "
         + bound(high, d)
-        + otherUnit(raw, d, low, high);
+        + (grows(raw, d) ? "; plastisol must shrink as it cools" : otherUnit(raw, d, low, high));
+  }
+
+  private static boolean grows(Object raw, Dimension d) {
+    return d == Dimension.EXPANSION && String.valueOf(raw).strip().startsWith("-");
   }
 
   private static String bound(double si, Dimension d) {

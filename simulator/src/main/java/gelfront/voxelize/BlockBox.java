@@ -6,9 +6,9 @@ import gelfront.setup.Block;
 import gelfront.setup.Side;
 import java.util.Locale;
 
-/** The block's outer faces: as stated, or walls all round; on the mouth's side flush with it. */
+/** The block's outer faces: as stated, or walls all round with the sprue's open end on one. */
 final class BlockBox {
-  /** Metres by which the rim of a slanting sprue may stand out. */
+  /** Metres by which the rim of a slanting sprue may stand out, or its middle lie off the face. */
   private static final double SLANT = 0.5e-3;
 
   private BlockBox() {}
@@ -16,29 +16,69 @@ final class BlockBox {
   /**
    * @param cavity round part and feed system
    * @param voxel its edge, metres
-   * @throws VoxelException if the cavity sticks out, or a wall is thinner than a voxel
+   * @param mouthKey of the case file that says where the open end lies
+   * @throws VoxelException if the open end is not at an outer face, the cavity sticks out, or a
+   *     wall is thinner than a voxel
    */
-  static Box of(Block block, Box cavity, Mouth mouth, double voxel) {
+  static Box of(Block block, Box cavity, Mouth mouth, double voxel, String mouthKey) {
     Box b = block.outer().orElse(cavity.grown(block.wall()));
     double[] lo = array(b.min());
     double[] hi = array(b.max());
     Side open = side(mouth.direction());
-    (open.upper() ? hi : lo)[open.axis()] = array(mouth.centre())[open.axis()];
+    double end = array(mouth.centre())[open.axis()];
+    double face = (open.upper() ? hi : lo)[open.axis()];
+    double deep = open.upper() ? face - end : end - face;
+    if (block.outer().isPresent() && Math.abs(deep) > SLANT) {
+      throw inside(mouthKey, mouth, open, deep);
+    }
+    (open.upper() ? hi : lo)[open.axis()] = end;
     double[] least = array(cavity.min());
     double[] most = array(cavity.max());
-    for (int face = 0; face < 6; face++) {
-      Side side = new Side(face / 2, face % 2 == 1);
+    for (int f = 0; f < 6; f++) {
+      Side side = new Side(f / 2, f % 2 == 1);
       int a = side.axis();
       double wall = side.upper() ? hi[a] - most[a] : least[a] - lo[a];
-      if (wall < (side.equals(open) ? -SLANT : voxel)) {
-        throw thin(side, wall, voxel);
+      if (side.equals(open) && wall < -SLANT) {
+        throw behind(mouthKey, mouth, open, -wall);
+      }
+      if (!side.equals(open) && wall < voxel) {
+        throw thin(block, side, wall, voxel);
       }
     }
     return new Box(new Vec3(lo[0], lo[1], lo[2]), new Vec3(hi[0], hi[1], hi[2]));
   }
 
-  private static VoxelException thin(Side side, double wall, double voxel) {
+  private static VoxelException inside(String key, Mouth mouth, Side open, double deep) {
     return new VoxelException(
+        key,
+        String.format(
+            Locale.ROOT,
+            "the sprue's open end at %s must lie on the block's face %s, but it %s by %.2f mm: make the"
+                + " sprue that much %s, or move the face",
+            FeedShapes.mm(mouth.centre()),
+            open,
+            deep > 0 ? "ends inside the metal" : "stands out of it",
+            Math.abs(deep) * 1e3,
+            deep > 0 ? "longer" : "shorter"));
+  }
+
+  private static VoxelException behind(String key, Mouth mouth, Side open, double beyond) {
+    return new VoxelException(
+        key,
+        String.format(
+            Locale.ROOT,
+            "the sprue's open end at %s is not at an outer face of the block: part or feed reach"
+                + " %.2f mm farther on the side %s; make the sprue longer, or let it come out"
+                + " elsewhere",
+            FeedShapes.mm(mouth.centre()),
+            beyond * 1e3,
+            open));
+  }
+
+  private static VoxelException thin(Block block, Side side, double wall, double voxel) {
+    String corner = side.upper() ? "block.box_max" : "block.box_min";
+    return new VoxelException(
+        block.outer().isPresent() ? corner : "block.wall",
         wall < 0
             ? String.format(
                 Locale.ROOT,

@@ -7,6 +7,7 @@ import gelfront.mesh.Box;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
+import gelfront.setup.FeedSystem;
 import java.util.Comparator;
 import java.util.List;
 
@@ -40,10 +41,12 @@ public record CaseVoxels(
   static CaseVoxels in(Case c, CaseShape shape, Progress progress) {
     Cavity cavity = shape.cavity();
     if (volumeOf(cavity, true) == 0) {
-      throw new VoxelException("no voxel lies inside the part: is its unit right?");
+      throw new VoxelException("part.unit", "no voxel lies inside the part: is its unit right?");
     }
     progress.check("cutting the mould into cells", 0);
-    Box box = BlockBox.of(c.block(), shape.surface().box(), shape.mouth(), cavity.grid().spacing());
+    String mouth = c.feed() instanceof FeedSystem.Declared ? "sprue.length" : "feed.mouth";
+    double dx = cavity.grid().spacing();
+    Box box = BlockBox.of(c.block(), shape.surface().box(), shape.mouth(), dx, mouth);
     VoxelModel model = MouldBuilder.build(cavity, c.block(), box);
     return new CaseVoxels(
         model,

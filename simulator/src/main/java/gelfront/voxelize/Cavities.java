@@ -78,6 +78,7 @@ public record Cavities(short[] of, int count) {
 
   private static VoxelException meet(Cavity cavity, int a, int b, int at) {
     return new VoxelException(
+        "part.copy",
         "cavities "
             + Math.min(a, b)
             + " and "

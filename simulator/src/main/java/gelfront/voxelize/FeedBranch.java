@@ -82,6 +82,7 @@ record FeedBranch(List<Labelled> solids, Vec3 middle, Vec3 end) {
     double allowed = Math.max(OFF, gate.land());
     if (!(Math.abs(best) <= allowed)) {
       throw new VoxelException(
+          "gate.at",
           Double.isInfinite(best)
               ? "the gate does not meet the part: no surface along its direction at "
                   + FeedShapes.mm(gate.at())

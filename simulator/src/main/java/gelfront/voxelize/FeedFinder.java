@@ -85,7 +85,7 @@ final class FeedFinder {
     int best = cavity.nearest(p);
     if (cavity.centre(best).distance(p) > 3e-3) {
       throw new VoxelException(
-          "the gate stated at " + FeedShapes.mm(p) + " lies outside the cavity");
+          "feed.gate", "the gate stated at " + FeedShapes.mm(p) + " lies outside the cavity");
     }
     return deepest(best);
   }
@@ -113,6 +113,7 @@ final class FeedFinder {
     bodies = MergeTree.of(cavity, width, cavity.grid().spacing(), 0.15, 20).basins();
     if (bodies.isEmpty()) {
       throw new VoxelException(
+          "feed",
           "no constriction between the pour opening and the part was found; state the gate's place");
     }
     return bodies.get(0).saddle();
@@ -141,7 +142,8 @@ final class FeedFinder {
       }
     }
     if (queue.isEmpty()) {
-      throw new VoxelException("no open end of the sprue was found; state the mouth's place");
+      throw new VoxelException(
+          "feed.mouth", "no open end of the sprue was found; state the mouth's place");
     }
     while (!queue.isEmpty()) {
       int c = queue.remove();
@@ -201,7 +203,7 @@ final class FeedFinder {
       }
     }
     if (nearCount == 0 || farCount == 0) {
-      throw new VoxelException("the gate at " + FeedShapes.mm(at) + " leads nowhere");
+      throw new VoxelException("feed.gate", "the gate at " + FeedShapes.mm(at) + " leads nowhere");
     }
     return far.times(1.0 / farCount).minus(near.times(1.0 / nearCount)).unit();
   }

@@ -75,6 +75,7 @@ record FeedShapes(
     String name = parts.size() == 1 ? "the runner" : "the runner of cavity " + cavity;
     if (feed.runner().isEmpty()) {
       throw new VoxelException(
+          "runner.length",
           String.format(
               Locale.ROOT,
               "%s must lead from %s to the sprue at %s: add a [runner] with size and length",
@@ -103,6 +104,7 @@ record FeedShapes(
       if (meets) {
         String which = parts.size() == 1 ? "the part" : "cavity " + (i + 1);
         throw new VoxelException(
+            name.startsWith("the runner") ? "runner" : "sprue",
             name + " from " + mm(from) + " to " + mm(to) + " runs through " + which);
       }
     }

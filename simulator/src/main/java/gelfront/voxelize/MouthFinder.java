@@ -36,6 +36,7 @@ final class MouthFinder {
     }
     if (best < 0 || least > 2e-3) {
       throw new VoxelException(
+          "feed.mouth",
           "the pour opening stated at " + FeedShapes.mm(p) + " is not on the mesh's surface");
     }
     return face(mesh, normal(mesh, best).unit(), mesh.vertex(mesh.corner(best, 0)));
@@ -58,6 +59,7 @@ final class MouthFinder {
     }
     if (best == null || most < 1e-6) {
       throw new VoxelException(
+          "feed",
           "no flat pour opening was found on any side of the mesh; state the mouth's place");
     }
     return best;
@@ -99,7 +101,8 @@ final class MouthFinder {
       }
     }
     if (!(area > 0)) {
-      throw new VoxelException("the pour opening at " + FeedShapes.mm(p) + " is not a flat face");
+      throw new VoxelException(
+          "feed.mouth", "the pour opening at " + FeedShapes.mm(p) + " is not a flat face");
     }
     Vec3 centre = sum.times(1 / area);
     double radius = 0;

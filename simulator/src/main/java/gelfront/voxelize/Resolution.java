@@ -66,6 +66,7 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
     }
     if (factor * narrowest / dx < LEAST_ACROSS) {
       throw new VoxelException(
+          "gate.size",
           String.format(
               Locale.ROOT,
               "the gate (%.2f mm) is too narrow beside voxels of %.2f mm: cells %d times smaller"
@@ -98,6 +99,7 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
   private static double stated(double dx, double least, double volume) {
     if (dx < least) {
       throw new VoxelException(
+          "numerics.voxel",
           String.format(
               Locale.ROOT,
               "a voxel of %.3g mm makes %.2g cells; at least %.2f mm fits into the heap of %d MiB",

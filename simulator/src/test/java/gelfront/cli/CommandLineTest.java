@@ -173,7 +173,7 @@ final class CommandLineTest {
 
     assertEquals(3, run("check", caseFile));
 
-    assertOneLineOfError("pea.toml: ", "gate");
+    assertOneLineOfError("pea.toml:15:1: ", "gate");
     assertEquals(List.of("pea.toml"), names());
   }
 
