@@ -158,6 +158,9 @@ final class CaseCheck {
                 p.centre().y() * 1e3,
                 p.centre().z() * 1e3,
                 p.sentence()));
+    if (!p.sign().isEmpty()) {
+      console.out().println("    At the bench: " + p.sign());
+    }
   }
 
   private void printAdvice(Findings f) {

@@ -10,8 +10,11 @@ import java.util.List;
  * @param unfedHigh m3, gelled core included, down to the skin's temperature
  * @param temperature °C mean of the pocket at cut-off
  * @param dents per hot spot of the pocket, in their order
+ * @param openUntil s that the way in would have had to stay open for no dent to be seen; the
+ *     cut-off where none is
  */
-public record Sink(double unfedLow, double unfedHigh, double temperature, List<Dent> dents) {
+public record Sink(
+    double unfedLow, double unfedHigh, double temperature, List<Dent> dents, double openUntil) {
   public Sink {
     dents = List.copyOf(dents);
   }

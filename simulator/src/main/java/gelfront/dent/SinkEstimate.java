@@ -72,10 +72,15 @@ public final class SinkEstimate {
   }
 
   /**
+   * @param visible metres from which a dent is seen
    * @throws gelfront.base.CancelledException if the watcher wants to stop
    */
-  public Sink of(Basins.Basin pocket, Progress progress) {
-    return new Estimate(pocket).sink(progress);
+  public Sink of(Basins.Basin pocket, double visible, Progress progress) {
+    return new Estimate(pocket).sink(visible, progress);
+  }
+
+  private Lost none() {
+    return new Lost(sections, law, partVolume);
   }
 
   /** Slices of one pocket while it sinks. */
@@ -85,21 +90,22 @@ public final class SinkEstimate {
     private final double[][] flows;
     private final Skin[] skins;
     private final int[] place;
-    private final Lost low = new Lost();
-    private final Lost high = new Lost();
+    private final Lost low = none();
+    private final Lost high = none();
+    private final OpenLonger openLonger = new OpenLonger();
     private double temperature;
 
     Estimate(Basins.Basin pocket) {
       this.pocket = pocket;
       groups = pocket.peaks().size();
-      flows = new double[groups][2];
+      flows = new double[groups][3];
       skins = new Skin[groups];
       Arrays.setAll(skins, g -> new Skin(cavity, walls, set, sections));
       place = new int[sections.count()];
       Arrays.fill(place, -1);
     }
 
-    Sink sink(Progress progress) {
+    Sink sink(double visible, Progress progress) {
       double from = pocket.level();
       double cubes = 0;
       for (int c : pocket.cells()) {
@@ -116,12 +122,13 @@ public final class SinkEstimate {
           from = to;
         }
       }
-      rest(from);
+      double open = openLonger.until(visible, SinkEstimate.this::none, from);
+      double late = rest(from);
       List<Dent> dents = new ArrayList<>();
       for (int g = 0; g < groups; g++) {
         dents.add(dent(g));
       }
-      return new Sink(low.volume, high.volume, temperature, dents);
+      return new Sink(low.volume(), high.volume() + late, temperature, dents, open);
     }
 
     /** Of a voxel. */
@@ -140,15 +147,18 @@ public final class SinkEstimate {
       for (int i = 0; i < pocket.cells().length; i++) {
         contract(pocket.cells()[i], group(i, middle), from, to, middle);
       }
+      double[] share = new double[sections.count()];
+      double[] skin = new double[sections.count()];
+      double all = 0;
       for (int g = 0; g < groups; g++) {
-        low.volume += flows[g][0];
-        high.volume += flows[g][1];
-        give(g);
+        low.add(flows[g][0]);
+        high.add(flows[g][1]);
+        all += flows[g][2];
+        give(g, share, skin);
       }
-      for (int s = 0; s < sections.count(); s++) {
-        low.deepen(s, false);
-        high.deepen(s, true);
-      }
+      openLonger.add(from, all, share, skin);
+      low.deepen();
+      high.deepen();
     }
 
     /**
@@ -166,9 +176,12 @@ public final class SinkEstimate {
       double hot = plastisol.expansionHot() * (Math.max(a, noFlow) - Math.max(b, noFlow));
       double gelled = plastisol.expansionGelled() * (Math.min(a, noFlow) - Math.min(b, noFlow));
       double v = volumes[c];
-      double liquid = v * -Math.expm1(-Math.max(0, hot)) * unfedShare(c);
-      flows[g][0] += liquid;
-      flows[g][1] += liquid + v * -Math.expm1(-Math.max(0, gelled));
+      double liquid = v * -Math.expm1(-Math.max(0, hot));
+      double set = v * -Math.expm1(-Math.max(0, gelled));
+      double unfedNow = liquid * unfedShare(c);
+      flows[g][0] += unfedNow;
+      flows[g][1] += unfedNow + set;
+      flows[g][2] += liquid + set;
       skins[g].add(c, v, middle);
     }
 
@@ -183,7 +196,7 @@ public final class SinkEstimate {
     }
 
     /** Spreads a group's loss over the slices where it still flows, softest first. */
-    private void give(int g) {
+    private void give(int g, double[] taken, double[] skin) {
       double sum = 0;
       for (int s = 0; s < sections.count(); s++) {
         sum += softness(g, s);
@@ -191,10 +204,10 @@ public final class SinkEstimate {
       for (int s = 0; s < sections.count() && sum > 0; s++) {
         if (skins[g].isRound(s)) {
           double share = softness(g, s) / sum / (sections.area(s) * sections.thickness());
-          low.lost[s] += flows[g][0] * share;
-          high.lost[s] += flows[g][1] * share;
-          low.skin[s] = skins[g].thickness(s);
-          high.skin[s] = low.skin[s];
+          skin[s] = skins[g].thickness(s);
+          low.take(s, flows[g][0] * share, skin[s]);
+          high.take(s, flows[g][1] * share, skin[s]);
+          taken[s] += flows[g][2] * share;
           if (place[s] < 0) {
             place[s] = skins[g].outermost(s);
           }
@@ -208,19 +221,23 @@ public final class SinkEstimate {
           : 0;
     }
 
-    /** What the gelled pocket still loses after the last step, down to the skin's temperature. */
-    private void rest(double from) {
+    /**
+     * m3 that the gelled pocket still loses after the last step, down to the skin's temperature.
+     */
+    private double rest(double from) {
+      double late = 0;
       for (int c : pocket.cells()) {
         double left = Math.min(plastisol.noFlow(), history.at(c, from)) - skinTemperature;
-        high.volume += volumes[c] * -Math.expm1(-plastisol.expansionGelled() * Math.max(0, left));
+        late += volumes[c] * -Math.expm1(-plastisol.expansionGelled() * Math.max(0, left));
       }
+      return late;
     }
 
     private Dent dent(int g) {
       int best = -1;
       for (int i = 0; i < pocket.cells().length; i++) {
         int s = sections.slice(pocket.cells()[i]);
-        if (pocket.peak()[i] == g && s >= 0 && (best < 0 || high.depth[s] > high.depth[best])) {
+        if (pocket.peak()[i] == g && s >= 0 && (best < 0 || high.tacky(s) > high.tacky(best))) {
           best = s;
         }
       }
@@ -229,46 +246,21 @@ public final class SinkEstimate {
         return new Dent(at, 0, 0, 0, 0);
       }
       double[] p = cavity.wallPoint(walls.nearestWall(place[best]));
-      double width = law.arc(sections.radius(best), low.first[best]);
+      double width = law.arc(sections.radius(best), low.firstSkin(best));
       return new Dent(
-          new Vec3(p[0], p[1], p[2]), low.depth[best], high.depth[best], width, length(best));
+          new Vec3(p[0], p[1], p[2]), low.mildest(best), high.tacky(best), width, length(best));
     }
 
     private double length(int best) {
       int from = best;
       int to = best;
-      while (from > 0 && high.depth[from - 1] > 0.5 * high.depth[best]) {
+      while (from > 0 && high.tacky(from - 1) > 0.5 * high.tacky(best)) {
         from--;
       }
-      while (to + 1 < sections.count() && high.depth[to + 1] > 0.5 * high.depth[best]) {
+      while (to + 1 < sections.count() && high.tacky(to + 1) > 0.5 * high.tacky(best)) {
         to++;
       }
       return (to - from + 1) * sections.thickness();
-    }
-  }
-
-  /** One bound: lost share of area, skin and depth by slice. */
-  private final class Lost {
-    private final double[] lost = new double[sections.count()];
-    private final double[] skin = new double[sections.count()];
-    private final double[] first = new double[sections.count()];
-    private final double[] counted = new double[sections.count()];
-    private final double[] depth = new double[sections.count()];
-    private double volume;
-
-    void deepen(int s, boolean worst) {
-      double e = Math.min(1, lost[s] - volume / partVolume);
-      if (e <= counted[s] || skin[s] == 0) {
-        return;
-      }
-      if (first[s] == 0) {
-        first[s] = skin[s];
-      }
-      double r = sections.radius(s);
-      double lying = law.lying(r, skin[s], e) - law.lying(r, skin[s], counted[s]);
-      double upright = law.upright(r, skin[s], e) - law.upright(r, skin[s], counted[s]);
-      depth[s] += worst ? SkinLaw.TACK * Math.max(lying, upright) : Math.min(lying, upright);
-      counted[s] = e;
     }
   }
 }

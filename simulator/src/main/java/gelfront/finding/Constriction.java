@@ -18,6 +18,8 @@ public record Constriction(Kind kind, Vec3 place, double width, double closedAt)
     SPRUE,
     /** The sprue ran dry: air came to its end. */
     DRY_SPRUE,
-    NECK
+    NECK,
+    /** Nothing narrower than what it cut off: no feed at that place could be wide enough. */
+    TOO_THICK
   }
 }

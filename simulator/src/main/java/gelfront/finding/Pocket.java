@@ -19,7 +19,11 @@ import java.util.List;
  * @param unfedHigh m3, the gelled core pulling on until the skin's temperature
  * @param dents one per hot spot, deepest first
  * @param spots hot spots, last-setting first
+ * @param openUntil s that the way in would have had to stay open for no dent to be seen; its
+ *     cut-off where none is seen anyway
+ * @param dentVolume m3 that its dents hold: unfed contraction, even shrinkage taken off
  * @param sentence the verdict on this pocket in plain words
+ * @param sign what a maker sees at the bench when this is so, in plain words
  */
 public record Pocket(
     int number,
@@ -35,14 +39,44 @@ public record Pocket(
     double unfedHigh,
     List<Dent> dents,
     List<HotSpot> spots,
-    String sentence) {
+    double openUntil,
+    double dentVolume,
+    String sentence,
+    String sign) {
   public Pocket {
     cavities = List.copyOf(cavities);
     dents = List.copyOf(dents);
     spots = List.copyOf(spots);
   }
 
-  /** The only cavity's. */
+  /** s longer that the way in would have had to stay open; 0 where no dent is seen. */
+  public double margin() {
+    return Math.max(0, openUntil - cutOff);
+  }
+
+  /** The same in other words. */
+  public Pocket told(String newSentence, String newSign) {
+    return new Pocket(
+        number,
+        cavities,
+        severity,
+        centre,
+        volume,
+        cutOff,
+        lastSet,
+        meanTemperatureAtCutOff,
+        constriction,
+        unfedLow,
+        unfedHigh,
+        dents,
+        spots,
+        openUntil,
+        dentVolume,
+        newSentence,
+        newSign);
+  }
+
+  /** The only cavity's, without dents to speak of. */
   public Pocket(
       int number,
       Severity severity,
@@ -71,6 +105,9 @@ public record Pocket(
         unfedHigh,
         dents,
         spots,
-        sentence);
+        cutOff,
+        0,
+        sentence,
+        "");
   }
 }

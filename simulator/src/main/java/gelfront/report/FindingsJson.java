@@ -107,7 +107,11 @@ public final class FindingsJson implements ArtifactWriter {
     number(n, "mean_temperature_at_cut_off_degC", p.meanTemperatureAtCutOff());
     number(n, "unfed_low_mm3", p.unfedLow() * 1e9);
     number(n, "unfed_high_mm3", p.unfedHigh() * 1e9);
+    number(n, "open_until_s", p.openUntil());
+    number(n, "margin_s", p.margin());
+    number(n, "dent_volume_mm3", p.dentVolume() * 1e9);
     n.put("sentence", p.sentence());
+    n.put("bench_sign", p.sign());
     Constriction c = p.constriction();
     ObjectNode by = n.putObject("constriction").put("kind", lower(c.kind()));
     place(by, "place_mm", c.place());

@@ -27,7 +27,7 @@ public final class PocketsCsv implements ArtifactWriter {
         "number,severity,x_mm,y_mm,z_mm,volume_mm3,cut_off_s,last_set_s,temperature_at_cut_off_degC,"
             + "constriction,constriction_x_mm,constriction_y_mm,constriction_z_mm,"
             + "constriction_width_mm,unfed_low_mm3,unfed_high_mm3,dent_x_mm,dent_y_mm,dent_z_mm,"
-            + "dent_low_mm,dent_high_mm,sentence\r\n");
+            + "dent_low_mm,dent_high_mm,open_until_s,margin_s,dent_volume_mm3,bench_sign,sentence\r\n");
     run.findings().pockets().forEach(p -> s.append(line(p)).append("\r\n"));
     out.write(s.toString().getBytes(StandardCharsets.UTF_8));
   }
@@ -49,6 +49,10 @@ public final class PocketsCsv implements ArtifactWriter {
             number(p.unfedLow() * 1e9, 2),
             number(p.unfedHigh() * 1e9, 2),
             p.dents().isEmpty() ? ",,,," : dent(p.dents().get(0)),
+            number(p.openUntil(), 3),
+            number(p.margin(), 3),
+            number(p.dentVolume() * 1e9, 2),
+            cell(p.sign()),
             cell(p.sentence())));
   }
 

@@ -88,6 +88,7 @@ final class Say {
       case SPRUE -> "sprue";
       case DRY_SPRUE -> "sprue ran dry";
       case NECK -> "neck";
+      case TOO_THICK -> "the part, too thick";
     };
   }
 

@@ -33,7 +33,8 @@ final class WhereSection {
     for (String s : List.of("No.", "Verdict", "Where, x y z in mm", "Cut off by")) {
       h.element("th", s, "scope", "col");
     }
-    for (String s : List.of("closed at", "sets at", "liquid then", "can't be fed", "dent")) {
+    for (String s :
+        List.of("closed at", "needed until", "sets at", "liquid then", "can't be fed", "dent")) {
       h.element("th", s, "scope", "col", "class", "n");
     }
     h.close().close().open("tbody");
@@ -49,11 +50,18 @@ final class WhereSection {
     String width = Say.mm(p.constriction().width());
     h.element("td", culprit + ", " + width + " wide, at " + Say.place(p.constriction().place()));
     number(h, Say.time(p.cutOff()));
+    number(h, p.margin() > 0 ? Say.time(p.openUntil()) : "no longer");
     number(h, Say.time(p.lastSet()));
     number(h, Say.ml(p.volume()));
     number(h, Say.ml(p.unfedLow()) + " to " + Say.ml(p.unfedHigh()));
     number(h, p.dents().isEmpty() ? "none" : Say.depth(p.dents().get(0)));
     h.close();
+  }
+
+  private static void sign(Html h, Pocket p) {
+    if (!p.sign().isEmpty()) {
+      h.open("p", "class", "sign").element("b", "At the bench: ").text(p.sign()).close();
+    }
   }
 
   private static String cavities(Pocket p) {
@@ -71,7 +79,9 @@ final class WhereSection {
       h.open("figure");
       Overlay.plain(h, pictures.across(p), "pocket " + p.number() + " cut across");
       String where = "Pocket " + p.number() + ", cut across at " + Say.place(p.centre()) + " mm. ";
-      h.element("figcaption", where + p.sentence()).close();
+      h.element("figcaption", where + p.sentence());
+      sign(h, p);
+      h.close();
     }
     h.close();
   }

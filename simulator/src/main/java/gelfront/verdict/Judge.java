@@ -35,6 +35,9 @@ public final class Judge {
    */
   private static final double WITH_GATE = 0.9;
 
+  /** Share of a pocket's own width from which what closed before it is no constriction. */
+  private static final double AS_WIDE = 0.9;
+
   /** s between the sprue running dry and the part being cut off for the one to be to blame. */
   private static final double DRY = 0.5;
 
@@ -96,7 +99,7 @@ public final class Judge {
     for (Basins.Basin b : cutOff.basins()) {
       double done = (double) drafts.size() / pocketsInAll;
       Progress one = (stage, f) -> progress.at(stage, done + f / pocketsInAll);
-      drafts.add(draft(b, sinks.of(b, one)));
+      drafts.add(draft(b, sinks.of(b, VISIBLE, one)));
     }
     drafts.sort(
         Comparator.comparingDouble((Draft d) -> -d.deepest().depthHigh())
@@ -154,7 +157,19 @@ public final class Judge {
   }
 
   private Draft draft(Basins.Basin b, Sink sink) {
-    return new Draft(b, sink, constriction(b.saddle(), b.level()));
+    Constriction closed = constriction(b.saddle(), b.level());
+    return new Draft(b, sink, thickest(closed, b.peaks().get(0).cell()));
+  }
+
+  /**
+   * The part itself is to blame where what closed is as wide as what it cut off: a wider gate or
+   * neck can't be had there.
+   */
+  private Constriction thickest(Constriction c, int peak) {
+    boolean way = c.kind() == Constriction.Kind.GATE || c.kind() == Constriction.Kind.NECK;
+    return way && c.width() >= AS_WIDE * 2 * halfWidth(peak)
+        ? new Constriction(Constriction.Kind.TOO_THICK, c.place(), c.width(), c.closedAt())
+        : c;
   }
 
   private boolean isPart(int c) {
@@ -225,8 +240,11 @@ public final class Judge {
             d.sink.unfedHigh(),
             dents,
             spots,
+            d.sink.openUntil(),
+            0,
+            "",
             "");
-    return Words.withSentence(bare);
+    return bare.told(Words.sentence(bare), new BenchSign(shot.flow()).of(bare));
   }
 
   /** m3 of the cubes that lie in the part. */

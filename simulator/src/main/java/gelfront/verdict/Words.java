@@ -14,25 +14,7 @@ import java.util.Locale;
 final class Words {
   private Words() {}
 
-  static Pocket withSentence(Pocket p) {
-    return new Pocket(
-        p.number(),
-        p.cavities(),
-        p.severity(),
-        p.centre(),
-        p.volume(),
-        p.cutOff(),
-        p.lastSet(),
-        p.meanTemperatureAtCutOff(),
-        p.constriction(),
-        p.unfedLow(),
-        p.unfedHigh(),
-        p.dents(),
-        p.spots(),
-        sentence(p));
-  }
-
-  private static String sentence(Pocket p) {
+  static String sentence(Pocket p) {
     StringBuilder s = new StringBuilder();
     s.append(
         say(
@@ -54,6 +36,7 @@ final class Words {
               case CLEAN ->
                   say("It shrinks evenly enough: a local dent stays under %s.", mm(d.depthHigh()));
             });
+    s.append(margin(p));
     for (HotSpot h : p.spots().subList(1, p.spots().size())) {
       s.append(
           say(
@@ -61,6 +44,17 @@ final class Words {
               h.separatedAt(), name(h.neck()), at(h.place())));
     }
     return s.toString();
+  }
+
+  /** How much longer the way in would have had to stay open; nothing where no dent is seen. */
+  private static String margin(Pocket p) {
+    if (p.severity() == Severity.CLEAN) {
+      return "";
+    }
+    String until = say("%.0f s longer, until %.0f s", Math.max(1, p.margin()), p.openUntil());
+    return p.constriction().kind() == Constriction.Kind.DRY_SPRUE
+        ? " For no dent to be seen, liquid would have had to stand in the sprue " + until + "."
+        : " For no dent to be seen, it would have had to stay open " + until + ".";
   }
 
   static String verdict(Severity worst, List<Pocket> pockets) {
@@ -141,6 +135,15 @@ final class Words {
           advice.add(
               "Top up the sprue before it runs dry, or make it longer or wider: air has come to its"
                   + " end.");
+      case TOO_THICK -> {
+        advice.add(
+            say(
+                "Make the part thinner round %s, or hollow it with a core: no gate can be wider than the"
+                    + " part is where it closes (%s).",
+                at(p.centre()) + cavity(p), mm(c.width())));
+        advice.add(
+            say("Or feed it right at the thickest place, round %s.", at(p.centre()) + cavity(p)));
+      }
       case RUNNER -> advice.add(say("Make the runner thicker (now %s).", mm(c.width())));
       case NECK -> {
         advice.add(
@@ -167,6 +170,7 @@ final class Words {
       case SPRUE -> "the sprue";
       case DRY_SPRUE -> "the sprue that has run dry";
       case NECK -> "the neck at " + at(c.place());
+      case TOO_THICK -> "the part itself at " + at(c.place());
     };
   }
 

@@ -271,9 +271,9 @@ class ResultFolderTest {
     Path folder = written();
     Path json = folder.resolve("run.json");
     String text = Files.readString(json);
-    Files.writeString(json, text.replace("\"version\" : 2,", "\"version\" : 3,"));
+    Files.writeString(json, text.replace("\"version\" : 3,", "\"version\" : 4,"));
     assertTrue(readError(folder).contains("newer gelfront"));
-    Files.writeString(json, text.replace("\"version\" : 2,", "\"version\" : 1,"));
+    Files.writeString(json, text.replace("\"version\" : 3,", "\"version\" : 1,"));
     assertTrue(readError(folder).contains("older gelfront"));
   }
 

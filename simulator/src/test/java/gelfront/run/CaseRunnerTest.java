@@ -133,6 +133,45 @@ class CaseRunnerTest {
     assertTrue(c.place().x() > 0 && c.width() < 6e-3, c.toString());
   }
 
+  /** A long stick poured through a hole as wide as itself: no feed at its end could be wider. */
+  @Test
+  void whereNothingIsNarrowerThanThePocketThePartIsTooThick() {
+    TriangleMesh stick =
+        Solids.revolution(new double[] {0, 60e-3, 62e-3}, new double[] {5e-3, 5e-3, 2e-3}, 64);
+
+    FeedSystem.Declared usual = (FeedSystem.Declared) feed(NOSE, BACK, 9.6e-3);
+    FeedSystem huge =
+        new FeedSystem.Declared(
+            usual.gate(),
+            Optional.empty(),
+            Optional.empty(),
+            new FeedSystem.Sprue(20e-3, 20e-3, 30e-3, BACK));
+
+    Findings wide = run(stick, huge);
+    Findings narrow = run(stick, feed(NOSE, BACK, 3e-3));
+
+    assertEquals(Constriction.Kind.TOO_THICK, wide.pockets().get(0).constriction().kind());
+    assertEquals(Constriction.Kind.GATE, narrow.pockets().get(0).constriction().kind());
+  }
+
+  @Test
+  void aWiderGateFallsShortByLessAndSaysSo() {
+    TriangleMesh body = Examples.all().get("bulb-thin-nose");
+    Vec3 bulb = new Vec3(65e-3, 0, 8e-3);
+
+    OptionalDouble voxel = OptionalDouble.of(0.6e-3);
+    Vec3 side = new Vec3(0, 0, 1);
+
+    Pocket small = findings(setup(feed(bulb, side, 3e-3), voxel), body).pockets().get(0);
+    Pocket large = findings(setup(feed(bulb, side, 4.5e-3), voxel), body).pockets().get(0);
+
+    assertTrue(small.margin() > 5, small.toString());
+    assertTrue(large.margin() < small.margin(), large.margin() + " and " + small.margin());
+    String said = String.format(java.util.Locale.ROOT, "%.0f s longer", small.margin());
+    assertTrue(small.sentence().contains(said), small.sentence());
+    assertTrue(small.sign().contains("the gate closed first"), small.sign());
+  }
+
   /** Common practice, no source. */
   @Test
   void aWiderGateNeverMakesItWorse() {

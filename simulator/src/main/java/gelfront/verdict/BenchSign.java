@@ -1,0 +1,78 @@
+package gelfront.verdict;
+
+import gelfront.base.Quantities;
+import gelfront.finding.Pocket;
+import gelfront.finding.Severity;
+import java.util.Optional;
+
+/**
+ * What a maker sees at the bench when a pocket's fault is the one that was found, so that a look
+ * and a ruler tell one fault from another. The sprue's surface is what can be seen: it sinks by
+ * what is fed, and stays level once something behind it has closed.
+ */
+final class BenchSign {
+  /** Metres of sinking that an eye tells from none. */
+  private static final double SEEN = 0.3e-3;
+
+  private final Optional<FlowRecord> flow;
+
+  /**
+   * @param flow empty where conduction alone was calculated: then no millimetres are told
+   */
+  BenchSign(Optional<FlowRecord> flow) {
+    this.flow = flow;
+  }
+
+  /** In words; empty where there is no dent to tell from. */
+  String of(Pocket p) {
+    if (p.severity() == Severity.CLEAN) {
+      return "";
+    }
+    String sign =
+        switch (p.constriction().kind()) {
+          case GATE ->
+              "The sprue stays level while the part still dents: the gate closed first. Cut off at"
+                  + " the gate, the land is firm all through while the sprue above it can still be"
+                  + " dented with a nail.";
+          case RUNNER ->
+              "The sprue stays level while the part still dents, as with a gate that is too small;"
+                  + " but cut across, the runner is the first to be firm all through.";
+          case SPRUE ->
+              "A hollow forms in the sprue and then stops growing: a hot top-up only lies on it, a wire"
+                  + " meets firm plastic, and the part still dents. The sprue set first.";
+          case DRY_SPRUE ->
+              "The sprue keeps sinking while the part still dents, down to a hole that ends at the"
+                  + " gate: the sprue is too small, or was topped up too late.";
+          case NECK ->
+              "The part is full up to the neck and dents behind it only. A wider gate changes nothing,"
+                  + " and the sprue stays level as soon as the neck has closed.";
+          case TOO_THICK ->
+              "Gate and sprue stay soft and take top-ups for long, and still the thickest place dents:"
+                  + " a wider gate or a taller sprue changes little.";
+        };
+    return sign + ruler(p.cutOff());
+  }
+
+  private String ruler(double cutOff) {
+    if (flow.isEmpty() || flow.get().trace().time().length == 0) {
+      return "";
+    }
+    FlowRecord.Trace t = flow.get().trace();
+    int last = t.time().length - 1;
+    int then = 0;
+    while (then < last && t.time()[then] < cutOff) {
+      then++;
+    }
+    double sunk = t.level()[then];
+    double after = t.level()[last] - sunk;
+    if (Math.max(sunk, t.level()[last]) < SEEN) {
+      return " Here the sprue stays level to within 0.3 mm.";
+    }
+    return after < SEEN
+        ? Quantities.say(
+            " Here it has sunk %.1f mm by %.0f s and stays there.", sunk * 1e3, t.time()[then])
+        : Quantities.say(
+            " Here it has sunk %.1f mm by %.0f s, and %.1f mm in the end.",
+            sunk * 1e3, t.time()[then], t.level()[last] * 1e3);
+  }
+}
