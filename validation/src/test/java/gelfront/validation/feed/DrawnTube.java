@@ -56,7 +56,7 @@ final class DrawnTube {
         c.cells(),
         c.neighbours(),
         c.region(),
-        new Cavity.Walls(w.cell(), w.face(), w.distance(), w.cosine(), mouth));
+        new Cavity.Walls(w.cell(), w.face(), w.distance(), w.cosine(), w.edge(), mouth));
   }
 
   private static Graph allFaces(Cavity cavity) {
