@@ -6,6 +6,7 @@ import gelfront.finding.Amounts;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.mesh.MeshException;
+import gelfront.report.DentsGlb;
 import gelfront.report.FindingsJson;
 import gelfront.report.HtmlReport;
 import gelfront.report.PocketsCsv;
@@ -49,7 +50,12 @@ final class CaseCheck {
   /** Every file of a result that is made for people or other programs. */
   static List<ArtifactWriter> artifacts() {
     return List.of(
-        new HtmlReport(), new FindingsJson(), new PocketsCsv(), new VoxelsVti(), new SeriesCsv());
+        new HtmlReport(),
+        new FindingsJson(),
+        new PocketsCsv(),
+        new VoxelsVti(),
+        new SeriesCsv(),
+        new DentsGlb());
   }
 
   /** Reads, calculates, writes and prints. */

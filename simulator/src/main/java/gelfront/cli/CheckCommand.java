@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
     versionProvider = Version.class,
     description = {
       "Calculates a case and writes a result folder with report.html, findings.json, pockets.csv,"
-          + " series.csv and voxels.vti. Prints the verdict in words.",
+          + " series.csv, voxels.vti, dents.ply and dents.glb. Prints the verdict in words.",
       "Ends with 0 whatever the verdict. An earlier result stays until the new one is complete."
     })
 final class CheckCommand implements Callable<Integer> {

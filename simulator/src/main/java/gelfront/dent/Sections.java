@@ -20,6 +20,7 @@ final class Sections {
 
   private final Vec3 axis;
   private final double thickness;
+  private final double start;
   private final int[] lower;
   private final float[] upperShare;
   private final double[] area;
@@ -42,6 +43,7 @@ final class Sections {
       }
     }
     int count = Math.max(1, (int) Math.round((hi - lo) / thickness));
+    start = lo + 0.5 * thickness;
     lower = new int[n];
     upperShare = new float[n];
     for (int c = 0; c < n; c++) {
@@ -144,6 +146,11 @@ final class Sections {
   /** The long axis, length one. */
   Vec3 axis() {
     return axis;
+  }
+
+  /** Metres along the axis of the middle of slice 0. */
+  double start() {
+    return start;
   }
 
   int count() {

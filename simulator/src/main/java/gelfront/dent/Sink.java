@@ -12,9 +12,15 @@ import java.util.List;
  * @param dents per hot spot of the pocket, in their order
  * @param openUntil s that the way in would have had to stay open for no dent to be seen; the
  *     cut-off where none is
+ * @param lobes where on the surface
  */
 public record Sink(
-    double unfedLow, double unfedHigh, double temperature, List<Dent> dents, double openUntil) {
+    double unfedLow,
+    double unfedHigh,
+    double temperature,
+    List<Dent> dents,
+    double openUntil,
+    DentLobes lobes) {
   public Sink {
     dents = List.copyOf(dents);
   }

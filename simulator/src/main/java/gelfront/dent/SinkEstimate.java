@@ -40,11 +40,13 @@ public final class SinkEstimate {
   private final double[] volumes;
   private final double partVolume;
   private final Optional<float[]> unfed;
+  private final Vec3 up;
 
   /**
    * @param set s per plastisol cell
    * @param skinTemperature °C that the skin ends up with: the mould's
    * @param unfed m3 per cell that the flow left; empty: all contraction since the cut-off
+   * @param up unit vector, up while it cools
    */
   public SinkEstimate(
       Cavity cavity,
@@ -53,8 +55,10 @@ public final class SinkEstimate {
       TemperatureHistory history,
       Plastisol plastisol,
       double skinTemperature,
-      Optional<float[]> unfed) {
+      Optional<float[]> unfed,
+      Vec3 up) {
     this.unfed = unfed;
+    this.up = up;
     this.cavity = cavity;
     this.walls = walls;
     this.set = set;
@@ -94,6 +98,7 @@ public final class SinkEstimate {
     private final Lost high = none();
     private final OpenLonger openLonger = new OpenLonger();
     private double temperature;
+    private DentLobes lobes;
 
     Estimate(Basins.Basin pocket) {
       this.pocket = pocket;
@@ -124,11 +129,12 @@ public final class SinkEstimate {
       }
       double open = openLonger.until(visible, SinkEstimate.this::none, from);
       double late = rest(from);
+      lobes = new LobeMaker(cavity, sections, set, up).of(pocket, low, high);
       List<Dent> dents = new ArrayList<>();
       for (int g = 0; g < groups; g++) {
         dents.add(dent(g));
       }
-      return new Sink(low.volume(), high.volume() + late, temperature, dents, open);
+      return new Sink(low.volume(), high.volume() + late, temperature, dents, open, lobes);
     }
 
     /** Of a voxel. */
@@ -241,14 +247,34 @@ public final class SinkEstimate {
           best = s;
         }
       }
-      if (best < 0 || place[best] < 0) {
+      if (best < 0 || place[best] < 0 || !lobes.takesFrom(best)) {
         Vec3 at = cavity.centre(pocket.peaks().get(g).cell());
         return new Dent(at, 0, 0, 0, 0);
       }
-      double[] p = cavity.wallPoint(walls.nearestWall(place[best]));
+      double[] p = cavity.wallPoint(wallToward(best));
       double width = law.arc(sections.radius(best), low.firstSkin(best));
       return new Dent(
           new Vec3(p[0], p[1], p[2]), low.mildest(best), high.tacky(best), width, length(best));
+    }
+
+    /** Wall link of a slice that lies most to the lobe's side. */
+    private int wallToward(int s) {
+      Vec3 centre = lobes.centre(s);
+      Cavity.Walls links = cavity.walls();
+      int best = walls.nearestWall(place[s]);
+      double most = -1;
+      for (int w = 0; w < links.count(); w++) {
+        if (sections.slice(links.cell()[w]) == s && !links.mouth()[w]) {
+          double[] p = cavity.wallPoint(w);
+          Vec3 d = new Vec3(p[0], p[1], p[2]).minus(centre);
+          double side = d.length() > 0 ? d.unit().dot(lobes.toward()) : -1;
+          if (side > most) {
+            most = side;
+            best = w;
+          }
+        }
+      }
+      return best;
     }
 
     private double length(int best) {

@@ -18,9 +18,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A run on disk. Holds {@code run.json}, {@code fields.bin}, {@code surface.stl}, {@code case.toml}
- * and {@code provenance.json}, and one file per {@link ArtifactWriter}. The same case gives the
- * same bytes in all of them but {@code provenance.json}, which knows when, where and how long.
+ * A run on disk. Holds {@code run.json}, {@code fields.bin}, {@code surface.stl}, {@code
+ * dents.ply}, {@code case.toml} and {@code provenance.json}, and one file per {@link
+ * ArtifactWriter}. The same case gives the same bytes in all of them but {@code provenance.json},
+ * which knows when, where and how long.
  *
  * <p>A folder is there complete or not at all: it is written under another name beside its place
  * and renamed at the end. An earlier result in that place stays until then.
@@ -108,7 +109,8 @@ public final class ResultFolder {
 
   private static List<String> fileNames(List<ArtifactWriter> writers) {
     List<String> files =
-        new ArrayList<>(List.of(RunJson.FILE, FieldsFile.FILE, SURFACE, CASE, PROVENANCE));
+        new ArrayList<>(
+            List.of(RunJson.FILE, FieldsFile.FILE, SURFACE, DentsPly.FILE, CASE, PROVENANCE));
     for (ArtifactWriter writer : writers) {
       if (files.contains(writer.fileName())) {
         throw new IllegalArgumentException("two writers of " + writer.fileName());
@@ -125,6 +127,8 @@ public final class ResultFolder {
     Files.write(folder.resolve(PROVENANCE), RunJson.mapper().writeValueAsBytes(run.provenance()));
     put(folder.resolve(FieldsFile.FILE), out -> FieldsFile.write(run.fields(), out));
     put(folder.resolve(SURFACE), out -> SurfaceFile.write(run.surface(), out));
+    double visible = run.findings().visibleDepth();
+    put(folder.resolve(DentsPly.FILE), out -> DentsPly.write(run.dents(), visible, out));
     for (ArtifactWriter writer : writers) {
       put(folder.resolve(writer.fileName()), out -> writer.write(run, out));
     }
@@ -175,6 +179,7 @@ public final class ResultFolder {
         get(folder.resolve(CASE), in -> new String(in.readAllBytes(), StandardCharsets.UTF_8));
     Fields fields = get(folder.resolve(FieldsFile.FILE), FieldsFile::read);
     TriangleMesh surface = get(folder.resolve(SURFACE), SurfaceFile::read);
+    DentSurface dents = get(folder.resolve(DentsPly.FILE), DentsPly::read);
     return new StoredRun(
         json.name(),
         caseText,
@@ -185,7 +190,8 @@ public final class ResultFolder {
         json.cautions(),
         provenance,
         fields,
-        surface);
+        surface,
+        dents);
   }
 
   private interface Reader<T> {

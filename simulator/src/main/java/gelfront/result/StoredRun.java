@@ -17,6 +17,7 @@ import java.util.List;
  * @param provenance when, where, how long
  * @param fields values on voxels
  * @param surface part and feed system as closed, outward-wound solids, metres
+ * @param dents how deep the part is dented
  */
 public record StoredRun(
     String name,
@@ -28,7 +29,34 @@ public record StoredRun(
     List<String> cautions,
     Provenance provenance,
     Fields fields,
-    TriangleMesh surface) {
+    TriangleMesh surface,
+    DentSurface dents) {
+  /** Without a dent. */
+  public StoredRun(
+      String name,
+      String caseText,
+      Inputs inputs,
+      Findings findings,
+      Series series,
+      Health health,
+      List<String> cautions,
+      Provenance provenance,
+      Fields fields,
+      TriangleMesh surface) {
+    this(
+        name,
+        caseText,
+        inputs,
+        findings,
+        series,
+        health,
+        cautions,
+        provenance,
+        fields,
+        surface,
+        DentSurface.flat(surface));
+  }
+
   public StoredRun {
     cautions = List.copyOf(cautions);
   }

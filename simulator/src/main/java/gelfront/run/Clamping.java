@@ -63,8 +63,8 @@ final class Clamping {
     int b = (axis + 1) % 3;
     int c = (axis + 2) % 3;
     BitSet seen = new BitSet();
-    for (int cell : cavity.cells()) {
-      seen.set(grid.position(cell, b) + grid.count(b) * grid.position(cell, c));
+    for (int cell = 0; cell < cavity.count(); cell++) {
+      seen.set(cavity.position(cell, b) + grid.count(b) * cavity.position(cell, c));
     }
     return seen.cardinality();
   }

@@ -63,7 +63,8 @@ public final class StoredRuns {
             provenance.host(),
             (System.nanoTime() - start) * 1e-9),
         Storing.fields(o),
-        o.voxels().surface());
+        o.voxels().surface(),
+        DentPainting.of(o));
   }
 
   private static List<Inputs.Line> lines(List<Statement> statements) {

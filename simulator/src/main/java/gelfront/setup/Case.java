@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
  * @param cavities that are fed by one shot: those in the block, or more on the same runner that the
  *     case leaves out
  * @param numerics how finely
+ * @param visibleDent metres from which a dent is seen and felt
  * @param warnings in words for the report: what is allowed but dangerous or odd
  */
 public record Case(
@@ -36,13 +37,52 @@ public record Case(
     OptionalDouble clampingForce,
     int cavities,
     Numerics numerics,
+    double visibleDent,
     List<String> warnings) {
+  /** Metres from which a dent on a soft part is seen and felt: own judgement, no source. */
+  public static final double VISIBLE = 0.2e-3;
+
+  /** Dents are seen from {@link #VISIBLE} on. */
+  public Case(
+      String name,
+      PartShape part,
+      List<Placement> copies,
+      FeedSystem feed,
+      List<Growth> growths,
+      Block block,
+      Plastisol plastisol,
+      Shot shot,
+      Vec3 up,
+      OptionalDouble clampingForce,
+      int cavities,
+      Numerics numerics,
+      List<String> warnings) {
+    this(
+        name,
+        part,
+        copies,
+        feed,
+        growths,
+        block,
+        plastisol,
+        shot,
+        up,
+        clampingForce,
+        cavities,
+        numerics,
+        VISIBLE,
+        warnings);
+  }
+
   public Case {
     copies = List.copyOf(copies);
     growths = List.copyOf(growths);
     warnings = List.copyOf(warnings);
     up = up.unit();
     int drawn = drawn(feed, copies);
+    if (!(visibleDent > 0)) {
+      throw new IllegalArgumentException("a dent that is seen has a depth: " + visibleDent);
+    }
     if (cavities < 1 || (drawn > 1 && cavities != drawn)) {
       throw new IllegalArgumentException("cavities: " + cavities + ", in the block " + drawn);
     }
@@ -73,6 +113,7 @@ public record Case(
         clampingForce,
         cavities,
         other,
+        visibleDent,
         warnings);
   }
 }

@@ -59,6 +59,11 @@ final class CaseAssembler {
     Block block = new BlockReader(root.sub("block"), up, materials, assumed).read();
     OptionalDouble clamping = root.quantity("clamping_force", Dimension.FORCE, 1, 1e6);
     int cavities = cavities(Case.drawn(feed, copies));
+    OptionalDouble visible = root.quantity("visible_dent", Dimension.LENGTH, 0.01e-3, 5e-3);
+    if (visible.isEmpty()) {
+      assumed.add(
+          new Statement("visible dent", Quantities.mm(Case.VISIBLE), "own judgement, no source"));
+    }
     Numerics numerics = numerics(root.sub("numerics"));
     if (!sound.getAsBoolean()) {
       return null;
@@ -67,7 +72,19 @@ final class CaseAssembler {
     contradict(shot, block, mix);
     return sound.getAsBoolean()
         ? new Case(
-            name, part, copies, feed, growths, block, mix, shot, up, clamping, cavities, numerics,
+            name,
+            part,
+            copies,
+            feed,
+            growths,
+            block,
+            mix,
+            shot,
+            up,
+            clamping,
+            cavities,
+            numerics,
+            visible.orElse(Case.VISIBLE),
             warnings)
         : null;
   }

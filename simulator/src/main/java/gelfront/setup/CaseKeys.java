@@ -15,6 +15,7 @@ public final class CaseKeys {
         units            of bare numbers: { length = "mm", temperature = "degC", time = "s" }
         up               direction that is up while it cools, as [0, 0, 1]
         clamping_force   that holds the halves together, as "2 kN"
+        visible_dent     depth from which an eye or a finger notices a dent, as "0.2 mm"
         cavities         parts that one shot fills, where all but one are left out, a whole number
         part
         gate

@@ -105,6 +105,7 @@ final class LiveRequests {
         c.clampingForce(),
         c.cavities(),
         numerics,
+        c.visibleDent(),
         c.warnings());
   }
 

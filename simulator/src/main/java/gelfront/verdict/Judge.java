@@ -1,6 +1,7 @@
 package gelfront.verdict;
 
 import gelfront.base.Progress;
+import gelfront.dent.DentLobes;
 import gelfront.dent.Sink;
 import gelfront.dent.SinkEstimate;
 import gelfront.feed.CutOff;
@@ -26,9 +27,6 @@ import java.util.function.IntPredicate;
 
 /** From a shot's record to findings. */
 public final class Judge {
-  /** Metres from which a dent on a soft part is seen and felt: common practice, no source. */
-  public static final double VISIBLE = 0.2e-3;
-
   /**
    * Share of the gate's own closing time below which a place beside it closed for itself: a thin
    * end that starves the part while the gate is still open is a neck, however near it lies.
@@ -73,8 +71,14 @@ public final class Judge {
    * @param findings what came out
    * @param cutOff s per plastisol cell
    * @param pocket number of its pocket per plastisol cell, 0 for none
+   * @param lobes of each pocket, in the findings' order
    */
-  public record Judgement(Findings findings, float[] cutOff, short[] pocket) {}
+  public record Judgement(
+      Findings findings, float[] cutOff, short[] pocket, List<DentLobes> lobes) {
+    public Judgement {
+      lobes = List.copyOf(lobes);
+    }
+  }
 
   /**
    * @throws gelfront.base.CancelledException if the watcher wants to stop
@@ -93,13 +97,14 @@ public final class Judge {
             shot.history(),
             setup.plastisol(),
             mould[mould.length - 1],
-            shot.flow().map(FlowRecord::unfed));
+            shot.flow().map(FlowRecord::unfed),
+            setup.up());
     List<Draft> drafts = new ArrayList<>();
     int pocketsInAll = cutOff.basins().size();
     for (Basins.Basin b : cutOff.basins()) {
       double done = (double) drafts.size() / pocketsInAll;
       Progress one = (stage, f) -> progress.at(stage, done + f / pocketsInAll);
-      drafts.add(draft(b, sinks.of(b, VISIBLE, one)));
+      drafts.add(draft(b, sinks.of(b, setup.visibleDent(), one)));
     }
     drafts.sort(
         Comparator.comparingDouble((Draft d) -> -d.deepest().depthHigh())
@@ -115,7 +120,8 @@ public final class Judge {
         }
       }
     }
-    return new Judgement(findings(pockets), cutOff.level(), pocketOf);
+    List<DentLobes> lobes = drafts.stream().map(d -> d.sink.lobes()).toList();
+    return new Judgement(findings(pockets), cutOff.level(), pocketOf, lobes);
   }
 
   /**
@@ -241,7 +247,7 @@ public final class Judge {
             dents,
             spots,
             d.sink.openUntil(),
-            0,
+            d.sink.lobes().volume(),
             "",
             "");
     return bare.told(Words.sentence(bare), new BenchSign(shot.flow()).of(bare));
@@ -271,11 +277,11 @@ public final class Judge {
         .toList();
   }
 
-  private static Severity severity(Dent d) {
-    if (d.depthLow() >= VISIBLE) {
+  private Severity severity(Dent d) {
+    if (d.depthLow() >= setup.visibleDent()) {
       return Severity.WILL_DENT;
     }
-    return d.depthHigh() >= VISIBLE ? Severity.MAY_DENT : Severity.CLEAN;
+    return d.depthHigh() >= setup.visibleDent() ? Severity.MAY_DENT : Severity.CLEAN;
   }
 
   private Findings findings(List<Pocket> pockets) {
@@ -296,7 +302,7 @@ public final class Judge {
         latest(shot.set(), this::isPart),
         latest(shot.firm(), this::isPart),
         budget.linearShrinkage(),
-        VISIBLE,
+        setup.visibleDent(),
         budget.amounts(),
         budget.fed());
   }

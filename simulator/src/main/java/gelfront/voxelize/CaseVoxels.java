@@ -16,6 +16,7 @@ import java.util.List;
  *
  * @param model cavity and mould
  * @param surface part and feed system, closed and outward-wound, for pictures
+ * @param part the part and its copies alone; with the feed system where that is in the mesh
  * @param cavities which of the cavities a plastisol cell belongs to
  * @param gates of each cavity, in the cavities' order
  * @param mouth the sprue's open end
@@ -24,6 +25,7 @@ import java.util.List;
 public record CaseVoxels(
     VoxelModel model,
     TriangleMesh surface,
+    TriangleMesh part,
     Cavities cavities,
     List<GatePlace> gates,
     Mouth mouth,
@@ -51,6 +53,7 @@ public record CaseVoxels(
     return new CaseVoxels(
         model,
         shape.surface(),
+        shape.part(),
         shape.cavities(),
         shape.gates(),
         shape.mouth(),

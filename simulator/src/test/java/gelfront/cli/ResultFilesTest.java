@@ -7,11 +7,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gelfront.report.FindingsSchema;
 import gelfront.report.Tool;
+import gelfront.result.DentColour;
+import gelfront.result.DentSurface;
 import gelfront.result.Fields;
 import gelfront.result.ResultFolder;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -94,6 +98,44 @@ class ResultFilesTest {
       assertEquals(f.region()[c], arrays.get("region").get(i + 1).asInt());
       assertEquals(f.pocket()[c], arrays.get("pocket").get(i + 1).asInt());
     }
+  }
+
+  /** A reader of its own, of what the PLY file says of itself. */
+  @Test
+  void theDentedMeshIsReadByWhatItsHeadSays() throws IOException {
+    byte[] all = Files.readAllBytes(result.resolve("dents.ply"));
+    String head = new String(all, 0, 700, StandardCharsets.US_ASCII).split("end_header\n", -1)[0];
+    List<String> lines = head.lines().toList();
+    int vertices = count(lines, "element vertex ");
+    List<String> floats =
+        lines.stream()
+            .filter(l -> l.startsWith("property float "))
+            .map(l -> l.substring(15))
+            .toList();
+    DentSurface dents = ResultFolder.read(result).dents();
+
+    assertEquals("ply", lines.get(0));
+    assertEquals("format binary_little_endian 1.0", lines.get(1));
+    assertEquals(List.of("x", "y", "z", "depth_mm", "depth_low_mm", "depth_high_mm"), floats);
+    assertEquals(dents.mesh().vertexCount(), vertices);
+    ByteBuffer b = ByteBuffer.wrap(all).order(ByteOrder.LITTLE_ENDIAN);
+    int at = head.length() + "end_header\n".length();
+    for (int v = 0; v < vertices; v += 7) {
+      int here = at + 27 * v;
+      assertEquals(1e3 * dents.mesh().coordinate(v, 0), b.getFloat(here), 1e-4);
+      int rgb = DentColour.of(dents.depth()[v], 0.2e-3);
+      assertEquals((byte) (rgb >> 16), b.get(here + 12));
+      assertEquals(1e3f * dents.depth()[v], b.getFloat(here + 15), 1e-6);
+      assertEquals(1e3f * dents.high()[v], b.getFloat(here + 23), 1e-6);
+    }
+    int faces = count(lines, "element face ");
+    assertEquals(all.length, at + 27 * vertices + 13 * faces);
+    assertEquals(3, b.get(at + 27 * vertices));
+  }
+
+  private static int count(List<String> lines, String element) {
+    String line = lines.stream().filter(l -> l.startsWith(element)).findFirst().orElseThrow();
+    return Integer.parseInt(line.substring(element.length()));
   }
 
   private static final String ASK =

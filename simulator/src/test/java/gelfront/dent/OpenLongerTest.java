@@ -9,6 +9,7 @@ import gelfront.grid.Cavity;
 import gelfront.grid.WallDistance;
 import gelfront.material.MaterialTable;
 import gelfront.material.Plastisol;
+import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.voxelize.CavityBuilder;
 import gelfront.voxelize.Labelled;
@@ -51,7 +52,8 @@ final class OpenLongerTest {
       }
       history.add(t, temperature);
     }
-    return new SinkEstimate(cavity, walls, set, history, SOFT, 30, Optional.empty());
+    return new SinkEstimate(
+        cavity, walls, set, history, SOFT, 30, Optional.empty(), new Vec3(0, 0, 1));
   }
 
   private Basins.Basin closedAt(double time) {

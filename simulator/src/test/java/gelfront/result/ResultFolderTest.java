@@ -279,7 +279,8 @@ class ResultFolderTest {
 
   @Test
   void everyTruncatedFileIsToldByName() throws IOException {
-    for (String name : List.of("run.json", "fields.bin", "surface.stl", "provenance.json")) {
+    for (String name :
+        List.of("run.json", "fields.bin", "surface.stl", "dents.ply", "provenance.json")) {
       Path folder = temp.resolve("cut-" + name);
       ResultFolder.write(folder, RUN, List.of());
       byte[] all = Files.readAllBytes(folder.resolve(name));

@@ -48,7 +48,8 @@ final class AssumedTest {
             "shot: hold pressure",
             "shot: hold time",
             "sprue: mouth diameter",
-            "up"),
+            "up",
+            "visible dent"),
         List.copyOf(assumed(Cases.SOUND).keySet()));
   }
 

@@ -28,6 +28,7 @@ final class CaseKeysTest {
       units = { length = "mm" } #> { length = "in" }
       up = [0, 0, 1] #> [0, 1, 0]
       clamping_force = "2 kN" #> "3 kN"
+      visible_dent = "0.2 mm" #> "0.3 mm"
       [[part.caliper]]
       distance = "0 mm" #> "1 mm"
       width = "3 mm" #> "4 mm"
