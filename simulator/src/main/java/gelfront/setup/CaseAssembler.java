@@ -57,6 +57,8 @@ final class CaseAssembler {
     Plastisol mix = new PlastisolReader(stuff, materials, assumed, warnings).read();
     Shot shot = shot(root.sub("shot"));
     Block block = new BlockReader(root.sub("block"), up, materials, assumed).read();
+    Optional<FeedSystem.Extender> tube =
+        new ExtenderReader(root.sub("extender"), materials, assumed).read(block);
     OptionalDouble clamping = root.quantity("clamping_force", Dimension.FORCE, 1, 1e6);
     int cavities = cavities(Case.drawn(feed, copies));
     OptionalDouble visible = root.quantity("visible_dent", Dimension.LENGTH, 0.01e-3, 5e-3);
@@ -75,7 +77,7 @@ final class CaseAssembler {
             name,
             part,
             copies,
-            feed,
+            with(tube, feed),
             growths,
             block,
             mix,
@@ -99,6 +101,10 @@ final class CaseAssembler {
       root.mistake("cavities", Quantities.say(words, stated, drawn));
     }
     return stated;
+  }
+
+  private static FeedSystem with(Optional<FeedSystem.Extender> tube, FeedSystem feed) {
+    return feed instanceof FeedSystem.Declared d && tube.isPresent() ? d.with(tube.get()) : feed;
   }
 
   private void warn(Shot shot, Block block, Plastisol mix) {

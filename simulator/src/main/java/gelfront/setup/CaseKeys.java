@@ -22,6 +22,7 @@ public final class CaseKeys {
         runner
         reservoir
         sprue
+        extender
         feed
         block
         plastisol
@@ -65,6 +66,13 @@ public final class CaseKeys {
         taper            full angle, as "4 deg", instead of mouth_diameter
         length           to the open end
         direction        towards the open end; left out: the gate's
+      [extender]
+        bore             of a tube set on the block over the sprue
+        height           above the block
+        wall             thickness of the tube's wall
+        material         from the material table, as "silicone"
+        start            temperature of the tube before the shot; left out: the air's
+        air_film         on its outside; left out: the block's
       [feed]
         in_mesh          true: gate and sprue are part of the mesh
         gate             a point in the gate, or a list of points, one for each cavity

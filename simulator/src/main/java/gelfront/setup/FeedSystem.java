@@ -1,5 +1,6 @@
 package gelfront.setup;
 
+import gelfront.material.MouldMaterial;
 import gelfront.mesh.Vec3;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,18 @@ public sealed interface FeedSystem {
    * inner end where they don't end there.
    */
   record Declared(Gate gate, Optional<Runner> runner, Optional<Reservoir> reservoir, Sprue sprue)
-      implements FeedSystem {}
+      implements FeedSystem {
+    /** With a tube on the sprue. */
+    public Declared with(Extender tube) {
+      Sprue s = sprue;
+      return new Declared(
+          gate,
+          runner,
+          reservoir,
+          new Sprue(
+              s.innerDiameter, s.mouthDiameter, s.length, s.direction, s.at, Optional.of(tube)));
+    }
+  }
 
   /**
    * Already in the mesh.
@@ -68,16 +80,34 @@ public sealed interface FeedSystem {
    * @param length metres
    * @param direction towards the open end, length one; most often the gate's
    * @param at centre of the end towards the part; absent: where the runner of the part ends
+   * @param extender a tube on the block that goes on from there
    */
   record Sprue(
       double innerDiameter,
       double mouthDiameter,
       double length,
       Vec3 direction,
-      Optional<Vec3> at) {
+      Optional<Vec3> at,
+      Optional<Extender> extender) {
+    /** Without a tube on it. */
+    public Sprue(
+        double innerDiameter,
+        double mouthDiameter,
+        double length,
+        Vec3 direction,
+        Optional<Vec3> at) {
+      this(innerDiameter, mouthDiameter, length, direction, at, Optional.empty());
+    }
+
     /** Where the runner ends. */
     public Sprue(double innerDiameter, double mouthDiameter, double length, Vec3 direction) {
       this(innerDiameter, mouthDiameter, length, direction, Optional.empty());
+    }
+
+    /** Metres: least diameter, the tube's included. */
+    public double narrowest() {
+      double own = Math.min(innerDiameter, mouthDiameter);
+      return extender.map(e -> Math.min(own, e.bore())).orElse(own);
     }
 
     public Sprue {
@@ -85,6 +115,33 @@ public sealed interface FeedSystem {
       positive("sprue inner diameter", innerDiameter);
       positive("sprue mouth diameter", mouthDiameter);
       positive("sprue length", length);
+    }
+  }
+
+  /**
+   * A tube set on the block on top of the sprue.
+   *
+   * @param bore inner diameter, metres
+   * @param height above the block, metres
+   * @param wall its thickness, metres
+   * @param material of the wall
+   * @param startTemperature °C of the wall before the shot
+   * @param airFilm W/m2 K on its outside
+   */
+  record Extender(
+      double bore,
+      double height,
+      double wall,
+      MouldMaterial material,
+      double startTemperature,
+      double airFilm) {
+    public Extender {
+      positive("extender bore", bore);
+      positive("extender height", height);
+      positive("extender wall", wall);
+      if (!(airFilm >= 0)) {
+        throw new IllegalArgumentException("an air film is not below 0: " + airFilm);
+      }
     }
   }
 

@@ -48,6 +48,15 @@ final class BlockBox {
     return new Box(new Vec3(lo[0], lo[1], lo[2]), new Vec3(hi[0], hi[1], hi[2]));
   }
 
+  /** A box without what stands on the block: cut off where the sprue leaves it. */
+  static Box below(Box all, Mouth atBlock) {
+    Side open = side(atBlock.direction());
+    double[] lo = array(all.min());
+    double[] hi = array(all.max());
+    (open.upper() ? hi : lo)[open.axis()] = array(atBlock.centre())[open.axis()];
+    return new Box(new Vec3(lo[0], lo[1], lo[2]), new Vec3(hi[0], hi[1], hi[2]));
+  }
+
   private static VoxelException inside(String key, Mouth mouth, Side open, double deep) {
     return new VoxelException(
         key,

@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param gates of each cavity, in the cavities' order
  * @param width narrowest of the feed system, metres
  * @param mouth the sprue's open end
+ * @param atBlock the sprue's end on the block's face: the same, or the foot of a tube
  * @param opening area of the parts' surface that gates take, m2; absent: the feed system is in the
  *     part's mesh
  * @param notes on what was found, in words
@@ -36,6 +37,7 @@ record CaseShape(
     List<GatePlace> gates,
     double width,
     Mouth mouth,
+    Mouth atBlock,
     Optional<Double> opening,
     List<String> notes) {
 
@@ -75,13 +77,13 @@ record CaseShape(
         shapes.gates().stream().map(g -> new GatePlace(g, gate.narrowest())).toList(),
         narrowest,
         shapes.mouth(),
+        shapes.atBlock(),
         Optional.of(parts.size() * gate.area()),
         List.of());
   }
 
   private static double narrowest(FeedSystem.Declared feed) {
-    double w = Math.min(feed.gate().section().narrowest(), feed.sprue().innerDiameter());
-    w = Math.min(w, feed.sprue().mouthDiameter());
+    double w = Math.min(feed.gate().section().narrowest(), feed.sprue().narrowest());
     return feed.runner().isPresent() ? Math.min(w, feed.runner().get().section().narrowest()) : w;
   }
 
@@ -111,6 +113,7 @@ record CaseShape(
         Cavities.behind(cavity, middles),
         found.gates(),
         found.width(),
+        mouth,
         mouth,
         Optional.empty(),
         notes(found, !feed.gates().isEmpty(), mouth));

@@ -10,6 +10,7 @@ import gelfront.setup.Case;
 import gelfront.setup.FeedSystem;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A case in voxels.
@@ -48,8 +49,16 @@ public record CaseVoxels(
     progress.check("cutting the mould into cells", 0);
     String mouth = c.feed() instanceof FeedSystem.Declared ? "sprue.length" : "feed.mouth";
     double dx = cavity.grid().spacing();
-    Box box = BlockBox.of(c.block(), shape.surface().box(), shape.mouth(), dx, mouth);
-    VoxelModel model = MouldBuilder.build(cavity, c.block(), box);
+    Optional<FeedSystem.Extender> tube =
+        c.feed() instanceof FeedSystem.Declared d ? d.sprue().extender() : Optional.empty();
+    Box inside =
+        tube.isPresent()
+            ? BlockBox.below(shape.surface().box(), shape.atBlock())
+            : shape.surface().box();
+    Box box = BlockBox.of(c.block(), inside, shape.atBlock(), dx, mouth);
+    VoxelModel model =
+        tube.map(t -> MouldBuilder.build(cavity, c.block(), box, t, shape.atBlock()))
+            .orElseGet(() -> MouldBuilder.build(cavity, c.block(), box));
     return new CaseVoxels(
         model,
         shape.surface(),

@@ -22,11 +22,16 @@ import java.util.Locale;
  *
  * @param solids gates, runners, reservoirs, sprue; they overlap at their joints
  * @param channels the same as boxes, to see where cells must be small
- * @param mouth the sprue's open end
+ * @param mouth the sprue's open end, or that of the tube on it
+ * @param atBlock the sprue's end on the block's face
  * @param gates centre of each land, metres
  */
 record FeedShapes(
-    List<Labelled> solids, List<Resolution.Channel> channels, Mouth mouth, List<Vec3> gates) {
+    List<Labelled> solids,
+    List<Resolution.Channel> channels,
+    Mouth mouth,
+    Mouth atBlock,
+    List<Vec3> gates) {
   /** Metres that two ends may lie apart and still meet. */
   private static final double MEET = 1e-6;
 
@@ -52,10 +57,13 @@ record FeedShapes(
     Vec3 mouth = inner.plus(sprue.direction().times(sprue.length()));
     clear("the sprue", inner, mouth, parts);
     solids.add(sprue(sprue, feed.gate().direction(), inner, mouth));
+    Mouth atBlock = new Mouth(mouth, sprue.direction(), sprue.mouthDiameter() / 2);
+    sprue.extender().ifPresent(e -> solids.add(tube(e, atBlock)));
     return new FeedShapes(
         List.copyOf(solids),
         solids.stream().map(s -> channel(s, feed)).toList(),
-        new Mouth(mouth, sprue.direction(), sprue.mouthDiameter() / 2),
+        sprue.extender().map(e -> above(e, atBlock)).orElse(atBlock),
+        atBlock,
         branches.stream().map(FeedBranch::middle).toList());
   }
 
@@ -63,7 +71,7 @@ record FeedShapes(
     double gate = feed.gate().section().narrowest();
     double width =
         switch (solid.region()) {
-          case SPRUE -> Math.min(feed.sprue().innerDiameter(), feed.sprue().mouthDiameter());
+          case SPRUE -> feed.sprue().narrowest();
           case RUNNER -> feed.runner().map(r -> r.section().narrowest()).orElse(gate);
           default -> gate;
         };
@@ -108,6 +116,19 @@ record FeedShapes(
             name + " from " + mm(from) + " to " + mm(to) + " runs through " + which);
       }
     }
+  }
+
+  /** Begins a little inside the sprue, so that the joint is whole. */
+  private static Labelled tube(FeedSystem.Extender e, Mouth foot) {
+    double r = e.bore() / 2;
+    Vec3 from = foot.centre().minus(foot.direction().times(0.05 * Math.min(r, foot.radius())));
+    return new Labelled(
+        Cavity.Region.SPRUE, Solids.cylinder(from, above(e, foot).centre(), r, r, Bars.SEGMENTS));
+  }
+
+  private static Mouth above(FeedSystem.Extender e, Mouth foot) {
+    Vec3 top = foot.centre().plus(foot.direction().times(e.height()));
+    return new Mouth(top, foot.direction(), e.bore() / 2);
   }
 
   private static Labelled sprue(FeedSystem.Sprue s, Vec3 gate, Vec3 inner, Vec3 mouth) {

@@ -1,6 +1,7 @@
 package gelfront.voxelize;
 
 import gelfront.grid.Cavity;
+import java.util.Optional;
 
 /**
  * How much metal each mould grid cell holds, and where its middle lies. Whole voxels first; then
@@ -21,14 +22,18 @@ record MetalVolumes(double[] volume, double[] shift) {
   /** Share of its box below which a cell holds no metal. */
   private static final double NOTHING = 1e-6;
 
-  static MetalVolumes of(Cavity cavity, MouldGrid grid) {
-    double[] v = whole(cavity, grid);
+  /**
+   * @param tube on the block, whose liquid takes nothing from it
+   */
+  static MetalVolumes of(Cavity cavity, MouldGrid grid, Optional<TubeWall> tube) {
+    double[] v = whole(cavity, grid, tube);
     double[] slices = new double[v.length];
     double[] shift = new double[3 * v.length];
     Cavity.Walls walls = cavity.walls();
     for (int w = 0; w < walls.count(); w++) {
       int behind = grid.behind(cavity, w);
-      if (!walls.mouth()[w] && v[behind] > 0) {
+      boolean ring = tube.isPresent() && tube.get().behind(w);
+      if (!ring && !walls.mouth()[w] && v[behind] > 0) {
         double n = walls.cosine()[w];
         double e = walls.edge()[w];
         double dx = cavity.edge(walls.cell()[w]);
@@ -46,13 +51,14 @@ record MetalVolumes(double[] volume, double[] shift) {
     return new MetalVolumes(v, shift);
   }
 
-  private static double[] whole(Cavity cavity, MouldGrid grid) {
+  private static double[] whole(Cavity cavity, MouldGrid grid, Optional<TubeWall> tube) {
     double[] v = new double[grid.coarse().cellCount()];
     for (int c = 0; c < v.length; c++) {
       v[c] = grid.coarse().volume(c);
     }
     for (int c = 0; c < cavity.count(); c++) {
-      v[grid.holding(cavity, c)] -= cavity.cubeVolume(c);
+      boolean above = tube.isPresent() && tube.get().holds(c);
+      v[grid.holding(cavity, c)] -= above ? 0 : cavity.cubeVolume(c);
     }
     for (int c = 0; c < v.length; c++) {
       v[c] = v[c] < NOTHING * grid.coarse().volume(c) ? 0 : v[c];

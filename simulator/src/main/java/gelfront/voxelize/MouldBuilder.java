@@ -2,12 +2,15 @@ package gelfront.voxelize;
 
 import gelfront.grid.Cavity;
 import gelfront.grid.MouldCells;
+import gelfront.grid.RectilinearGrid;
 import gelfront.grid.VoxelModel;
 import gelfront.material.MouldMaterial;
 import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Block;
+import gelfront.setup.FeedSystem;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The block's cells round a cavity. Near the cavity a mould cell is a cube of whole voxels, as
@@ -19,15 +22,17 @@ public final class MouldBuilder {
   private final Block block;
   private final MouldGrid grid;
   private final MetalVolumes metal;
+  private final Optional<TubeWall> tube;
   private final double[] conductivity;
   private final double[] heat;
 
-  private MouldBuilder(Cavity cavity, Block block, MouldGrid grid) {
+  private MouldBuilder(Cavity cavity, Block block, MouldGrid grid, Optional<TubeWall> tube) {
+    this.tube = tube;
     this.cavity = cavity;
     this.block = block;
     this.grid = grid;
     int n = grid.coarse().cellCount();
-    this.metal = MetalVolumes.of(cavity, grid);
+    this.metal = MetalVolumes.of(cavity, grid, tube);
     this.conductivity = new double[n];
     this.heat = new double[n];
     for (int c = 0; c < n; c++) {
@@ -59,7 +64,20 @@ public final class MouldBuilder {
   }
 
   private static VoxelModel build(Cavity cavity, Block block, Box box, int[][] voxels) {
-    return new MouldBuilder(cavity, block, MouldGrid.of(cavity.grid(), box, voxels)).build();
+    MouldGrid grid = MouldGrid.of(cavity.grid(), box, voxels);
+    return new MouldBuilder(cavity, block, grid, Optional.empty()).build();
+  }
+
+  /**
+   * As above, with a tube on the block.
+   *
+   * @param foot where it stands
+   */
+  static VoxelModel build(
+      Cavity cavity, Block block, Box box, FeedSystem.Extender tube, Mouth foot) {
+    MouldGrid grid = MouldGrid.of(cavity.grid(), box, MouldResolution.of(cavity, block));
+    TubeWall wall = new TubeWall(tube, foot, block.contactConductance(), cavity, box);
+    return new MouldBuilder(cavity, block, grid, Optional.of(wall)).build();
   }
 
   private MouldMaterial materialAt(Vec3 p) {
@@ -85,29 +103,40 @@ public final class MouldBuilder {
   private VoxelModel build() {
     int[] number = new int[metal.volume().length];
     int[] cells = new int[metal.volume().length];
-    int m = 0;
+    int rings = tube.map(TubeWall::rings).orElse(0);
+    int m = tube.isPresent() && !tube.get().upper() ? rings : 0;
+    int first = m;
     for (int c = 0; c < number.length; c++) {
       number[c] = metal.volume()[c] > 0 ? m : -1;
       if (metal.volume()[c] > 0) {
         cells[m++] = c;
       }
     }
-    MouldCells mould = network(Arrays.copyOf(cells, m), number);
-    return new MouldLinks(cavity, grid, metal)
+    MouldCells mould =
+        network(Arrays.copyOfRange(cells, first, m), number, first, m - first + rings);
+    return new MouldLinks(cavity, grid, metal, tube)
         .join(mould, conductivity, block.contactConductance());
   }
 
-  private MouldCells network(int[] cells, int[] number) {
-    int m = cells.length;
+  /**
+   * @param cells grid number of the block's
+   * @param first number of the first of them: behind the rings of a tube on a lower face, for a
+   *     neighbour upwards has a higher number
+   * @param m cells in all
+   */
+  private MouldCells network(int[] cells, int[] number, int first, int m) {
     double[] capacity = new double[m];
     double[] start = new double[m];
     int[] neighbour = new int[3 * m];
     double[] conductance = new double[3 * m];
     double[] air = new double[m];
     double[] airTemperature = new double[m];
-    MouldFaces faces = new MouldFaces(grid, cavity, conductivity, metal.shift());
-    for (int i = 0; i < m; i++) {
-      int c = cells[i];
+    MouldFaces faces = new MouldFaces(grid, cavity, conductivity, metal.shift(), tube);
+    int[] at = new int[m];
+    for (int k = 0; k < cells.length; k++) {
+      int c = cells[k];
+      int i = first + k;
+      at[i] = c;
       capacity[i] = metal.volume()[c] * heat[c];
       start[i] = startAt(grid.coarse().centre(c));
       double[] out = faces.outwards(c, block);
@@ -120,7 +149,56 @@ public final class MouldBuilder {
         conductance[3 * i + a] = next < 0 ? 0 : faces.upwards(c, a);
       }
     }
-    return new MouldCells(
-        grid.coarse(), cells, number, capacity, start, neighbour, conductance, air, airTemperature);
+    MouldCells all =
+        new MouldCells(
+            grid.coarse(),
+            at,
+            number,
+            capacity,
+            start,
+            neighbour,
+            conductance,
+            air,
+            airTemperature);
+    tube.ifPresent(t -> rings(t, all, first > 0 ? 0 : cells.length));
+    return all;
+  }
+
+  /**
+   * Fills in the tube's rings, joined to each other and to the block along the axis.
+   *
+   * @param first number of the one with the lowest coordinate
+   */
+  private void rings(TubeWall t, MouldCells all, int first) {
+    int foot = metalUnder(t);
+    for (int k = 0; k < t.rings(); k++) {
+      int i = first + k;
+      all.cells()[i] = foot;
+      all.capacity()[i] = t.capacity();
+      all.startTemperature()[i] = t.startTemperature();
+      all.airConductance()[i] = t.toAir();
+      all.airTemperature()[i] = block.airTemperature();
+      Arrays.fill(all.neighbour(), 3 * i, 3 * i + 3, -1);
+      int last = t.rings() - 1;
+      if (k < last) {
+        all.neighbour()[3 * i + t.axis()] = i + 1;
+        all.conductance()[3 * i + t.axis()] = t.upwards();
+      }
+    }
+    int lowest = t.upper() ? all.number()[foot] : first + t.rings() - 1;
+    all.neighbour()[3 * lowest + t.axis()] = t.upper() ? first : all.number()[foot];
+    all.conductance()[3 * lowest + t.axis()] = t.toBlock();
+  }
+
+  /** Grid cell of the block under the tube's wall, or the next one inwards that holds metal. */
+  private int metalUnder(TubeWall t) {
+    Vec3 p = t.under();
+    RectilinearGrid g = grid.coarse();
+    int c = g.index(g.find(0, p.x()), g.find(1, p.y()), g.find(2, p.z()));
+    if (metal.volume()[c] > 0) {
+      return c;
+    }
+    throw new VoxelException(
+        "extender.bore", "the extender finds no metal to stand on: its bore is too small");
   }
 }

@@ -3,6 +3,7 @@ package gelfront.voxelize;
 import gelfront.grid.Cavity;
 import gelfront.setup.Block;
 import gelfront.setup.Side;
+import java.util.Optional;
 
 /**
  * Faces of mould cells: to each other and to the outside, plastisol's share taken off. Two half
@@ -17,14 +18,23 @@ final class MouldFaces {
   private final double[] conductivity;
   private final double[] shift;
 
+  private final Optional<TubeWall> tube;
+
   /** Per axis and side, m2 of each grid cell's face that plastisol takes from the metal. */
   private final double[][] taken;
 
   /**
    * @param conductivity W/m K of each mould grid cell
    * @param shift metres from the middle of each to that of its metal, x, y, z by turns
+   * @param tube on the block, whose liquid takes nothing between its cells
    */
-  MouldFaces(MouldGrid grid, Cavity cavity, double[] conductivity, double[] shift) {
+  MouldFaces(
+      MouldGrid grid,
+      Cavity cavity,
+      double[] conductivity,
+      double[] shift,
+      Optional<TubeWall> tube) {
+    this.tube = tube;
     this.shift = shift;
     this.grid = grid;
     this.conductivity = conductivity;
@@ -39,7 +49,7 @@ final class MouldFaces {
     for (int c = 0; c < cavity.count(); c++) {
       for (int a = 0; a < 3; a++) {
         int[] of = grid.of()[a];
-        if (of[cavity.position(c, a, 1)] != of[cavity.position(c, a)]) {
+        if (of[cavity.position(c, a, 1)] != of[cavity.position(c, a)] && !above(c)) {
           take(2 * a + 1, grid.holding(cavity, c), cavity.edge(c));
         }
       }
@@ -54,10 +64,14 @@ final class MouldFaces {
       int c = walls.cell()[w];
       int[] of = grid.of()[a];
       boolean lower = walls.face()[w] % 2 == 0;
-      if (lower && of[cavity.position(c, a, -1)] != of[cavity.position(c, a)]) {
+      if (lower && !above(c) && of[cavity.position(c, a, -1)] != of[cavity.position(c, a)]) {
         take(2 * a + 1, grid.holding(cavity, c) - grid.stride(a), walls.edge()[w]);
       }
     }
+  }
+
+  private boolean above(int cell) {
+    return tube.isPresent() && tube.get().holds(cell);
   }
 
   /** The sprue's open end on an outer face; faces between two cells have been counted. */

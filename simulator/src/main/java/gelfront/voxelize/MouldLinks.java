@@ -3,6 +3,7 @@ package gelfront.voxelize;
 import gelfront.grid.Cavity;
 import gelfront.grid.MouldCells;
 import gelfront.grid.VoxelModel;
+import java.util.Optional;
 
 /** Which mould cell takes the heat of each wall link, and what resists on the way. */
 final class MouldLinks {
@@ -16,10 +17,14 @@ final class MouldLinks {
   private final MouldGrid grid;
   private final MetalVolumes metal;
 
+  private final Optional<TubeWall> tube;
+
   /**
    * @param metal in each mould grid cell
+   * @param tube on the block
    */
-  MouldLinks(Cavity cavity, MouldGrid grid, MetalVolumes metal) {
+  MouldLinks(Cavity cavity, MouldGrid grid, MetalVolumes metal, Optional<TubeWall> tube) {
+    this.tube = tube;
     this.cavity = cavity;
     this.grid = grid;
     this.metal = metal;
@@ -38,6 +43,11 @@ final class MouldLinks {
         behind[w] = -1;
         continue;
       }
+      if (tube.isPresent() && tube.get().behind(w)) {
+        behind[w] = ring(tube.get(), w, mould.count());
+        resistance[w] = tube.get().resistance(w);
+        continue;
+      }
       int c = behind(w);
       behind[w] = mould.number()[c];
       double face = walls.edge()[w] * walls.edge()[w];
@@ -45,6 +55,11 @@ final class MouldLinks {
           1 / (contact * walls.cosine()[w] * face) + depth(w, c) / (conductivity[c] * face);
     }
     return new VoxelModel(cavity, mould, behind, resistance);
+  }
+
+  /** Rings stand behind the block's cells, or before them and upside down. */
+  private static int ring(TubeWall tube, int w, int cells) {
+    return tube.upper() ? cells - tube.rings() + tube.ring(w) : tube.rings() - 1 - tube.ring(w);
   }
 
   /** Metres along its axis from the true wall to the middle of the mould cell's metal. */

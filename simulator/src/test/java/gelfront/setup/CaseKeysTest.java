@@ -65,6 +65,13 @@ final class CaseKeysTest {
       mouth_diameter = "10 mm" #> "11 mm"
       length = "28 mm" #> "29 mm"
       direction = [-1, 0, 0] #> [0, 0, 1]
+      [extender]
+      bore = "9 mm" #> "8 mm"
+      height = "20 mm" #> "21 mm"
+      wall = "2 mm" #> "3 mm"
+      material = "silicone" #> "mdf"
+      start = "60 degC" #> "61 degC"
+      air_film = "9 W/m2K" #> "10 W/m2K"
       [block]
       material = "brass" #> "mdf"
       wall = "15 mm" #> "16 mm"
