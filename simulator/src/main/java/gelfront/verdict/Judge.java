@@ -199,7 +199,19 @@ public final class Judge {
     return half;
   }
 
+  /** Whether the flow, not a cell that has set, closed the sprue: all of it at once. */
+  private boolean sprueByFlow(int saddle, double closed) {
+    return cavity.region()[saddle] == Cavity.Region.SPRUE.ordinal()
+        && shot.flow()
+            .filter(f -> f.spentOn() == Cavity.Region.SPRUE && closed >= (float) f.half())
+            .isPresent();
+  }
+
   private Constriction constriction(int saddle, double closed) {
+    if (sprueByFlow(saddle, closed) && shot.flow().get().dryAt() > closed + DRY) {
+      int at = SprueWidth.narrowest(cavity, walls, voxels.mouth().direction());
+      return new Constriction(Constriction.Kind.SPRUE, place(at), 2 * walls.distance(at), closed);
+    }
     Vec3 at = place(saddle);
     GatePlace gate = voxels.gateNear(at);
     double gateCloses = gateOf[voxels.gates().indexOf(gate) + 1];

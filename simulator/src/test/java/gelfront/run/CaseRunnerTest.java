@@ -172,6 +172,26 @@ class CaseRunnerTest {
     assertTrue(small.sign().contains("the gate closed first"), small.sign());
   }
 
+  /**
+   * All of the sprue closes at once then, beside the gate too. Its width is told to a voxel's
+   * diagonal: no cell's middle lies on the axis.
+   */
+  @Test
+  void aSprueThinnerThanTheGateIsBlamedInItsStead() {
+    FeedSystem feed =
+        new FeedSystem.Declared(
+            new FeedSystem.Gate(NOSE, BACK, Section.round(6e-3), 3e-3),
+            Optional.empty(),
+            Optional.empty(),
+            new FeedSystem.Sprue(4e-3, 4e-3, 30e-3, BACK));
+
+    Findings f = findings(setup(feed, OptionalDouble.of(0.5e-3)), Examples.all().get("cone-body"));
+
+    Constriction c = f.pockets().get(0).constriction();
+    assertEquals(Constriction.Kind.SPRUE, c.kind());
+    assertEquals(4e-3, c.width(), 0.71e-3);
+  }
+
   /** Common practice, no source. */
   @Test
   void aWiderGateNeverMakesItWorse() {
