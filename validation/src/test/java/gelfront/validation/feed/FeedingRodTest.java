@@ -16,12 +16,12 @@ import org.junit.jupiter.api.Test;
 final class FeedingRodTest {
   private static final double BALANCE = 1e-4;
 
-  private static JsonNode reference(double gate, boolean heat) throws IOException {
+  static JsonNode reference(double gate, double sprue, boolean heat) throws IOException {
     try (InputStream in =
         FeedingRodTest.class.getResourceAsStream("/gelfront/validation/feeding-rod.json")) {
       for (JsonNode c : new ObjectMapper().readTree(in).get("cases")) {
         if (c.get("gate_mm").asDouble() == gate
-            && c.get("sprue_mm").asDouble() == 10
+            && c.get("sprue_mm").asDouble() == sprue
             && c.get("heat_carried").asBoolean() == heat) {
           return c.get("reference");
         }
@@ -33,7 +33,7 @@ final class FeedingRodTest {
   private static void holds(double gate, boolean heat, double dxMm) throws IOException {
     Rod rod = new Rod(gate * 1e-3, 10e-3, dxMm * 1e-3, heat);
     rod.run((state, from) -> {});
-    JsonNode want = reference(gate, heat);
+    JsonNode want = reference(gate, 10, heat);
     double unfed = want.get("unfed_percent").get("value").asDouble();
     assertEquals(unfed, rod.percent(rod.feeding.unfed()), 0.1 * unfed, "unfed, gate " + gate);
     double demand = want.get("demand_percent").get("value").asDouble();

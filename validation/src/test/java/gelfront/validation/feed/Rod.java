@@ -23,6 +23,7 @@ import gelfront.run.StepObserver;
 import gelfront.setup.Block;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
+import gelfront.validation.network.FeedDesign;
 import gelfront.voxelize.CavityBuilder;
 import gelfront.voxelize.Labelled;
 import gelfront.voxelize.MouldBuilder;
@@ -36,8 +37,8 @@ final class Rod {
   static final double NO_FLOW = 105;
   static final double SHOT = 165;
   static final double BETA = 7e-4;
-  private static final double WALL = 30;
-  private static final double FILM = 2500;
+  static final double WALL = 30;
+  static final double FILM = 2500;
   private static final double LAND = 3e-3;
   private static final double SPRUE = 30e-3;
   private static final int SEGMENTS = 128;
@@ -46,6 +47,7 @@ final class Rod {
   private static final MouldMaterial FIXED = new MouldMaterial("fixed", 1e9, 1e6, 1e6);
 
   final VoxelModel model;
+  private final double land;
   final Feeding feeding;
   final Liquid liquid;
   final ThermalState state;
@@ -59,7 +61,13 @@ final class Rod {
 
   /** With or without blocks. */
   Rod(double gate, double sprue, double dx, boolean carriesHeat, boolean gathered) {
-    model = model(gate, sprue, dx);
+    this(design(gate, sprue), dx, carriesHeat, gathered);
+  }
+
+  /** Of another shape. */
+  Rod(FeedDesign design, double dx, boolean carriesHeat, boolean gathered) {
+    model = model(design, dx);
+    land = design.land();
     double c = 935 * 1900;
     curves =
         new HeatCurves(
@@ -79,19 +87,26 @@ final class Rod {
     set = new CrossingTimes(model.cavity().count(), NO_FLOW);
   }
 
-  private static ViscosityCurve viscosity() {
+  /** The rod with a gate and a sprue of these diameters. */
+  static FeedDesign design(double gate, double sprue) {
+    double[] x = {0, 8e-3, 60e-3, 92e-3, 99e-3, 100e-3};
+    double[] r = {2.5e-3, 6e-3, 6e-3, 4e-3, 2e-3, 0.8e-3};
+    return new FeedDesign(x, r, gate, LAND, sprue, SPRUE);
+  }
+
+  static ViscosityCurve viscosity() {
     return new ViscosityCurve(
         new double[] {95, 110, 125, 140, 165, 180}, new double[] {6, 4, 1.7, 0.3, -0.5, -0.7});
   }
 
-  private static VoxelModel model(double gate, double sprue, double dx) {
-    double[] x = {0, 8e-3, 60e-3, 92e-3, 99e-3, 100e-3};
-    double[] r = {2.5e-3, 6e-3, 6e-3, 4e-3, 2e-3, 0.8e-3};
-    Vec3 shoulder = new Vec3(-LAND, 0, 0);
-    Vec3 top = new Vec3(-LAND - SPRUE, 0, 0);
+  private static VoxelModel model(FeedDesign d, double dx) {
+    Vec3 shoulder = new Vec3(-d.land(), 0, 0);
+    Vec3 top = shoulder.minus(new Vec3(d.sprueLength(), 0, 0));
+    double gate = d.gate();
+    double sprue = d.sprue();
     List<Labelled> solids =
         List.of(
-            new Labelled(Cavity.Region.PART, Solids.revolution(x, r, SEGMENTS)),
+            new Labelled(Cavity.Region.PART, Solids.revolution(d.x(), d.r(), SEGMENTS)),
             new Labelled(
                 Cavity.Region.SPRUE,
                 Solids.cylinder(top, shoulder, sprue / 2, sprue / 2, SEGMENTS)),
@@ -146,7 +161,7 @@ final class Rod {
     double best = Double.POSITIVE_INFINITY;
     float[] times = set.times();
     double at = Double.NaN;
-    Vec3 middle = new Vec3(-0.5 * LAND, 0, 0);
+    Vec3 middle = new Vec3(-0.5 * land, 0, 0);
     for (int c = 0; c < times.length; c++) {
       double d = model.cavity().grid().centre(model.cavity().cells()[c]).minus(middle).length();
       if (d < best - 1e-9) {
