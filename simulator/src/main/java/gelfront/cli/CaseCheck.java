@@ -58,8 +58,15 @@ final class CaseCheck {
         new DentsGlb());
   }
 
+  /** What conduction alone says of a case: calculated, neither written nor printed. */
+  Findings conductionAlone(Path caseFile) {
+    LoadedCase loaded = CaseFile.read(caseFile);
+    LoadedCase alone = loaded.with(loaded.setup().numerics().withoutFlow());
+    return calculate(caseFile, alone).findings();
+  }
+
   /** Reads, calculates, writes and prints. */
-  void check(Path caseFile, Path folder) {
+  StoredRun check(Path caseFile, Path folder) {
     LoadedCase loaded = CaseFile.read(caseFile);
     checkWritable(folder);
     LoadedCase wanted = flow ? loaded : loaded.with(loaded.setup().numerics().withoutFlow());
@@ -73,6 +80,7 @@ final class CaseCheck {
     if (!flow && !answers.json() && !answers.quiet()) {
       new FlowTable(console).print(run.findings(), calculate(caseFile, loaded).findings());
     }
+    return run;
   }
 
   private static void checkWritable(Path folder) {

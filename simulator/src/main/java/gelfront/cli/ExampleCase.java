@@ -9,14 +9,24 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 
-/** A shipped example: a case file and the mesh of the same name. */
+/** A shipped example: a case file and its mesh. */
 final class ExampleCase {
   private static final String FOLDER = "/gelfront/examples/";
 
   private final String name;
+  private final String mesh;
 
+  /** Its mesh has the same name. */
   ExampleCase(String name) {
+    this(name, name);
+  }
+
+  /**
+   * @param mesh name of the mesh's file
+   */
+  ExampleCase(String name, String mesh) {
     this.name = name;
+    this.mesh = mesh;
   }
 
   /**
@@ -26,7 +36,7 @@ final class ExampleCase {
    * @throws OutputFailure if a file of that name is there and differs: somebody has changed it
    */
   Path copyTo(Path folder) throws IOException {
-    List<String> files = List.of(name + ".stl", name + ".toml");
+    List<String> files = List.of(mesh + ".stl", name + ".toml");
     for (String file : files) {
       refuseChanged(folder.resolve(file), content(file));
     }

@@ -1,10 +1,9 @@
 package gelfront.cli;
 
-import gelfront.base.Quantities;
 import gelfront.finding.Findings;
-import gelfront.finding.Pocket;
+import gelfront.report.Comparison;
+import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
 
 /** What conduction alone says and what the flow says, side by side. */
 final class FlowTable {
@@ -15,39 +14,22 @@ final class FlowTable {
   }
 
   void print(Findings alone, Findings withFlow) {
+    print(List.of("conduction alone", "with flow"), List.of(alone, withFlow));
+  }
+
+  /**
+   * @param heads of the columns
+   * @param all one each
+   */
+  void print(List<String> heads, List<Findings> all) {
     console.out().println();
-    line("", "conduction alone", "with flow");
-    row("no more feeding from", alone, withFlow, f -> seconds(f.fed().halfAt()));
-    row("gate closes", alone, withFlow, f -> seconds(f.gateSets()));
-    row("part has set", alone, withFlow, f -> seconds(f.partSets()));
-    row("unfed", alone, withFlow, f -> Quantities.ml(f.fed().unfed()));
-    row("deepest dent", alone, withFlow, FlowTable::deepest);
-    row("verdict", alone, withFlow, f -> f.severity().name().toLowerCase(Locale.ROOT));
+    line("", heads);
+    Comparison.of(all).forEach(r -> line(r.name(), r.values()));
   }
 
-  private void row(String what, Findings a, Findings b, Function<Findings, String> of) {
-    line(what, of.apply(a), of.apply(b));
-  }
-
-  private void line(String what, String a, String b) {
-    console
-        .out()
-        .println(String.format(Locale.ROOT, "  %-22s %-20s %s", what, a, b).stripTrailing());
-  }
-
-  private static String seconds(double t) {
-    return Double.isFinite(t) ? Quantities.say("%.1f s", t) : "never";
-  }
-
-  private static String deepest(Findings f) {
-    return f.pockets().stream()
-        .map(Pocket::dents)
-        .filter(d -> !d.isEmpty())
-        .findFirst()
-        .map(
-            d ->
-                Quantities.say(
-                    "%.2f to %.2f mm", 1e3 * d.get(0).depthLow(), 1e3 * d.get(0).depthHigh()))
-        .orElse("none");
+  private void line(String what, List<String> values) {
+    StringBuilder s = new StringBuilder(String.format(Locale.ROOT, "  %-22s", what));
+    values.forEach(v -> s.append(String.format(Locale.ROOT, " %-20s", v)));
+    console.out().println(s.toString().stripTrailing());
   }
 }
