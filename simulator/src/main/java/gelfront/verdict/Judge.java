@@ -33,6 +33,9 @@ public final class Judge {
    */
   private static final double WITH_GATE = 0.9;
 
+  /** Gate widths: what suction a wider sprue takes it takes where it narrows to the gate. */
+  private static final double WIDE_SPRUE = 2;
+
   /** Share of a pocket's own width from which what closed before it is no constriction. */
   private static final double AS_WIDE = 0.9;
 
@@ -208,12 +211,15 @@ public final class Judge {
   }
 
   private Constriction constriction(int saddle, double closed) {
-    if (sprueByFlow(saddle, closed) && shot.flow().get().dryAt() > closed + DRY) {
-      int at = SprueWidth.narrowest(cavity, walls, voxels.mouth().direction());
-      return new Constriction(Constriction.Kind.SPRUE, place(at), 2 * walls.distance(at), closed);
-    }
     Vec3 at = place(saddle);
     GatePlace gate = voxels.gateNear(at);
+    if (sprueByFlow(saddle, closed) && shot.flow().get().dryAt() > closed + DRY) {
+      int narrow = SprueWidth.narrowest(cavity, walls, voxels.mouth().direction());
+      double width = 2 * walls.distance(narrow);
+      if (width < WIDE_SPRUE * gate.width()) {
+        return new Constriction(Constriction.Kind.SPRUE, place(narrow), width, closed);
+      }
+    }
     double gateCloses = gateOf[voxels.gates().indexOf(gate) + 1];
     boolean atGate = beside(gate, at) && closed >= WITH_GATE * gateCloses;
     Constriction.Kind kind =

@@ -18,12 +18,15 @@ import gelfront.mesh.example.Examples;
 import gelfront.mesh.shape.Solids;
 import gelfront.setup.Block;
 import gelfront.setup.Case;
+import gelfront.setup.CaseFile;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.Numerics;
+import gelfront.setup.PartLoader;
 import gelfront.setup.PartShape;
 import gelfront.setup.Section;
 import gelfront.setup.Shot;
 import gelfront.voxelize.VoxelException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -190,6 +193,30 @@ class CaseRunnerTest {
     Constriction c = f.pockets().get(0).constriction();
     assertEquals(Constriction.Kind.SPRUE, c.kind());
     assertEquals(4e-3, c.width(), 0.71e-3);
+  }
+
+  /** Though most suction is spent in the sprue: where it narrows to the gate. */
+  @Test
+  void aWideSprueIsNotBlamedForItsGate() {
+    String text =
+        """
+        part.caliper = [
+          { distance = "0 mm", width = "5 mm", height = "5 mm" },
+          { distance = "6 mm", width = "12 mm", height = "12 mm" },
+          { distance = "46 mm", width = "12 mm", height = "12 mm" },
+          { distance = "56 mm", width = "5 mm", height = "5 mm" }]
+        gate = { at = ["0 mm", "0 mm", "0 mm"], direction = [-1, 0, 0], size = "3 mm", land = "3 mm" }
+        sprue = { diameter = "10 mm", length = "30 mm" }
+        block = { material = "aluminium-6061", wall = "12 mm" }
+        plastisol = { grade = "soft", no_flow = "100 degC" }
+        shot = { temperature = "165.6 degC", hold_time = "0 s" }
+        numerics = { level = "quick", voxel = "0.5 mm" }
+        """;
+    Case loose = CaseFile.parse("rod", text, Path.of("")).setup();
+
+    Findings f = findings(loose, PartLoader.load(loose.part()).mesh());
+
+    assertEquals(Constriction.Kind.GATE, f.pockets().get(0).constriction().kind());
   }
 
   /** Common practice, no source. */
