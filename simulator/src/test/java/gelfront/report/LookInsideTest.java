@@ -246,7 +246,7 @@ class LookInsideTest {
         byte[] line = new byte[64];
         int n = Math.max(0, s.getInputStream().read(line));
         String call = new String(line, 0, n, StandardCharsets.US_ASCII);
-        if (!OWN.matcher(call).find()) {
+        if (!call.isEmpty() && !OWN.matcher(call).find()) { // some are opened ahead and never used
           calls.add(call);
         }
       } catch (IOException e) {
