@@ -83,13 +83,26 @@ final class Level {
   }
 
   double fromNeighbours(double[] v, int c) {
-    int[] start = graph.start();
+    return from(v, graph.start()[c], graph.start()[c + 1]);
+  }
+
+  private double from(double[] v, int first, int end) {
     int[] other = graph.other();
     double sum = 0;
-    for (int k = start[c]; k < start[c + 1]; k++) {
+    for (int k = first; k < end; k++) {
       sum += value[k] * v[other[k]];
     }
     return sum;
+  }
+
+  /** Forth from x = 0, when nodes further on count for nothing. */
+  void forthFromZero() {
+    int[] start = graph.start();
+    int[] after = graph.after();
+    for (int a = 0; a < count; a++) {
+      int c = active[a];
+      x[c] = (r[c] + from(x, start[c], after[c])) / diagonal[c];
+    }
   }
 
   void forth() {
@@ -106,19 +119,16 @@ final class Level {
     }
   }
 
-  void clear() {
-    for (int a = 0; a < count; a++) {
-      x[active[a]] = 0;
-    }
-  }
-
+  /** What {@link #forthFromZero} leaves: each node is right but for the nodes after it. */
   void restrictInto(Level coarse) {
+    int[] start = graph.start();
+    int[] after = graph.after();
     for (int a = 0; a < coarse.count; a++) {
       coarse.r[coarse.active[a]] = 0;
     }
     for (int a = 0; a < count; a++) {
       int c = active[a];
-      coarse.r[up[c]] += r[c] - diagonal[c] * x[c] + fromNeighbours(x, c);
+      coarse.r[up[c]] += from(x, after[c], start[c + 1]);
     }
   }
 

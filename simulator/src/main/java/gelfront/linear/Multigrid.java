@@ -125,16 +125,16 @@ public final class Multigrid {
 
   private void cycle(int at) {
     Level level = levels.get(at);
-    level.clear();
+    level.forthFromZero();
     if (level.up == null) {
-      for (int s = 0; s < COARSEST_SWEEPS; s++) {
+      level.back();
+      for (int s = 1; s < COARSEST_SWEEPS; s++) {
         level.forth();
         level.back();
       }
       return;
     }
     Level coarse = levels.get(at + 1);
-    level.forth();
     level.restrictInto(coarse);
     cycle(at + 1);
     level.addFrom(coarse);
