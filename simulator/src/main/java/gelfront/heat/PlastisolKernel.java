@@ -35,6 +35,10 @@ final class PlastisolKernel {
   private final int voxels;
 
   private final double[] volume;
+
+  /** Of its own edge that a cell holds. */
+  private final double[] cubes;
+
   private final int[] wallCells;
   private final int[] wallFrom;
 
@@ -61,6 +65,11 @@ final class PlastisolKernel {
   /** 1 over the conductance of a face, per entry of wallCells. */
   private final double[] perWallFace;
 
+  /** K that {@link Curvature} takes off each cell, and what that adds to a cell's inflow. */
+  private final double[] bend;
+
+  private final double[] extra;
+
   private double largeFace;
   private double smallFace;
   private double[] stage1;
@@ -78,6 +87,8 @@ final class PlastisolKernel {
     this.cavity = cavity;
     this.voxels = cavity.voxels();
     this.volume = cavity.volumes();
+    this.cubes = new double[n];
+    Arrays.setAll(cubes, i -> volume[i] / cavity.cubeVolume(i));
     this.wallCells = wallCells;
     this.cellConductivity = variable ? new double[n] : null;
     for (int f = 0; f < 6; f++) {
@@ -94,6 +105,8 @@ final class PlastisolKernel {
     stage2 = new double[n];
     fastest = new double[Workers.chunks(n)];
     perWallFace = new double[wallCells.length];
+    bend = new double[n];
+    extra = new double[n];
   }
 
   /** First entry of each block in a rising list of cells, and the list's length at the end. */
@@ -117,6 +130,57 @@ final class PlastisolKernel {
   /** Stages of the last step. */
   int stages() {
     return stages;
+  }
+
+  /**
+   * Takes the curvature for the steps to come.
+   *
+   * @param t °C per cell, in the middle of the step
+   * @param k W/m K where it does not vary
+   * @param wall W/K, sum of U over the walls of a cell, per entry of wallCells
+   * @param wallSource W, sum of U T_wall over the walls of a cell, per entry of wallCells
+   */
+  void curve(double[] t, double k, double[] wall, double[] wallSource) {
+    conductances(cellConductivity == null ? k : 1);
+    workers.over(n, (a, b) -> bends(t, wall, wallSource, a, b));
+    workers.over(n, (a, b) -> extras(t, a, b));
+  }
+
+  private void bends(double[] t, double[] wall, double[] source, int from, int to) {
+    double[][] buffer = buffers.get();
+    for (int a = from; a < to; a += BLOCK) {
+      int b = Math.min(to, a + BLOCK);
+      inward(t, a, b, buffer);
+      for (int w = wallFrom[a / BLOCK]; w < wallFrom[a / BLOCK + 1]; w++) {
+        int c = wallCells[w];
+        inflow[c] += (source[w] - wall[w] * t[c]) * perWallFace[w];
+      }
+      for (int i = a; i < b; i++) {
+        double over = cellConductivity == null ? 1 : cellConductivity[i];
+        bend[i] = Curvature.bend(inflow[i] / over, cubes[i]);
+      }
+    }
+  }
+
+  private void extras(double[] t, int from, int to) {
+    double[][] buffer = buffers.get();
+    for (int a = from; a < to; a += BLOCK) {
+      int b = Math.min(to, a + BLOCK);
+      int count = b - a;
+      System.arraycopy(t, a, buffer[0], 0, count);
+      System.arraycopy(bend, a, buffer[1], 0, count);
+      Arrays.fill(buffer[2], 0, count, 0);
+      for (int f = 0; f < 6; f++) {
+        across[f].copy(t, a, b, buffer[3]);
+        across[f].copy(bend, a, b, buffer[4]);
+        Arrays.fill(buffer[5], 0, count, 0);
+        Curvature.add(count, buffer[0], buffer[1], buffer[3], buffer[4], buffer[5]);
+        for (int i = 0; i < count; i++) {
+          buffer[2][i] += face(a + i, neighbours[6 * (a + i) + f]) * buffer[5][i];
+        }
+      }
+      System.arraycopy(buffer[2], 0, extra, a, count);
+    }
   }
 
   /**
@@ -277,11 +341,11 @@ final class PlastisolKernel {
       for (int w = wallFrom[a / BLOCK]; w < wallFrom[a / BLOCK + 1]; w++) {
         int c = wallCells[w];
         double own = t0[c];
-        inflow[c] += (source[w] - wall[w] * own) / faceOf(c);
+        inflow[c] += (source[w] - wall[w] * own) * perWallFace[w];
         mean[w] = own;
       }
       for (int i = a; i < b; i++) {
-        rate0[i] = facePerCapacity[i] * inflow[i];
+        rate0[i] = facePerCapacity[i] * (inflow[i] + extra[i]);
         y1[i] = step * rate0[i];
         y2[i] = 0;
       }

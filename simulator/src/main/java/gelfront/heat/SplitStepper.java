@@ -40,6 +40,8 @@ public final class SplitStepper implements HeatStepper {
   private final double[] heat;
   private final double[] change;
   private final double[] predicted;
+  private final double[] middle;
+  private final WallBend wallBend;
   private double[] added;
   private double lastStep;
   private int passes;
@@ -66,6 +68,8 @@ public final class SplitStepper implements HeatStepper {
     heat = new double[model.mould().count()];
     change = new double[heat.length];
     predicted = new double[heat.length];
+    middle = new double[n];
+    wallBend = new WallBend(cavity, reach);
   }
 
   /** Metres along the axis from the middle of the cell's true volume to the wall; per wall. */
@@ -116,6 +120,9 @@ public final class SplitStepper implements HeatStepper {
       predicted[m] = scale * change[m];
       change[m] = predicted[m];
     }
+    if (lastStep == 0) {
+      tryOut(state, dt, mouth);
+    }
     passes = 0;
     double miss = Double.POSITIVE_INFINITY;
     while (true) {
@@ -135,6 +142,14 @@ public final class SplitStepper implements HeatStepper {
     lastStep = dt;
   }
 
+  /** Without a step before nobody knows the middle of this one. */
+  private void tryOut(ThermalState state, double dt, MouthFilm mouth) {
+    pass(state, dt, mouth);
+    for (int i = 0; i < middle.length; i++) {
+      middle[i] += 0.5 * added[i];
+    }
+  }
+
   private void prepare(ThermalState state, double dt, MouthFilm mouth) {
     double ratio = lastStep > 0 ? dt / lastStep : 0;
     double[] t = state.temperature;
@@ -145,6 +160,7 @@ public final class SplitStepper implements HeatStepper {
         (a, b) -> {
           for (int i = a; i < b; i++) {
             double ahead = t[i] + ratio * (t[i] - before[i]);
+            middle[i] = 0.5 * (t[i] + ahead);
             capacity[i] =
                 Math.abs(ahead - t[i]) > 1e-6
                     ? (curves.enthalpy(ahead) - state.enthalpy[i]) / (ahead - t[i])
@@ -181,18 +197,39 @@ public final class SplitStepper implements HeatStepper {
     return m >= 0 ? state.mould[m] + 0.5 * predicted[m] : mouth.temperature();
   }
 
+  /** °C that a wall's cell loses heat against. */
+  private double driven(ThermalState state, MouthFilm mouth, int w) {
+    return wallBend.at(w) + beyond(state, mouth, w);
+  }
+
+  private void bendWalls(ThermalState state, MouthFilm mouth) {
+    double[] k = kernel.cellConductivity();
+    double constant = curves.conductivity(0);
+    int[] cell = model.cavity().walls().cell();
+    for (int w = 0; w < conductance.length; w++) {
+      double fall = middle[cell[w]] - beyond(state, mouth, w);
+      wallBend.take(w, middle, fall, conductance[w], k == null ? constant : k[cell[w]]);
+    }
+  }
+
   private void pass(ThermalState state, double dt, MouthFilm mouth) {
+    if (passes == 1) {
+      bendWalls(state, mouth);
+    }
     Arrays.fill(source, 0);
     for (int w = 0; w < conductance.length; w++) {
-      source[meanAt[w]] += conductance[w] * beyond(state, mouth, w);
+      source[meanAt[w]] += conductance[w] * driven(state, mouth, w);
     }
     double k = curves.conductivity(0);
+    if (passes == 1) {
+      kernel.curve(middle, k, wall, source);
+    }
     added = kernel.step(state.temperature, capacity, k, wall, source, dt, mean);
     Arrays.fill(heat, 0);
     for (int w = 0; w < conductance.length; w++) {
       int m = model.mouldCell()[w];
       if (m >= 0) {
-        heat[m] += dt * conductance[w] * (mean[meanAt[w]] - beyond(state, mouth, w));
+        heat[m] += dt * conductance[w] * (mean[meanAt[w]] - driven(state, mouth, w));
       }
     }
     mouldSolver.solve(state.mould, heat, dt, change);
@@ -210,7 +247,7 @@ public final class SplitStepper implements HeatStepper {
     double out = 0;
     for (int w = 0; w < conductance.length; w++) {
       if (model.mouldCell()[w] < 0) {
-        out += dt * conductance[w] * (mean[meanAt[w]] - mouth.temperature());
+        out += dt * conductance[w] * (mean[meanAt[w]] - driven(state, mouth, w));
       }
     }
     double[] mould = mouldSolver.apply(state.mould, heat, dt, change);

@@ -18,8 +18,8 @@ import java.util.function.Function;
 
 /**
  * A part that stays in memory while gate, sprue, block and recipe change. The mesh is read once;
- * what of its voxels a change leaves alone is used again ({@link KeptVoxels}). Voxels follow the
- * narrowest feed section: to keep the part's while the gate's size changes, state the voxel.
+ * what of its voxels a change leaves alone is used again ({@link KeptVoxels}). Only cells in narrow
+ * channels follow the size of these.
  *
  * <p>Results are those of {@link CaseRunner} to the last bit, whatever was asked before. Requests
  * may come from any thread. A request that a newer one, or its own {@code cancel}, makes pointless

@@ -7,8 +7,15 @@ import java.util.Optional;
 
 /**
  * Values of a stored run at any place in the plastisol: linear between the eight nearest cell
- * centres along each axis, of which only plastisol cells count. So values are of second order
- * inside, and those of the nearest cells within half a cell of the wall.
+ * centres, of which only plastisol cells count. Set times and temperatures get the parabola's part,
+ * too, so that a middle that lies between cells is not read too cold (a bar of 12 cells across 2 %
+ * too early):
+ *
+ * <pre>
+ *   value = linear - sum over axes of f (1 - f) / 2 d,   d the lesser of the second differences
+ * </pre>
+ *
+ * <p>at both ends, f the place between them; none where a cell is missing or signs differ.
  */
 public final class FieldProbe {
   /** A place in no plastisol cell still counts as inside while this much of its cells is. */
@@ -52,7 +59,7 @@ public final class FieldProbe {
     for (int i = 0; i < 8; i++) {
       weight[i] /= sum;
     }
-    return Optional.of(reading(corner, weight, corner[nearest]));
+    return Optional.of(reading(place, corner, weight, corner[nearest]));
   }
 
   /**
@@ -106,18 +113,21 @@ public final class FieldProbe {
     return Math.abs(d.x()) <= half && Math.abs(d.y()) <= half && Math.abs(d.z()) <= half;
   }
 
-  private Reading reading(int[] corner, double[] weight, int nearest) {
+  private Reading reading(Vec3 place, int[] corner, double[] weight, int nearest) {
     int n = fields.snapshots().size();
     double[] times = new double[n];
     double[] temperatures = new double[n];
     for (int s = 0; s < n; s++) {
+      float[] t = fields.snapshots().get(s).temperature();
       times[s] = fields.snapshots().get(s).time();
-      temperatures[s] = mix(fields.snapshots().get(s).temperature(), corner, weight);
+      temperatures[s] = mix(t, corner, weight) - bend(place, t, corner, weight);
     }
+    float[] set = fields.setTime();
+    double setTime = mix(set, corner, weight);
     return new Reading(
         Region.values()[fields.region()[nearest]],
         fields.pocket()[nearest],
-        mix(fields.setTime(), corner, weight),
+        Double.isInfinite(setTime) ? setTime : setTime - bend(place, set, corner, weight),
         mix(fields.cutOff(), corner, weight),
         times,
         temperatures);
@@ -131,5 +141,45 @@ public final class FieldProbe {
       }
     }
     return sum;
+  }
+
+  /** What a linear value is above the parabola, along all axes. */
+  private double bend(Vec3 place, float[] values, int[] corner, double[] weight) {
+    Vec3 q = place.minus(fields.origin()).times(1 / fields.spacing());
+    double[] at = {q.x() - 0.5, q.y() - 0.5, q.z() - 0.5};
+    double sum = 0;
+    for (int axis = 0; axis < 3; axis++) {
+      double f = at[axis] - Math.floor(at[axis]);
+      for (int low = 0; low < 8; low++) {
+        int high = low | 1 << axis;
+        if (low != high && corner[low] >= 0 && corner[high] >= 0) {
+          double d = least(second(values, corner[low], axis), second(values, corner[high], axis));
+          sum += 0.5 * f * (1 - f) * d * (weight[low] + weight[high]);
+        }
+      }
+    }
+    return sum;
+  }
+
+  private static double least(double a, double b) {
+    return a * b > 0 ? Math.copySign(Math.min(Math.abs(a), Math.abs(b)), a) : 0;
+  }
+
+  /** Second difference at a cell along an axis; 0 where a neighbour is missing or never set. */
+  private double second(float[] values, int at, int axis) {
+    int cell = fields.cells()[at];
+    int[] step = {1, fields.nx(), fields.nx() * fields.ny()};
+    int[] count = {fields.nx(), fields.ny(), fields.nz()};
+    int position = cell / step[axis] % count[axis];
+    if (position == 0 || position == count[axis] - 1) {
+      return 0;
+    }
+    int before = Arrays.binarySearch(fields.cells(), cell - step[axis]);
+    int after = Arrays.binarySearch(fields.cells(), cell + step[axis]);
+    if (before < 0 || after < 0) {
+      return 0;
+    }
+    double d = (double) values[before] - 2.0 * values[at] + values[after];
+    return Double.isFinite(d) ? d : 0;
   }
 }

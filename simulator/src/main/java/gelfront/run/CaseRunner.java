@@ -24,6 +24,9 @@ import java.util.Optional;
 
 /** Runs a case: voxels, cooling, judgement. */
 public final class CaseRunner {
+  /** K that the middle of the last cell may be above its mean, at most. */
+  private static final double MIDDLES = 0.5;
+
   /** Longest shot that is followed, s: two hours. A part that is not firm by then never will be. */
   private static final double LONGEST = 7200;
 
@@ -69,8 +72,8 @@ public final class CaseRunner {
     Cavity cavity = model.cavity();
     HeatCurves curves = HeatCurves.of(c.plastisol());
     ThermalState state = new ThermalState(model, curves, c.shot().temperature());
-    CrossingTimes set = new CrossingTimes(cavity.count(), c.plastisol().noFlow());
-    CrossingTimes firm = new CrossingTimes(cavity.count(), c.plastisol().firm());
+    CrossingTimes set = new CrossingTimes(cavity, c.plastisol().noFlow());
+    CrossingTimes firm = new CrossingTimes(cavity, c.plastisol().firm());
     HistoryRecorder history = new HistoryRecorder(model);
     history.start(state);
     Optional<Feeding> feeding =
@@ -87,7 +90,7 @@ public final class CaseRunner {
             StepControl.tolerance(c.numerics().level(), c.block()),
             watching,
             feeding.map(f -> flow(f, c.shot())).orElse(Flow.NONE));
-    int steps = shot.run(state, c.plastisol().firm(), LONGEST, progress);
+    int steps = shot.run(state, c.plastisol().firm() - MIDDLES, LONGEST, progress);
     history.end(state);
     ShotRecord record =
         new ShotRecord(

@@ -137,7 +137,7 @@ public final class CaseKeys {
         open_at          time at which the mould is opened; left out: when the part is firm
       [numerics]
         level            quick, normal or fine
-        voxel            edge of a voxel; left out: by level and gate
+        voxel            edge of a voxel; left out: by level; gates get smaller ones
       [[filing]]
         at               place
         reach            how far round it

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * How finely to compute.
  *
  * @param level picks voxel size and steps
- * @param voxel edge in metres; absent: by level and the narrowest feed section
+ * @param voxel edge in metres; absent: by level; narrow channels get smaller cells in either case
  * @param flow whether the feeding flow is calculated; false: what conduction alone would do
  */
 public record Numerics(Level level, OptionalDouble voxel, boolean flow) {

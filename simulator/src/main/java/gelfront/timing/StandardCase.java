@@ -187,8 +187,8 @@ public final class StandardCase {
     HeatCurves curves = curves();
     ThermalState state = new ThermalState(model, curves, START);
     SplitStepper stepper = new SplitStepper(model, curves, workers);
-    CrossingTimes set = new CrossingTimes(model.cavity().count(), SET);
-    CrossingTimes firm = new CrossingTimes(model.cavity().count(), FIRM);
+    CrossingTimes set = new CrossingTimes(model.cavity(), SET);
+    CrossingTimes firm = new CrossingTimes(model.cavity(), FIRM);
     int[] passes = new int[1];
     StepObserver count = (s, from) -> passes[0] += stepper.passes();
     ShotRun shot =

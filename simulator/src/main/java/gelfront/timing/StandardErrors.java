@@ -39,6 +39,11 @@ public record StandardErrors(double[] axis, double[] half, double last) {
           new Probe(85, 56.366, 2.5, 35.466),
           new Probe(95, 26.611, 1.66667, 17.589));
 
+  /** Where the body is thickest, metres along the axis: no cell's middle need lie on that. */
+  private static final double THICK_FROM = 30e-3;
+
+  private static final double THICK_TO = 50e-3;
+
   /** Places round the axis of which the mean is taken. */
   private static final int ROUND = 16;
 
@@ -63,9 +68,10 @@ public record StandardErrors(double[] axis, double[] half, double last) {
     double[] axis = PROBES.stream().mapToDouble(p -> ring(set, p, 0) / p.axisSet() - 1).toArray();
     double[] half =
         PROBES.stream().mapToDouble(p -> ring(set, p, p.halfMm()) / p.halfSet() - 1).toArray();
-    float last = 0;
-    for (float t : run.firm()) {
-      last = Math.max(last, t);
+    List<FieldProbe> firm = probes(cavity, run.firm());
+    double last = 0;
+    for (double x = THICK_FROM; x <= THICK_TO; x += 0.5e-3) {
+      last = Math.max(last, at(firm, new Vec3(x, 0, 0)));
     }
     return new StandardErrors(axis, half, last / LAST - 1);
   }

@@ -155,7 +155,7 @@ public final class Timings {
     tell("  first        %6.2f s   once the part is read", live.first());
     live.median(runs, live::otherGate); // warm
     live.forgetGap();
-    tell("  other gate   %6.2f s   voxels follow its size", live.median(runs, live::otherGate));
+    tell("  other gate   %6.2f s   new cells in it", live.median(runs, live::otherGate));
     tell("  other sprue  %6.2f s   the same voxels", live.median(runs, live::otherSprue));
     tell("  other recipe %6.2f s   the same model", live.median(runs, live::otherRecipe));
     tell("  longest time without asking whether to stop, when warm: %.0f ms", live.gap() * 1e3);

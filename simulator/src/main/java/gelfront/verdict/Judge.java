@@ -13,6 +13,7 @@ import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
 import gelfront.grid.Basins;
 import gelfront.grid.Cavity;
+import gelfront.grid.Chords;
 import gelfront.grid.MergeTree;
 import gelfront.grid.WallDistance;
 import gelfront.mesh.Vec3;
@@ -202,6 +203,12 @@ public final class Judge {
     return half;
   }
 
+  /** Metres across: the least way from wall to wall, or what no cell's middle can hide. */
+  private double width(int cell) {
+    double hidden = Math.sqrt(3) * cavity.edge(cell);
+    return Math.min(Chords.least(cavity, cell), 2 * halfWidth(cell) + hidden);
+  }
+
   /** Whether the flow, not a cell that has set, closed the sprue: all of it at once. */
   private boolean sprueByFlow(int saddle, double closed) {
     return cavity.region()[saddle] == Cavity.Region.SPRUE.ordinal()
@@ -233,7 +240,7 @@ public final class Judge {
         && kind != Constriction.Kind.NECK) {
       kind = Constriction.Kind.DRY_SPRUE;
     }
-    double width = kind == Constriction.Kind.GATE ? gate.width() : 2 * halfWidth(saddle);
+    double width = kind == Constriction.Kind.GATE ? gate.width() : width(saddle);
     return new Constriction(kind, at, width, closed);
   }
 

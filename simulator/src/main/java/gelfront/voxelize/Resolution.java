@@ -81,7 +81,7 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
 
   private static double voxel(Numerics.Level level) {
     return switch (level) {
-      case QUICK -> 0.6e-3;
+      case QUICK -> 0.7e-3;
       case NORMAL -> 0.5e-3;
       case FINE -> 0.3e-3;
     };

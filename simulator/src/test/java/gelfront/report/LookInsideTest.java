@@ -111,8 +111,9 @@ class LookInsideTest {
     int want = ColourRamp.STANDARD.at(scale.share(value));
     String[] got = said(dom, "middle").split(" ", -1);
     for (int c = 0; c < 3; c++) {
-      // Half floats and 8-bit weights of a texture unit: a few of 256 steps.
-      assertEquals((want >> (16 - 8 * c)) & 255, Integer.parseInt(got[c]), 6, "colour " + c);
+      // Half floats and 8-bit weights of a texture unit: a few of 256 steps; linear there, a few
+      // more.
+      assertEquals((want >> (16 - 8 * c)) & 255, Integer.parseInt(got[c]), 10, "colour " + c);
     }
   }
 

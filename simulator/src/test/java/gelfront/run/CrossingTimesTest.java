@@ -3,22 +3,27 @@ package gelfront.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.grid.Cavity;
+import gelfront.grid.VoxelModel;
 import gelfront.material.HeatCurves;
+import gelfront.mesh.Vec3;
 import gelfront.state.ThermalState;
 import gelfront.timing.StandardCase;
+import java.util.Arrays;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class CrossingTimesTest {
   private static final HeatCurves CURVES = StandardCase.curves();
-  private final ThermalState state = new ThermalState(StandardCase.model(3e-3), CURVES, 165);
+  private static final VoxelModel MODEL = StandardCase.model(3e-3);
+  private final ThermalState state = new ThermalState(MODEL, CURVES, 165);
 
   private void step(CrossingTimes times, double dt, DoubleUnaryOperator temperature) {
     double from = state.time;
     state.time += dt;
-    state.previous[0] = temperature.applyAsDouble(from);
-    state.temperature[0] = temperature.applyAsDouble(state.time);
+    Arrays.fill(state.previous, temperature.applyAsDouble(from));
+    Arrays.fill(state.temperature, temperature.applyAsDouble(state.time));
     times.after(state, from);
   }
 
@@ -30,7 +35,7 @@ class CrossingTimesTest {
       double at = 2 + 3 * random.nextDouble();
       double slope = 1 + random.nextDouble();
       double bend = 0.2 * random.nextDouble() - 0.05;
-      CrossingTimes times = new CrossingTimes(state.temperature.length, 105);
+      CrossingTimes times = new CrossingTimes(MODEL.cavity(), 105);
 
       while (state.time < 6) {
         step(
@@ -45,16 +50,38 @@ class CrossingTimesTest {
 
   @Test
   void theFirstStepIsStraight() {
-    CrossingTimes times = new CrossingTimes(state.temperature.length, 105);
+    CrossingTimes times = new CrossingTimes(MODEL.cavity(), 105);
 
     step(times, 2, t -> 165 - 60 * t * t);
 
     assertEquals(0.5, times.times()[0], 1e-6);
   }
 
+  /** The mean of q x^2 over a cell is q dx^2 / 12 more than in its middle. */
+  @Test
+  void theMiddleOfACellIsWatchedNotItsMean() {
+    double q = 2e6;
+    Cavity cavity = StandardCase.model(1e-3).cavity();
+    ThermalState bent = new ThermalState(StandardCase.model(1e-3), CURVES, 165);
+    CrossingTimes times = new CrossingTimes(cavity, 105);
+    int deep = cavity.nearest(new Vec3(40e-3, 0, 0));
+    double y = cavity.centre(deep, 1);
+    for (int c = 0; c < cavity.count(); c++) {
+      double off = cavity.centre(c, 1) - y;
+      double above = q * off * off + q * 1e-6 / 12;
+      bent.previous[c] = 110 + above;
+      bent.temperature[c] = 100 + above;
+    }
+    bent.time = 1;
+
+    times.after(bent, 0);
+
+    assertEquals(0.5, times.times()[deep], 1e-6);
+  }
+
   @Test
   void whatWarmsAgainHasNotSet() {
-    CrossingTimes times = new CrossingTimes(state.temperature.length, 105);
+    CrossingTimes times = new CrossingTimes(MODEL.cavity(), 105);
 
     step(times, 1, t -> 110 - 10 * t);
     step(times, 1, t -> 90 + 10 * t);

@@ -97,7 +97,9 @@ class ShotRunTest {
     StandardCase.Run run = StandardCase.run(MODEL, Workers.SERIAL, NORMAL);
 
     assertTrue(run.steps() <= STEPS_ON_SCHEDULE, "" + run.steps());
-    assertEquals(0, worst(run.set(), onScheduleWithManySteps(8 * run.steps())), 1e-3);
+    // 0.09 % before curvature was foreseen from the step before, which costs the cells at walls
+    // some.
+    assertEquals(0, worst(run.set(), onScheduleWithManySteps(8 * run.steps())), 1.5e-3);
     assertTrue(run.state().ledger.imbalance() < 1e-9);
   }
 
@@ -105,7 +107,7 @@ class ShotRunTest {
   private static float[] onScheduleWithManySteps(int least) {
     ThermalState state = new ThermalState(MODEL, CURVES, 165);
     SplitStepper stepper = new SplitStepper(MODEL, CURVES, Workers.SERIAL);
-    CrossingTimes set = new CrossingTimes(MODEL.cavity().count(), StandardCase.SET);
+    CrossingTimes set = new CrossingTimes(MODEL.cavity(), StandardCase.SET);
     int steps = 0;
     for (; state.time < StandardCase.END; steps++) {
       double from = state.time;
@@ -138,7 +140,7 @@ class ShotRunTest {
   private static float[] secondShot(double[] mould, double tolerance) {
     ThermalState state = new ThermalState(MODEL, CURVES, 165);
     System.arraycopy(mould, 0, state.mould, 0, mould.length);
-    CrossingTimes set = new CrossingTimes(MODEL.cavity().count(), StandardCase.SET);
+    CrossingTimes set = new CrossingTimes(MODEL.cavity(), StandardCase.SET);
     SplitStepper stepper = new SplitStepper(MODEL, CURVES, Workers.SERIAL);
     new ShotRun(stepper, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set))
         .run(state, StandardCase.SET, 1000, Progress.NONE);
@@ -149,7 +151,7 @@ class ShotRunTest {
   void aRunThatPausesEndsAsOneThatDoesNot() {
     float[] straight = StandardCase.run(MODEL, Workers.SERIAL, NORMAL).set();
     ThermalState state = new ThermalState(MODEL, CURVES, 165);
-    CrossingTimes set = new CrossingTimes(MODEL.cavity().count(), StandardCase.SET);
+    CrossingTimes set = new CrossingTimes(MODEL.cavity(), StandardCase.SET);
     SplitStepper stepper = new SplitStepper(MODEL, CURVES, Workers.SERIAL);
     ShotRun shot = new ShotRun(stepper, ShotRun.Mouth.SHUT, List.of(set));
 

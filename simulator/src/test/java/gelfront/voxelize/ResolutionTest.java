@@ -37,8 +37,8 @@ class ResolutionTest {
     Resolution normal = level(Numerics.Level.NORMAL, 3e-3, small);
     Resolution fine = level(Numerics.Level.FINE, 3e-3, small);
 
-    assertEquals(0.6e-3, quick.voxel(), 1e-12);
-    assertEquals(0.6e-3, quick.smallest(), 1e-12);
+    assertEquals(0.7e-3, quick.voxel(), 1e-12);
+    assertEquals(0.35e-3, quick.smallest(), 1e-12);
     assertEquals(0.5e-3, normal.voxel(), 1e-12);
     assertEquals(0.25e-3, normal.smallest(), 1e-12);
     assertEquals(0.3e-3, fine.voxel(), 1e-12);

@@ -50,6 +50,7 @@ public final class CoupledStepper implements HeatStepper {
   private final double[] known;
   private final double[] r;
   private final double[] correction;
+  private final double[] more;
   private final double[] flux0;
   private final double[] flux1;
   private final double[] flux2;
@@ -81,6 +82,7 @@ public final class CoupledStepper implements HeatStepper {
     known = new double[nodes];
     r = new double[nodes];
     correction = new double[nodes];
+    more = new double[nodes];
     flux0 = new double[nodes];
     flux1 = new double[nodes];
     flux2 = new double[nodes];
@@ -107,20 +109,29 @@ public final class CoupledStepper implements HeatStepper {
     double c = D * dt;
     network.conduct(start);
     network.ground(mouth, start, ground);
-    network.fluxes(start, ground, mouth, flux0);
+    guess(0.5 * dt);
+    double outMore = network.curve(t, mouth, ground, more);
+    fluxes(start, mouth, flux0);
     double air = W * toAir(start);
     double out = W * out(start, mouth);
     guess(2 * c);
     stage(state, mouth, flux0, 1, flux0, 0, c);
-    network.fluxes(t, ground, mouth, flux1);
+    fluxes(t, mouth, flux1);
     air += W * toAir(t);
     out += W * out(t, mouth);
     guess(dt);
     stage(state, mouth, flux0, W / D, flux1, W / D, c);
-    network.fluxes(t, ground, mouth, flux2);
+    fluxes(t, mouth, flux2);
     air += D * toAir(t);
-    out += D * out(t, mouth);
+    out += D * out(t, mouth) + outMore;
     finish(state, dt, dt * air, dt * out);
+  }
+
+  private void fluxes(double[] at, MouthFilm mouth, double[] into) {
+    network.fluxes(at, ground, mouth, into);
+    for (int i = 0; i < into.length; i++) {
+      into[i] += more[i];
+    }
   }
 
   private void guess(double ahead) {
@@ -149,7 +160,7 @@ public final class CoupledStepper implements HeatStepper {
       network.conduct(t);
       network.ground(mouth, t, ground);
     }
-    network.fluxes(t, ground, mouth, r);
+    fluxes(t, mouth, r);
     for (int i = 0; i < t.length; i++) {
       double last = k > PLAIN ? slope[i] : 0;
       slope[i] = capacity(i);

@@ -4,7 +4,9 @@ import gelfront.grid.Cavity;
 import gelfront.grid.Joints;
 import gelfront.grid.MouldCells;
 import gelfront.grid.VoxelModel;
+import gelfront.heat.Curvature;
 import gelfront.heat.MouthFilm;
+import gelfront.heat.WallBend;
 import gelfront.material.HeatCurves;
 
 /**
@@ -27,6 +29,7 @@ final class HeatNetwork {
   private final int[] wallOf;
   private final int faces;
   private final double[] mouthLink;
+  private final WallBend bends;
 
   HeatNetwork(VoxelModel model, HeatCurves curves) {
     this.model = model;
@@ -53,6 +56,9 @@ final class HeatNetwork {
             java.util.Arrays.copyOf(to, edges));
     g = java.util.Arrays.copyOf(perConductivity, edges);
     mouthLink = new double[n];
+    double[] reach = new double[wallOf.length];
+    java.util.Arrays.setAll(reach, this::reach);
+    bends = new WallBend(cavity, reach);
   }
 
   private int plastisolFaces(int[] from, int[] to) {
@@ -127,6 +133,71 @@ final class HeatNetwork {
     return graph;
   }
 
+  /**
+   * W into each cell by what straight differences leave out; the solver's own corrections, so that
+   * the two differ in how they step and couple alone. As of the last {@link #conduct}.
+   *
+   * @param t °C per cell in the middle of the step
+   * @return W that leaves through the mouth by it
+   */
+  double curve(double[] t, MouthFilm mouth, double[] ground, double[] out) {
+    Cavity cavity = model.cavity();
+    Cavity.Walls walls = cavity.walls();
+    int n = cavity.count();
+    double[] inflow = new double[out.length];
+    fluxes(t, ground, mouth, inflow);
+    java.util.Arrays.fill(out, 0);
+    double left = 0;
+    int edge = faces;
+    for (int w = 0; w < walls.count(); w++) {
+      int c = walls.cell()[w];
+      boolean open = model.mouldCell()[w] < 0;
+      double u = open ? mouthConductance(w, mouth, t) : g[edge];
+      int beyond = open ? -1 : graph.to()[edge++];
+      double fall = t[c] - (open ? mouth.temperature() : t[beyond]);
+      bends.take(w, t, fall, u, curves.conductivity(t[c]));
+      double in = u * bends.at(w);
+      out[c] += in;
+      left -= open ? in : 0;
+      if (!open) {
+        out[beyond] -= in;
+      }
+    }
+    double[] bend = new double[n];
+    double[] volume = cavity.volumes();
+    for (int c = 0; c < n; c++) {
+      double face = curves.conductivity(t[c]) * cavity.edge(c);
+      bend[c] = Curvature.bend((inflow[c] + out[c]) / face, volume[c] / cavity.cubeVolume(c));
+    }
+    between(t, bend, out);
+    return left;
+  }
+
+  private void between(double[] t, double[] bend, double[] out) {
+    Cavity cavity = model.cavity();
+    for (int c = 0; c < bend.length; c++) {
+      for (int f = 0; f < 6; f++) {
+        int j = cavity.neighbours()[6 * c + f];
+        if (j != c) {
+          double a = curves.conductivity(t[c]);
+          double b = curves.conductivity(t[j]);
+          double face = 2 * a * b / (a + b) * cavity.edge(c);
+          out[c] += face * Curvature.driven(t[c], bend[c], t[j], bend[j]);
+        }
+      }
+    }
+  }
+
+  private double mouthConductance(int w, MouthFilm mouth, double[] t) {
+    Cavity.Walls walls = model.cavity().walls();
+    if (!(mouth.film() > 0)) {
+      return 0;
+    }
+    double k = curves.conductivity(t[walls.cell()[w]]);
+    double film = mouth.film() * walls.cosine()[w];
+    return walls.edge()[w] * walls.edge()[w] / (reach(w) / k + 1 / film);
+  }
+
   /** W/K per edge as of the last {@link #conduct}. */
   double[] conductances() {
     return g;
@@ -187,9 +258,7 @@ final class HeatNetwork {
     java.util.Arrays.fill(mouthLink, 0);
     for (int w = 0; w < walls.count() && mouth.film() > 0; w++) {
       if (model.mouldCell()[w] < 0) {
-        double k = curves.conductivity(t[walls.cell()[w]]);
-        double film = mouth.film() * walls.cosine()[w];
-        mouthLink[walls.cell()[w]] += walls.edge()[w] * walls.edge()[w] / (reach(w) / k + 1 / film);
+        mouthLink[walls.cell()[w]] += mouthConductance(w, mouth, t);
       }
     }
     int n = mouthLink.length;

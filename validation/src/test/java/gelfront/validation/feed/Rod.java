@@ -84,7 +84,7 @@ final class Rod {
             new Reservoir(model.cavity(), new Vec3(-1, 0, 0), 1),
             liquid);
     state = new ThermalState(model, curves, SHOT);
-    set = new CrossingTimes(model.cavity().count(), NO_FLOW);
+    set = new CrossingTimes(model.cavity(), NO_FLOW);
   }
 
   /** The rod with a gate and a sprue of these diameters. */

@@ -13,11 +13,15 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.run.CrossingTimes;
+import gelfront.run.Events;
 import gelfront.run.ShotRun;
+import gelfront.run.StepControl;
+import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
 import gelfront.validation.exact.CoolingSeries;
 import gelfront.validation.exact.CoolingSeries.Shape;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,14 +33,14 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class RandomBodiesTest {
 
-  /**
-   * 0.5 % is wanted of the centre and 1.5 % of the mean over cells. Seen: 0.5 to 1.7 % late at the
-   * centre, mean up to 5.5 %. It is the error of differences between neighbours, dx^2 / 12 times
-   * fourth derivatives, and falls with the square of the voxel.
-   */
-  private static final double CENTRE = 0.018;
+  /** 0.5 % is wanted. Seen: 0.25 % early to 0.53 % late, bars within 0.25 %. */
+  private static final double CENTRE = 0.0055;
 
-  private static final double MEAN = 0.06;
+  /**
+   * Of the mean over cells 1.5 % is wanted. Seen: bars 0.7 to 1.1 %, balls 1.4 to 2.6 %, of cells
+   * at the wall, which stand for cut cubes and set in the first steps.
+   */
+  private static final Map<Shape, Double> MEAN = Map.of(Shape.CYLINDER, 0.015, Shape.BALL, 0.028);
 
   private static final double FILM = 2500;
   private static final double THETA = 0.5;
@@ -79,7 +83,7 @@ class RandomBodiesTest {
   static List<Body> bodies() {
     Random random = new Random(20);
     double[] radii = {1.5e-3, 3e-3, 5e-3};
-    return java.util.stream.IntStream.range(0, 18)
+    return java.util.stream.IntStream.range(0, 32)
         .mapToObj(
             i ->
                 new Body(
@@ -104,9 +108,14 @@ class RandomBodiesTest {
     ThermalState state = new ThermalState(model, curves, Bodies.START);
     Watch watch = new Watch(cavity, List.of(body.middle()));
     watch.see(state);
-    CrossingTimes set = new CrossingTimes(cavity.count(), level);
+    CrossingTimes set = new CrossingTimes(cavity, level);
     ShotRun.Mouth shut = new ShotRun.Mouth(MouthFilm.INSULATED, 0, MouthFilm.INSULATED);
-    new ShotRun(new SplitStepper(model, curves, Workers.SERIAL), shut, List.of(watch, set))
+    new ShotRun(
+            new SplitStepper(model, curves, Workers.SERIAL),
+            shut,
+            Events.NONE,
+            StepControl.tolerance(Numerics.Level.FINE),
+            List.of(watch, set))
         .run(state, Bodies.temperature(0.4), 1e6, Progress.NONE);
 
     double centre = scale * series.fourierAtCentre(THETA);
@@ -125,7 +134,7 @@ class RandomBodiesTest {
     double mean = sum / exactSum;
 
     assertEquals(centre, watch.crossing(0, level), CENTRE * centre);
-    assertEquals(0, mean, MEAN);
+    assertEquals(0, mean, MEAN.get(body.shape()));
   }
 
   /** Middle of what the cell stands for. */

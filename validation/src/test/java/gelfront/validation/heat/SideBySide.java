@@ -153,10 +153,10 @@ record SideBySide(Cavity cavity, Block block, Box box) {
   float[] setTimes(HeatStepper stepper, VoxelModel model) {
     double steps = StepControl.tolerance(Numerics.Level.NORMAL, block);
     ThermalState state = new ThermalState(model, curves(), SHOT);
-    CrossingTimes set = new CrossingTimes(model.cavity().count(), SET);
+    CrossingTimes set = new CrossingTimes(model.cavity(), SET);
     ShotRun.Mouth shut = new ShotRun.Mouth(MouthFilm.INSULATED, 0, MouthFilm.INSULATED);
     new ShotRun(stepper, shut, Events.NONE, steps, List.of(set))
-        .run(state, SET, 7200, Progress.NONE);
+        .run(state, SET - 1, 7200, Progress.NONE);
     return set.times();
   }
 
