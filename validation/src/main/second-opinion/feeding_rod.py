@@ -91,9 +91,9 @@ for (gate, sprue, heat), by in sorted(runs.items()):
 contraction = []
 for line in open(sys.argv[1]):
     word = line.split()
-    contraction.append({"far_side": word[0], "gate_mm": float(word[2]), "sprue_mm": float(word[4]), "n": float(word[6]),
-                        "triangles": int(word[8]), "resistance_over_poiseuille": float(word[10]),
-                        "with_sampson_ends": float(word[12])})
+    contraction.append({"far_side": word[0], "gate_mm": float(word[2]), "sprue_mm": float(word[4]), "land_mm": float(word[6]),
+                        "n": float(word[8]), "triangles": int(word[10]), "resistance_over_poiseuille": float(word[12]),
+                        "with_sampson_ends": float(word[14])})
 
 json.dump({
     "name": "a rod fed through a short gate from an open sprue: axisymmetric Stokes flow and heat",

@@ -208,6 +208,23 @@ final class Blocks {
     return (faces.middle(cell, axis) - middle[axis][of[cell]]) * faces.step;
   }
 
+  /**
+   * How edges lie.
+   *
+   * @param side gets twice the axis, one more if the lower block has the higher number
+   * @param length gets metres between middles along that axis
+   */
+  void measure(byte[] side, double[] length) {
+    for (int f = 0; f < edge.length; f++) {
+      int e = edge[f];
+      if (e >= 0) {
+        boolean falls = of[faces.a[f]] > of[faces.b[f]];
+        side[e] = (byte) (2 * faces.axis[f] + (falls ? 1 : 0));
+        length[e] = faces.area(f) / reach[f];
+      }
+    }
+  }
+
   private Graph join() {
     long[] key = new long[faces.count()];
     for (int f = 0; f < key.length; f++) {

@@ -18,6 +18,9 @@ import java.util.stream.IntStream;
  * of the part is joined.
  */
 public final class Feeding {
+  /** The flow's course is nearly settled after so many rounds; later steps have the last one's. */
+  private static final int FIRST_ROUNDS = 3;
+
   private final Cavity cavity;
   private final HeatCurves curves;
   private final FeedLaw law;
@@ -26,6 +29,7 @@ public final class Feeding {
   private final Liquid liquid;
   private final Mobility mobility;
   private final Suction suction;
+  private final Course course = new Course();
   private final Carrier carrier;
   private final double[] volume;
   private final double[] mass;
@@ -102,18 +106,27 @@ public final class Feeding {
     liquid.update(joined);
     Blocks blocks = liquid.blocks();
     gatherDraw(joined, state, dt, blocks);
-    double[] w = mobility.solve(liquid, joined, state.temperature, law.viscosity(), law.noFlow());
+    boolean first = !course.known();
+    for (int round = 0; round < (first ? FIRST_ROUNDS : 1); round++) {
+      drive(state, joined, pressure);
+    }
+    flowsNow = true;
+    book(joined, dt, blocks);
+    supply(state, joined, supply, dt);
+  }
+
+  private void drive(ThermalState state, boolean[] joined, double pressure) {
+    double[] w =
+        mobility.solve(liquid, joined, state.temperature, law.viscosity(), law.noFlow(), course);
     suction.solve(
         liquid,
         joined,
         reservoir.empty(),
         w,
         draw,
-        head(blocks),
+        head(liquid.blocks()),
         Suction.Skin.of(law.skinBears(), pressure));
-    flowsNow = true;
-    book(joined, dt, blocks);
-    supply(state, joined, supply, dt);
+    course.follow(liquid, suction.suction(), w);
   }
 
   private void supply(ThermalState state, boolean[] joined, Supply supply, double dt) {

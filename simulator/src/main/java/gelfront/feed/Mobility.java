@@ -9,14 +9,23 @@ import java.util.Arrays;
 /**
  * How easily liquid moves: velocity per pressure gradient, m2/(Pa s), in each block.
  *
- * <pre>  div(eta grad w) = -1,  w = 0 at walls and where the plastisol has set</pre>
+ * <pre>
+ *   t . div(eta grad(u t)) = -G,   w = u / G,   u = 0 at walls and where the plastisol has set
+ * </pre>
  *
- * <p>In a straight duct w is exactly that velocity, whatever its section and however eta varies
- * over it. Between two middles eta is the one that the exact integral of 1/eta gives if ln eta is
- * linear: ln(b/a) / (1/a - 1/b). Walls lie at their true distance; where the cell beyond has set,
- * the wall is the no-flow isotherm between the two middles. A cell's source reaches halfway to its
- * walls only (Shortley and Weller's weights, kept symmetric; the squares of the normal's components
- * share them between the axes), since the shear in that half is what the link to the wall carries.
+ * <p>t is the way the liquid goes and G how steeply pressure falls there, both from the last
+ * suction ({@link Course}): Stokes flow along given lines. What is lost where the liquid gathers
+ * before a short land is in it, as u has to grow and t to turn there. In a straight duct t and G
+ * are the same everywhere, and w is exactly the velocity per gradient, whatever its section and
+ * however eta varies over it. Between two blocks u is coupled by eta times the cosine between their
+ * ways, so the matrix stays symmetric and positive; w follows w and q in turns, which settles in
+ * three.
+ *
+ * <p>Between two middles eta is the one that the exact integral of 1/eta gives if ln eta is linear:
+ * ln(b/a) / (1/a - 1/b). Walls lie at their true distance; where the cell beyond has set, the wall
+ * is the no-flow isotherm between the two middles. A cell's source reaches halfway to its walls
+ * only (Shortley and Weller's weights, kept symmetric; the squares of the normal's components share
+ * them between the axes), since the shear in that half is what the link to the wall carries.
  */
 public final class Mobility {
   /** Relative residual; the liquid's viscosity is not known to a per cent. */
@@ -76,7 +85,7 @@ public final class Mobility {
   }
 
   /**
-   * Solves from the last result.
+   * Solves from the last result, as if the liquid went straight on.
    *
    * @param liquid brought up to date with {@code flowing}
    * @param flowing per cell; has no neighbour above no-flow that isn't flowing, too
@@ -86,18 +95,48 @@ public final class Mobility {
    */
   public double[] solve(
       Liquid liquid, boolean[] flowing, double[] temperature, ViscosityCurve curve, double noFlow) {
+    return solve(liquid, flowing, temperature, curve, noFlow, new Course());
+  }
+
+  /**
+   * As above, where the liquid's way turns and narrows, too.
+   *
+   * @param course of the last suction; brought over to the liquid's blocks
+   */
+  public double[] solve(
+      Liquid liquid,
+      boolean[] flowing,
+      double[] temperature,
+      ViscosityCurve curve,
+      double noFlow,
+      Course course) {
     take(liquid.blocks());
+    course.take(blocks);
     viscosities(flowing, temperature, curve);
-    edges(liquid.shape());
+    edges(liquid.shape(), course);
     isotherm(liquid.faces, flowing, temperature, curve.logarithm(noFlow), noFlow);
     walls(flowing, temperature, curve);
     for (int b = 0; b < w.length; b++) {
-      source[b] = Math.max(source[b], LEAST_SOURCE * cavity.cubeVolume(blocks.first[b]));
-      w[b] = cells[b] > 0 ? w[b] : 0;
+      double steep = course.steepness(b);
+      source[b] = steep * Math.max(source[b], LEAST_SOURCE * cavity.cubeVolume(blocks.first[b]));
+      w[b] = cells[b] > 0 ? steep * w[b] : 0;
     }
     liquid.grid().refresh(between, own);
     iterations = liquid.solver().solve(source, w, stop);
+    for (int b = 0; b < w.length; b++) {
+      w[b] = (w[b] > 0 ? w[b] : least(b)) / course.steepness(b);
+    }
     return w;
+  }
+
+  /** What a block would have if none about it had any: the exact solution is nowhere less. */
+  private double least(int b) {
+    Graph g = blocks.graph;
+    double diagonal = own[b];
+    for (int k = g.start()[b]; k < g.start()[b + 1]; k++) {
+      diagonal += between[g.edge()[k]];
+    }
+    return cells[b] > 0 && diagonal > 0 ? source[b] / diagonal : 0;
   }
 
   /** The same per cell. */
@@ -149,17 +188,20 @@ public final class Mobility {
     }
   }
 
-  private void edges(double[] shape) {
+  private void edges(double[] shape, Course course) {
     Graph g = blocks.graph;
     for (int a = 0; a < w.length; a++) {
       for (int k = g.start()[a]; k < g.start()[a + 1]; k++) {
         int b = g.other()[k];
         if (b > a) {
           int e = g.edge()[k];
-          between[e] =
+          double all =
               shape[e] > 0
                   ? shape[e] * mean(logarithm[a], viscosity[a], logarithm[b], viscosity[b])
                   : 0;
+          between[e] = all * course.alike(a, b);
+          own[a] += all - between[e];
+          own[b] += all - between[e];
         }
       }
     }

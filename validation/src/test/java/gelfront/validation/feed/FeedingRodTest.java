@@ -9,10 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import org.junit.jupiter.api.Test;
 
-/**
- * The rod against feeding-rod.json: axisymmetric Stokes flow and heat. What our flow leaves out is
- * the extra loss of a short contraction, so gates feed somewhat too long.
- */
+/** The rod against feeding-rod.json: axisymmetric Stokes flow and heat. */
 final class FeedingRodTest {
   private static final double BALANCE = 1e-4;
 
