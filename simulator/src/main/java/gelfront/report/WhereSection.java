@@ -23,6 +23,11 @@ final class WhereSection {
     if (!f.pockets().isEmpty()) {
       table(h, f.pockets());
       across(h, f.pockets(), pictures);
+      h.element(
+          "p",
+          "How deep the surface is pulled in, everywhere on the part: dents.glb beside this page, to"
+              + " turn in any viewer of glTF files, as deep as it is and deeper; dents.ply to measure"
+              + " on.");
     }
   }
 
