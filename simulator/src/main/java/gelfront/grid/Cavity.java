@@ -148,6 +148,24 @@ public record Cavity(
     return p.corner()[axis] + within / refinement.factor();
   }
 
+  /**
+   * Value in the middle of a cell, from means over cells' volumes, on each axis that has cells of
+   * its size on both sides:
+   *
+   * <pre>  mean - dx^2 / 24 (laplacian) = mean - sum over faces of (other - mean) / 24</pre>
+   */
+  public double inMiddle(double[] means, int cell) {
+    double sum = 0;
+    for (int e = 6 * cell; e < 6 * cell + 6; e += 2) {
+      int low = neighbours[e];
+      int high = neighbours[e + 1];
+      if (low != cell && high != cell) {
+        sum += means[low] - 2 * means[cell] + means[high];
+      }
+    }
+    return means[cell] - sum / 24;
+  }
+
   /** Entries of {@link #across}: six, and the faces to cells of the other size. */
   public int faces(int cell) {
     Joints joints = refinement.joints();

@@ -44,18 +44,18 @@ public final class Curvature {
   }
 
   /**
-   * Adds what flows in through one face of consecutive cells by their bends, over its conductance.
+   * The same for one face of consecutive cells.
    *
    * @param t K per cell
    * @param bend K per cell
    * @param otherT across the face
    * @param otherBend across the face
-   * @param sum K per cell; modified
+   * @param out K per cell; overwritten
    */
-  static void add(
-      int count, double[] t, double[] bend, double[] otherT, double[] otherBend, double[] sum) {
+  static void driven(
+      int count, double[] t, double[] bend, double[] otherT, double[] otherBend, double[] out) {
     for (int i = 0; i < count; i++) {
-      sum[i] += driven(t[i], bend[i], otherT[i], otherBend[i]);
+      out[i] = driven(t[i], bend[i], otherT[i], otherBend[i]);
     }
   }
 }

@@ -173,13 +173,23 @@ final class PlastisolKernel {
       for (int f = 0; f < 6; f++) {
         across[f].copy(t, a, b, buffer[3]);
         across[f].copy(bend, a, b, buffer[4]);
-        Arrays.fill(buffer[5], 0, count, 0);
-        Curvature.add(count, buffer[0], buffer[1], buffer[3], buffer[4], buffer[5]);
-        for (int i = 0; i < count; i++) {
-          buffer[2][i] += face(a + i, neighbours[6 * (a + i) + f]) * buffer[5][i];
-        }
+        Curvature.driven(count, buffer[0], buffer[1], buffer[3], buffer[4], buffer[5]);
+        add(a, count, f, buffer[5], buffer[2]);
       }
       System.arraycopy(buffer[2], 0, extra, a, count);
+    }
+  }
+
+  /** Adds what is driven through one face of cells from {@code a} on, by their conductivities. */
+  private void add(int a, int count, int face, double[] driven, double[] sum) {
+    if (cellConductivity == null) {
+      for (int i = 0; i < count; i++) {
+        sum[i] += driven[i];
+      }
+    } else {
+      for (int i = 0; i < count; i++) {
+        sum[i] += face(a + i, neighbours[6 * (a + i) + face]) * driven[i];
+      }
     }
   }
 
@@ -201,16 +211,23 @@ final class PlastisolKernel {
       double dt,
       double[] mean) {
     conductances(cellConductivity == null ? k : 1);
-    int s = stagesFor(dt / (SAFETY * explicitLimit(capacity, wall)));
+    int s = Legendre.stagesFor(dt / (SAFETY * explicitLimit(capacity, wall)));
     stages = s;
     double w1 = 4.0 / ((double) s * s + s - 2);
     double[] y1 = stage1;
     double[] y2 = stage2;
     double first = w1 / 3 * dt;
     workers.over(n, (a, b) -> begin(t0, wall, wallSource, first, y1, y2, mean, a, b));
-    double[] weight = meanWeights(s, w1);
+    double[] weight = Legendre.meanWeights(s, w1);
     for (int j = 2; j <= s; j++) {
-      stage(mu(j), nu(j), mu(j) * w1 * dt, b(j - 1) * mu(j) * w1 * dt, wall, weight[j], mean);
+      stage(
+          Legendre.mu(j),
+          Legendre.nu(j),
+          Legendre.mu(j) * w1 * dt,
+          Legendre.b(j - 1) * Legendre.mu(j) * w1 * dt,
+          wall,
+          weight[j],
+          mean);
     }
     return stage1;
   }
@@ -230,35 +247,6 @@ final class PlastisolKernel {
 
   private double faceOf(int i) {
     return i < voxels ? largeFace : smallFace;
-  }
-
-  private static double b(int j) {
-    return j < 2 ? 1.0 / 3 : (j * (double) j + j - 2) / (2.0 * j * (j + 1));
-  }
-
-  private static double mu(int j) {
-    return (2.0 * j - 1) / j * b(j) / b(j - 1);
-  }
-
-  private static double nu(int j) {
-    return -(j - 1.0) / j * b(j) / b(j - 2);
-  }
-
-  /**
-   * The time integral of Y obeys the method's recursion, too; so it is a sum over the stages, and
-   * this is what each stage's Y_(j-1) counts in it.
-   */
-  private static double[] meanWeights(int s, double w1) {
-    double[] reaching = new double[s + 3];
-    double[] weight = new double[s + 1];
-    reaching[s] = 1;
-    for (int j = s; j >= 2; j--) {
-      if (j < s) {
-        reaching[j] = mu(j + 1) * reaching[j + 1] + nu(j + 2) * reaching[j + 2];
-      }
-      weight[j] = mu(j) * w1 * reaching[j];
-    }
-    return weight;
   }
 
   /** s that an explicit step may last: no rate exceeds what a row adds up to (Gershgorin). */
@@ -305,12 +293,6 @@ final class PlastisolKernel {
       sum += j == i ? 0 : face(i, j);
     }
     return sum;
-  }
-
-  static int stagesFor(double reach) {
-    int s = (int) Math.ceil(0.5 * (Math.sqrt(9 + 16 * reach) - 1));
-    s = Math.max(3, s);
-    return s % 2 == 0 ? s + 1 : s;
   }
 
   /** Conductivity between two cells; 1 where it does not vary, being part of g. */

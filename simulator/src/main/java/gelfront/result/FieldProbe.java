@@ -68,8 +68,7 @@ public final class FieldProbe {
    * @return sum of the weights
    */
   private double corners(Vec3 place, int[] corner, double[] weight) {
-    Vec3 q = place.minus(fields.origin()).times(1 / fields.spacing());
-    double[] at = {q.x() - 0.5, q.y() - 0.5, q.z() - 0.5};
+    double[] at = inCells(place);
     int[] base = new int[3];
     double[] part = new double[3];
     for (int axis = 0; axis < 3; axis++) {
@@ -87,6 +86,12 @@ public final class FieldProbe {
       sum += weight[i];
     }
     return sum;
+  }
+
+  /** From the first cell's middle, in cells along each axis. */
+  private double[] inCells(Vec3 place) {
+    Vec3 q = place.minus(fields.origin()).times(1 / fields.spacing());
+    return new double[] {q.x() - 0.5, q.y() - 0.5, q.z() - 0.5};
   }
 
   /** Place in the fields of cell (i, j, k), negative where it holds no plastisol. */
@@ -145,8 +150,7 @@ public final class FieldProbe {
 
   /** What a linear value is above the parabola, along all axes. */
   private double bend(Vec3 place, float[] values, int[] corner, double[] weight) {
-    Vec3 q = place.minus(fields.origin()).times(1 / fields.spacing());
-    double[] at = {q.x() - 0.5, q.y() - 0.5, q.z() - 0.5};
+    double[] at = inCells(place);
     double sum = 0;
     for (int axis = 0; axis < 3; axis++) {
       double f = at[axis] - Math.floor(at[axis]);

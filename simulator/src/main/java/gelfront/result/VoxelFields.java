@@ -100,6 +100,9 @@ public final class VoxelFields {
   }
 
   private float[] mean(float[] values) {
+    if (cavity.refinement().factor() == 1) {
+      return values;
+    }
     float[] out = new float[voxels.length];
     for (int v = 0; v < out.length; v++) {
       double sum = 0;

@@ -177,7 +177,7 @@ public final class Judge {
    */
   private Constriction thickest(Constriction c, int peak) {
     boolean way = c.kind() == Constriction.Kind.GATE || c.kind() == Constriction.Kind.NECK;
-    return way && c.width() >= AS_WIDE * 2 * halfWidth(peak)
+    return way && c.width() >= AS_WIDE * width(peak)
         ? new Constriction(Constriction.Kind.TOO_THICK, c.place(), c.width(), c.closedAt())
         : c;
   }

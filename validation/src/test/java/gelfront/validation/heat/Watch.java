@@ -95,7 +95,7 @@ final class Watch implements StepObserver {
     double[] now = new double[cells.size() + 2];
     for (int p = 0; p < cells.size(); p++) {
       for (int i = 0; i < cells.get(p).length; i++) {
-        now[p] += weights.get(p)[i] * middle(state.temperature, cells.get(p)[i]);
+        now[p] += weights.get(p)[i] * cavity.inMiddle(state.temperature, cells.get(p)[i]);
       }
     }
     double sum = 0;
@@ -110,18 +110,6 @@ final class Watch implements StepObserver {
     now[cells.size() + 1] = hottest;
     times.add(state.time);
     record.add(now);
-  }
-
-  /** °C in the middle of a cell: its mean less dx^2 / 24 times the laplacian. */
-  private double middle(double[] t, int c) {
-    int[] near = cavity.neighbours();
-    double sum = 0;
-    for (int e = 6 * c; e < 6 * c + 6; e += 2) {
-      if (near[e] != c && near[e + 1] != c) {
-        sum += t[near[e]] - 2 * t[c] + t[near[e + 1]];
-      }
-    }
-    return t[c] - sum / 24;
   }
 
   @Override
