@@ -33,6 +33,7 @@ final class LayersTest {
           "voxelize",
           "state",
           "finding",
+          "answer",
           "linear",
           "backend",
           "heat",
@@ -51,7 +52,7 @@ final class LayersTest {
       Set.of("mesh", "material", "setup", "result", "report", "cli");
 
   private static final Set<String> REPORT_READS =
-      Set.of("report", "result", "finding", "material", "base", "mesh");
+      Set.of("report", "result", "finding", "answer", "material", "base", "mesh");
 
   @ArchTest
   static final ArchRule packagesUseOnlyPackagesBelow = classes().should(useOnlyPackagesBelow());

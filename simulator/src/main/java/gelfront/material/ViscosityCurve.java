@@ -58,6 +58,11 @@ public final class ViscosityCurve {
     return new ViscosityCurve(t, decades);
   }
 
+  /** °C and natural logarithm of Pa s at each point, temperatures rising. */
+  public double[][] points() {
+    return new double[][] {temperature.clone(), logarithm.clone()};
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof ViscosityCurve c

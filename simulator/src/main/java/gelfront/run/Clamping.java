@@ -16,16 +16,21 @@ import java.util.Optional;
  * <p>The case doesn't say where the halves part: of the two planes along the sprue the one with the
  * larger shadow is taken.
  */
-final class Clamping {
+public final class Clamping {
   /** N that a pair of small screw clamps or a bench vice surely bears: estimate, from memory. */
   private static final double BY_HAND = 1000;
 
   private Clamping() {}
 
+  /** N that the plunger's pressure pushes the halves apart with. */
+  public static double force(Case c, CaseVoxels voxels) {
+    return c.shot().holdPressure() * shadow(voxels);
+  }
+
   /** In words; empty where the halves stay shut. */
   static Optional<String> warning(Case c, CaseVoxels voxels) {
     double area = shadow(voxels);
-    double force = c.shot().holdPressure() * area;
+    double force = force(c, voxels);
     double held = c.clampingForce().orElse(BY_HAND);
     if (force <= held) {
       return Optional.empty();

@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
  *     case leaves out
  * @param numerics how finely
  * @param visibleDent metres from which a dent is seen and felt
+ * @param limits of what a study may propose; no run depends on them
  * @param warnings in words for the report: what is allowed but dangerous or odd
  */
 public record Case(
@@ -38,6 +39,7 @@ public record Case(
     int cavities,
     Numerics numerics,
     double visibleDent,
+    Limits limits,
     List<String> warnings) {
   /** Metres from which a dent on a soft part is seen and felt: own judgement, no source. */
   public static final double VISIBLE = 0.2e-3;
@@ -71,6 +73,7 @@ public record Case(
         cavities,
         numerics,
         VISIBLE,
+        Limits.NONE,
         warnings);
   }
 
@@ -114,6 +117,7 @@ public record Case(
         cavities,
         other,
         visibleDent,
+        limits,
         warnings);
   }
 }

@@ -67,6 +67,7 @@ final class CaseAssembler {
           new Statement("visible dent", Quantities.mm(Case.VISIBLE), "own judgement, no source"));
     }
     Numerics numerics = numerics(root.sub("numerics"));
+    Limits limits = new LimitsReader(root.sub("limits")).read();
     if (!sound.getAsBoolean()) {
       return null;
     }
@@ -87,6 +88,7 @@ final class CaseAssembler {
             cavities,
             numerics,
             visible.orElse(Case.VISIBLE),
+            limits,
             warnings)
         : null;
   }

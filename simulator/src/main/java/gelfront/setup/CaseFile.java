@@ -24,7 +24,7 @@ import org.tomlj.TomlTable;
 /** Reads case files. */
 public final class CaseFile {
   /** Some editors put one before the text. */
-  private static final String BYTE_ORDER_MARK = "\ufeff";
+  static final String BYTE_ORDER_MARK = "\ufeff";
 
   /** Bytes; the longest cases people write are a hundredth of it. */
   private static final long LARGEST = 1 << 20;
@@ -92,6 +92,11 @@ public final class CaseFile {
       throw new CaseException(name, mistakes.stream().distinct().toList());
     }
     return new LoadedCase(name, setup, text, folder, given, assumed);
+  }
+
+  /** Knows the file's units of bare numbers. */
+  static QuantityReader reader(String name, String text) {
+    return new QuantityReader(bareUnits(toml(name, text), new ArrayList<>()));
   }
 
   static TomlParseResult toml(String name, String text) {

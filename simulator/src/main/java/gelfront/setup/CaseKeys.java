@@ -29,6 +29,7 @@ public final class CaseKeys {
         shot
         numerics
         filing
+        limits
       [part]
         mesh             STL file or list of files, from this file's folder
         unit             of the mesh: mm, cm, m or inch
@@ -142,6 +143,14 @@ public final class CaseKeys {
         at               place
         reach            how far round it
         depth            metal taken off
+      [limits]
+        gate_least       thinnest gate that can be cut, for sizing, as "1.5 mm"
+        gate_widest      widest gate that is accepted to be trimmed, as "6 mm"
+        sprue_widest     widest sprue that is accepted, as "14 mm"
+        gate_place       places that a gate may be cut at; left out: proposed by thickness
+      [[limits.gate_place]]
+        at               a point on the part's surface, as ["0 mm", "2 mm", "0 mm"]
+        direction        away from the part, as [-1, 0, 0]
       """;
 
   private static final Map<String, Map<String, String>> KEYS = keys();

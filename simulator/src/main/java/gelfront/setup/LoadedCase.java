@@ -1,8 +1,10 @@
 package gelfront.setup;
 
+import gelfront.base.Dimension;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.tomlj.TomlInvalidTypeException;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
@@ -32,6 +34,41 @@ public record LoadedCase(
   /** The same calculated otherwise. */
   public LoadedCase with(Numerics numerics) {
     return new LoadedCase(file, setup.with(numerics), text, folder, given, assumed);
+  }
+
+  /**
+   * The same with something stated otherwise, as if it stood so in the file; how it is calculated
+   * stays as it was.
+   *
+   * @throws CaseException with all mistakes of the changed case
+   * @throws IllegalArgumentException where the file is written in a way that can't be changed
+   */
+  public LoadedCase with(List<Change> changes) {
+    String changed = text;
+    for (Change c : changes) {
+      changed = CaseText.with(changed, c);
+    }
+    LoadedCase read = CaseFile.parse(file, changed, folder);
+    return setup.numerics().flow() ? read : read.with(read.setup.numerics().withoutFlow());
+  }
+
+  /**
+   * What the file states under a key.
+   *
+   * @param key with its table, as {@code gate.size}
+   * @param dimension of its value
+   * @return SI; absent where it isn't stated, or is no such quantity
+   */
+  public OptionalDouble stated(String key, Dimension dimension) {
+    Object raw = CaseFile.toml(file, text).get(Arrays.asList(key.split("\\.", -1)));
+    if (raw == null) {
+      return OptionalDouble.empty();
+    }
+    try {
+      return OptionalDouble.of(CaseFile.reader(file, text).si(raw, dimension));
+    } catch (IllegalArgumentException e) {
+      return OptionalDouble.empty();
+    }
   }
 
   /**

@@ -106,6 +106,7 @@ final class LiveRequests {
         c.cavities(),
         numerics,
         c.visibleDent(),
+        c.limits(),
         c.warnings());
   }
 

@@ -125,6 +125,13 @@ final class CaseKeysTest {
       at = [0, 0, 0] #> [1, 0, 0]
       reach = "2 mm" #> "3 mm"
       depth = "0.5 mm" #> "0.6 mm"
+      [limits]
+      gate_least = "0.4 mm" #> "0.5 mm"
+      gate_widest = "6 mm" #> "7 mm"
+      sprue_widest = "14 mm" #> "15 mm"
+      [[limits.gate_place]]
+      at = ["20 mm", "0 mm", "0 mm"] #> ["19 mm", "0 mm", "0 mm"]
+      direction = [1, 0, 0] #> [0, 1, 0]
       """;
 
   /** Keys that exclude some of those above. */
@@ -225,6 +232,7 @@ final class CaseKeysTest {
         .removeAll(List.of("caliper", "copy")); // these hold tables, which are tried
     listed.get("[block]").removeAll(List.of("warm_spot", "insert", "face"));
     listed.get("[plastisol]").remove("viscosity");
+    listed.get("[limits]").remove("gate_place");
 
     assertEquals(listed, tried());
   }

@@ -1,0 +1,63 @@
+package gelfront.study;
+
+import gelfront.answer.RunOutcome;
+import gelfront.finding.Constriction;
+import gelfront.finding.Dent;
+import gelfront.finding.Findings;
+import gelfront.finding.HotSpot;
+import gelfront.finding.Pocket;
+import gelfront.run.CaseRunner;
+import gelfront.run.Clamping;
+import gelfront.setup.Case;
+import gelfront.setup.Shot;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** A run's findings in a few numbers. */
+final class Outcomes {
+  private Outcomes() {}
+
+  static RunOutcome of(Case c, CaseRunner.Outcome o, double seconds) {
+    Findings f = o.judgement().findings();
+    Optional<Pocket> worst = f.pockets().stream().findFirst();
+    Optional<Dent> dent = worst.map(p -> p.dents().get(0));
+    double[] mould = o.shot().mouldAtWall();
+    return new RunOutcome(
+        f.severity(),
+        f.verdict(),
+        dent.map(Dent::depthLow).orElse(0.0),
+        dent.map(Dent::depthHigh).orElse(0.0),
+        dent.map(Dent::place),
+        worst.map(Pocket::constriction),
+        worst.map(Pocket::centre),
+        worst.flatMap(Outcomes::parted),
+        worst.map(Pocket::openUntil).orElse(0.0),
+        f.fed().demand(),
+        f.fed().unfed(),
+        f.gateSets(),
+        f.partSets(),
+        cycle(c.shot(), f.firmAt()),
+        f.amounts().feedVolume(),
+        f.amounts().topUpVolume(),
+        mould[mould.length - 1],
+        new RunOutcome.Pressing(
+            c.shot().holdPressure(), Clamping.force(c, o.voxels()), c.clampingForce()),
+        RunOutcome.Filling.UNKNOWN,
+        o.voxels().model().cavity().count(),
+        seconds);
+  }
+
+  private static Optional<Constriction> parted(Pocket p) {
+    List<HotSpot> others = p.spots().subList(1, p.spots().size());
+    return others.stream()
+        .map(HotSpot::neck)
+        .filter(n -> n.kind() == Constriction.Kind.NECK)
+        .min(Comparator.comparingDouble(Constriction::width));
+  }
+
+  private static double cycle(Shot shot, double firmAt) {
+    double pressed = shot.fillTime() + shot.holdTime();
+    return Math.max(pressed, Math.max(firmAt, shot.openAt().orElse(0)));
+  }
+}

@@ -1,0 +1,130 @@
+package gelfront.result;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.answer.Ran;
+import gelfront.answer.RunOutcome;
+import gelfront.finding.Constriction;
+import gelfront.finding.Severity;
+import gelfront.mesh.Vec3;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class StudyFolderTest {
+  private static final StudyFolder.Identity MINE = new StudyFolder.Identity("1", "Bean", "abc");
+
+  @TempDir private Path temp;
+
+  private static Ran ran(Optional<Vec3> at, OptionalDouble held) {
+    Optional<Constriction> blamed =
+        at.map(p -> new Constriction(Constriction.Kind.NECK, p, 5e-3, 12.5));
+    return Ran.well(
+        new RunOutcome(
+            Severity.MAY_DENT,
+            "may \"dent\"",
+            1e-4,
+            1.0 / 3,
+            at,
+            blamed,
+            at,
+            blamed,
+            Double.POSITIVE_INFINITY,
+            1e-7,
+            2e-8,
+            3,
+            80,
+            200,
+            1e-6,
+            1e-7,
+            41,
+            new RunOutcome.Pressing(2e4, 20, held),
+            RunOutcome.Filling.UNKNOWN,
+            1000,
+            1.25));
+  }
+
+  private Map<String, String> content() throws IOException {
+    Map<String, String> all = new TreeMap<>();
+    try (Stream<Path> walk = Files.walk(temp)) {
+      for (Path p : walk.filter(Files::isRegularFile).toList()) {
+        all.put(temp.relativize(p).toString(), Files.readString(p));
+      }
+    }
+    return all;
+  }
+
+  @Test
+  void outcomesComeBackToTheLastBit() throws IOException {
+    Path folder = temp.resolve("bean-study");
+    StudyFolder study = StudyFolder.open(folder, MINE);
+    Ran full = ran(Optional.of(new Vec3(0.1, 1.0 / 7, -3)), OptionalDouble.of(2000));
+    Ran bare = ran(Optional.empty(), OptionalDouble.empty());
+    study.keep("aa", "full", full);
+    study.keep("bb", "bare", bare);
+    study.keep("cc", "bad", Ran.failed("no gate"));
+
+    StudyFolder again = StudyFolder.open(folder, MINE);
+    assertEquals(Optional.of(full), again.find("aa"));
+    assertEquals(Optional.of(bare), again.find("bb"));
+    assertEquals("no gate", again.find("cc").get().error());
+    assertEquals(Optional.empty(), again.find("dd"));
+    assertEquals(List.of("bad: no gate"), again.failures());
+    assertTrue(content().keySet().stream().noneMatch(n -> n.contains(".part-")));
+  }
+
+  @Test
+  void aHalfWrittenRunCountsAsNone() throws IOException {
+    StudyFolder study = StudyFolder.open(temp, MINE);
+    study.keep("aa", "", ran(Optional.empty(), OptionalDouble.empty()));
+    Path file = temp.resolve("runs/aa.json");
+    String whole = Files.readString(file);
+    for (int n : new int[] {0, 1, whole.length() / 2, whole.length() - 2}) {
+      Files.writeString(file, whole.substring(0, n));
+      assertEquals(Optional.empty(), study.find("aa"));
+    }
+    Files.writeString(file, whole);
+    Files.copy(file, temp.resolve("runs/bb.json"));
+    assertEquals(Optional.empty(), study.find("bb"), "another run's file");
+    Files.writeString(temp.resolve("runs/.aa.json.part-7"), "{"); // left by kill -9
+    assertTrue(StudyFolder.open(temp, MINE).find("aa").isPresent());
+  }
+
+  @Test
+  void othersStudiesAreRefusedAndLeftAlone() throws IOException {
+    StudyFolder.open(temp, MINE).keep("aa", "", Ran.failed("x"));
+    Map<String, String> before = content();
+    for (StudyFolder.Identity other :
+        List.of(
+            new StudyFolder.Identity("2", "Bean", "abc"),
+            new StudyFolder.Identity("1", "Pea", "abc"),
+            new StudyFolder.Identity("1", "Bean", "abd"))) {
+      String no =
+          assertThrows(ResultException.class, () -> StudyFolder.open(temp, other)).getMessage();
+      assertTrue(no.contains("nothing was overwritten"), no);
+    }
+    assertEquals(before, content());
+  }
+
+  @Test
+  void foldersOfSomethingElseAreRefused() throws IOException {
+    Files.writeString(temp.resolve("notes.txt"), "mine");
+    assertThrows(ResultException.class, () -> StudyFolder.open(temp, MINE));
+    Path file = temp.resolve("notes.txt");
+    assertThrows(ResultException.class, () -> StudyFolder.open(file, MINE));
+    Path damaged = Files.createDirectory(temp.resolve("d"));
+    Files.writeString(damaged.resolve("study.json"), "{\"format\":");
+    assertThrows(ResultException.class, () -> StudyFolder.open(damaged, MINE));
+    assertEquals("mine", Files.readString(file));
+  }
+}

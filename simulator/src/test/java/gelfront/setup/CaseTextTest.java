@@ -1,0 +1,121 @@
+package gelfront.setup;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.base.Dimension;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+final class CaseTextTest {
+  private static final String TEXT =
+      """
+      name = "Pea" # keep me
+      [gate]  # a comment
+      at = ["0 mm",
+            "1 mm", # ]
+            "0 mm"]
+      size = "3 mm"   # quick to trim
+      land.of = { a = "1 mm", b = "2 mm" }
+      [shot]
+      temperature = "165 degC"
+      """;
+
+  private static String set(String key, String value) {
+    return CaseText.with(TEXT, new Change.Set(key, value));
+  }
+
+  @Test
+  void aValueIsExchangedAndNothingElse() {
+    assertEquals(TEXT.replace("\"3 mm\"", "\"4.2 mm\""), set("gate.size", "\"4.2 mm\""));
+    assertEquals(TEXT.replace("\"2 mm\"", "\"9 mm\""), set("gate.land.of.b", "\"9 mm\""));
+    assertEquals(TEXT.replace("\"Pea\"", "\"Bean\""), set("name", "\"Bean\""));
+  }
+
+  @Test
+  void anArrayOverSeveralLinesIsOneValue() {
+    String changed = set("gate.at", "[1, 2, 3]");
+
+    assertTrue(changed.contains("at = [1, 2, 3]\nsize"), changed);
+  }
+
+  @Test
+  void aKeyThatIsNotThereIsPutIntoItsTable() {
+    assertTrue(set("gate.shape", "\"round\"").contains("[gate]  # a comment\nshape = \"round\"\n"));
+    assertTrue(set("up", "[0, 1, 0]").startsWith("up = [0, 1, 0]\nname"));
+    assertTrue(set("block.start", "\"40 degC\"").endsWith("[block]\nstart = \"40 degC\"\n"));
+    assertTrue(
+        CaseText.with("[shot]", new Change.Set("shot.hold_time", "\"9 s\""))
+            .equals("[shot]\nhold_time = \"9 s\"\n"));
+  }
+
+  @Test
+  void tablesAreAddedAndKeysLeftOut() {
+    String added =
+        CaseText.with(TEXT, new Change.Add("filing", Map.of("reach", Change.quantity(2, "mm"))));
+
+    assertTrue(added.endsWith("[[filing]]\nreach = \"2 mm\"\n"), added);
+    String without = CaseText.with(TEXT, new Change.Remove("gate.size"));
+    assertEquals(TEXT.replace("size = \"3 mm\"   #", "   #"), without);
+    assertEquals(TEXT, CaseText.with(TEXT, new Change.Remove("gate.height")));
+  }
+
+  @Test
+  void whatCannotBeChangedIsSaid() {
+    String inline = "gate = { size = \"3 mm\" }\n[[filing]]\nreach = \"1 mm\"\n";
+
+    assertTrue(
+        CaseText.with(inline, new Change.Set("gate.size", "\"4 mm\"")).contains("\"4 mm\" }"));
+    Change missing = new Change.Set("gate.land", "\"4 mm\"");
+    assertThrows(IllegalArgumentException.class, () -> CaseText.with(inline, missing));
+    Change several = new Change.Set("filing.reach", "\"4 mm\"");
+    assertThrows(IllegalArgumentException.class, () -> CaseText.with(inline, several));
+  }
+
+  @Test
+  void aChangedCaseIsReadLikeAnyOther() {
+    LoadedCase base = Cases.load(Cases.SOUND);
+    LoadedCase other =
+        base.with(List.of(Change.mm("gate.size", 3.25e-3), Change.degC("block.start", 45)));
+
+    FeedSystem.Declared feed = (FeedSystem.Declared) other.setup().feed();
+    assertEquals(3.25e-3, feed.gate().section().width(), 1e-12);
+    assertEquals(45, other.setup().block().startTemperature());
+    assertEquals(45, other.stated("block.start", Dimension.TEMPERATURE).getAsDouble());
+    assertTrue(base.stated("block.start", Dimension.TEMPERATURE).isEmpty());
+    assertThrows(CaseException.class, () -> base.with(List.of(Change.mm("gate.size", 0.9))));
+  }
+
+  @Test
+  void leavingOutTheFlowOutlivesAChange() {
+    LoadedCase base = Cases.load(Cases.SOUND);
+    LoadedCase still = base.with(base.setup().numerics().withoutFlow());
+
+    assertEquals(
+        false, still.with(List.of(Change.seconds("shot.hold_time", 9))).setup().numerics().flow());
+  }
+
+  @Test
+  void inputsHaveManySpellingsAndTheNearestIsNamed() {
+    for (String name : List.of("gate.size", "gate size", "Gate_Size", " gate ", "gate-size")) {
+      assertEquals("gate.size", InputName.of(name).key());
+    }
+    assertEquals("block.start", InputName.of("mould temperature").key());
+    assertEquals("shot.temperature", InputName.of("shot temperature").key());
+    String no =
+        assertThrows(IllegalArgumentException.class, () -> InputName.of("gaet size")).getMessage();
+    assertTrue(no.contains("did you mean \"gate size\"?"), no);
+  }
+
+  @Test
+  void contradictoryLimitsAreAMistake() {
+    String words =
+        Cases.words(
+            Cases.mistakes(
+                Cases.with("limits", "gate_least = \"4 mm\"", "gate_widest = \"3 mm\"")));
+
+    assertTrue(words.contains("the widest gate (3.0 mm) must be wider"), words);
+  }
+}
