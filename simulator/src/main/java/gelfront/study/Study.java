@@ -9,7 +9,6 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.run.CaseRunner;
 import gelfront.setup.Case;
 import gelfront.setup.LoadedCase;
-import gelfront.setup.PartLoader;
 import gelfront.voxelize.CaseVoxels;
 import gelfront.voxelize.KeptVoxels;
 import java.util.ArrayList;
@@ -68,18 +67,20 @@ public final class Study {
   }
 
   /**
-   * Reads the part's mesh.
-   *
    * @param base whose part all jobs have
+   * @param part its mesh: closed, outward-wound, metres; see {@code PartLoader}
    * @param version of the program: another one's outcomes are not reused
    * @param store of outcomes
    * @param pool with at least {@code threads} free threads
    * @param threads that calculate; one a run, more where there are fewer runs than threads
-   * @throws gelfront.mesh.MeshException if the mesh can't be read or trusted
    */
   public static Study of(
-      LoadedCase base, String version, RunStore store, ExecutorService pool, int threads) {
-    TriangleMesh part = PartLoader.load(base.setup().part()).mesh();
+      LoadedCase base,
+      TriangleMesh part,
+      String version,
+      RunStore store,
+      ExecutorService pool,
+      int threads) {
     return new Study(base, part, version, store, pool, Math.max(1, threads));
   }
 

@@ -7,8 +7,9 @@
  * <pre>{@code
  * LoadedCase base = CaseFile.read(Path.of("two-bulbs-neck.toml"));
  * ExecutorService pool = Executors.newFixedThreadPool(2);
+ * TriangleMesh part = PartLoader.load(base.setup().part()).mesh();
  * RunStore store = StudyFolder.open(folder, identity); // package result; or RunStore.inMemory()
- * Study study = Study.of(base, version, store, pool, 2);
+ * Study study = Study.of(base, part, version, store, pool, 2);
  *
  * InputName gate = InputName.of("gate size"); // key "gate.size"; unknown names: the nearest told
  * List<Job> jobs =

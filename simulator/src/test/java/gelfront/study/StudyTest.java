@@ -10,9 +10,11 @@ import gelfront.answer.RunOutcome;
 import gelfront.answer.RunStore;
 import gelfront.base.CancelledException;
 import gelfront.base.Progress;
+import gelfront.mesh.TriangleMesh;
 import gelfront.setup.CaseFile;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
+import gelfront.setup.PartLoader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +32,8 @@ final class StudyTest {
     pool.shutdownNow();
   }
 
+  private static final TriangleMesh PART = PartLoader.load(base().setup().part()).mesh();
+
   private static LoadedCase base() {
     return CaseFile.parse("bean.toml", StudyCases.BEAN, Path.of("").toAbsolutePath());
   }
@@ -39,7 +43,7 @@ final class StudyTest {
   }
 
   private Study study(RunStore store, int threads) {
-    return Study.of(base(), "1", store, pool, threads);
+    return Study.of(base(), PART, "1", store, pool, threads);
   }
 
   private static RunOutcome timeless(Ran ran) {
@@ -149,10 +153,10 @@ final class StudyTest {
     String hash = study.hash(gate(2));
 
     assertEquals(hash, study.hash(gate(2)));
-    assertEquals(hash, Study.of(base(), "1", RunStore.inMemory(), pool, 2).hash(gate(2)));
+    assertEquals(hash, Study.of(base(), PART, "1", RunStore.inMemory(), pool, 2).hash(gate(2)));
     assertNotEquals(hash, study.hash(gate(2.001)));
     assertNotEquals(hash, study.hash(gate(2).normal()));
-    assertNotEquals(hash, Study.of(base(), "2", RunStore.inMemory(), pool, 1).hash(gate(2)));
+    assertNotEquals(hash, Study.of(base(), PART, "2", RunStore.inMemory(), pool, 1).hash(gate(2)));
     Job named = Job.of("", gate(2).loaded(), List.of(Change.word("name", "Other")));
     assertEquals(hash, study.hash(named));
     Job alone = new Job("", gate(2).loaded().with(base().setup().numerics().withoutFlow()));

@@ -1,0 +1,93 @@
+package gelfront.cli;
+
+import gelfront.base.Progress;
+import gelfront.mesh.MeshException;
+import gelfront.mesh.TriangleMesh;
+import gelfront.result.StudyFolder;
+import gelfront.setup.CaseFile;
+import gelfront.setup.LoadedCase;
+import gelfront.setup.PartLoader;
+import gelfront.study.Study;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/** A study opened for a command: its case, its folder, its threads, its progress line. */
+final class StudyDesk implements AutoCloseable {
+  private final LoadedCase base;
+  private final Study study;
+  private final StudyFolder folder;
+  private final ExecutorService pool;
+  private final ProgressLine progress;
+
+  /**
+   * @param folder null: beside the case, named after it
+   * @param flow whether liquid is drawn in and carries heat
+   * @throws IOException if the folder can't be used
+   */
+  StudyDesk(Console console, Answers answers, int threads, Path caseFile, Path folder, boolean flow)
+      throws IOException {
+    LoadedCase read = CaseFile.read(caseFile);
+    this.base = flow ? read : read.with(read.setup().numerics().withoutFlow());
+    Path target = folder == null ? beside(caseFile) : folder;
+    TriangleMesh part;
+    try {
+      part = PartLoader.load(base.setup().part()).mesh();
+    } catch (MeshException e) {
+      throw new InputFailure(caseFile.getFileName() + ": " + e.getMessage(), e);
+    }
+    String version = Version.number();
+    String name = base.setup().name();
+    this.folder =
+        StudyFolder.open(target, new StudyFolder.Identity(version, name, Study.partHash(part)));
+    this.pool = Executors.newFixedThreadPool(2 * threads);
+    this.study = Study.of(base, part, version, this.folder, pool, threads);
+    this.progress = new ProgressLine(console, console.terminal() && !answers.quiet());
+  }
+
+  /** {@code bait.toml} gives {@code bait-study}. */
+  static Path beside(Path caseFile) {
+    String name = String.valueOf(caseFile.getFileName()).replaceFirst("\\.[^.]*$", "");
+    return caseFile.resolveSibling(name + "-study");
+  }
+
+  LoadedCase base() {
+    return base;
+  }
+
+  Study study() {
+    return study;
+  }
+
+  StudyFolder folder() {
+    return folder;
+  }
+
+  Progress progress() {
+    return progress;
+  }
+
+  /** Writes an answer into the study's folder. */
+  Path write(String name, String text) {
+    try {
+      return folder.write(name, text);
+    } catch (IOException e) {
+      throw new OutputFailure(
+          folder.folder().resolve(name) + ": can't be written: " + e.getMessage(), e);
+    }
+  }
+
+  /** "14 runs, 11 of them from an earlier study". */
+  String runs() {
+    int all = study.calculated() + study.reused();
+    String kept = study.reused() == 0 ? "" : ", " + study.reused() + " of them kept from earlier";
+    return all + (all == 1 ? " run" : " runs") + kept;
+  }
+
+  @Override
+  public void close() {
+    progress.close();
+    pool.shutdownNow();
+  }
+}

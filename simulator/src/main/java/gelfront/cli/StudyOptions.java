@@ -1,0 +1,57 @@
+package gelfront.cli;
+
+import gelfront.study.Job;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
+
+/** What all commands that run studies know. */
+final class StudyOptions {
+  private static final Map<String, UnaryOperator<Job>> LEVELS =
+      Map.of("quick", Job::quick, "normal", Job::normal, "case", UnaryOperator.identity());
+
+  @Spec(Target.MIXEE)
+  private CommandSpec command;
+
+  private String level = "quick";
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FOLDER",
+      description = "The study's folder; left out: beside the case, named after it.")
+  private Path folder;
+
+  @Option(
+      names = "--no-flow",
+      description = "Leaves out that liquid is drawn in and carries heat: conduction alone.")
+  private boolean noFlow;
+
+  @Option(
+      names = "--level",
+      paramLabel = "LEVEL",
+      description = "quick, normal, or case for the case's own; left out: quick.")
+  void set(String word) {
+    if (!LEVELS.containsKey(word)) {
+      throw new ParameterException(
+          command.commandLine(), "--level " + word + ": quick, normal or case");
+    }
+    level = word;
+  }
+
+  Path folder() {
+    return folder;
+  }
+
+  boolean flow() {
+    return !noFlow;
+  }
+
+  UnaryOperator<Job> level() {
+    return LEVELS.get(level);
+  }
+}
