@@ -1,11 +1,9 @@
 package gelfront.run;
 
 import gelfront.base.Quantities;
-import gelfront.grid.Cavity;
-import gelfront.grid.UniformGrid;
 import gelfront.setup.Case;
 import gelfront.voxelize.CaseVoxels;
-import java.util.BitSet;
+import gelfront.voxelize.PartingPlane;
 import java.util.Optional;
 
 /**
@@ -13,8 +11,7 @@ import java.util.Optional;
  *
  * <pre>  F = p A,  A: the cavity's shadow on the parting plane</pre>
  *
- * <p>The case doesn't say where the halves part: of the two planes along the sprue the one with the
- * larger shadow is taken.
+ * <p>Which plane that is {@link PartingPlane} tells.
  */
 public final class Clamping {
   /** N that a pair of small screw clamps or a bench vice surely bears: estimate, from memory. */
@@ -24,13 +21,13 @@ public final class Clamping {
 
   /** N that the plunger's pressure pushes the halves apart with. */
   public static double force(Case c, CaseVoxels voxels) {
-    return c.shot().holdPressure() * shadow(voxels);
+    return c.shot().holdPressure() * PartingPlane.of(voxels).shadow();
   }
 
   /** In words; empty where the halves stay shut. */
   static Optional<String> warning(Case c, CaseVoxels voxels) {
-    double area = shadow(voxels);
-    double force = force(c, voxels);
+    double area = PartingPlane.of(voxels).shadow();
+    double force = c.shot().holdPressure() * area;
     double held = c.clampingForce().orElse(BY_HAND);
     if (force <= held) {
       return Optional.empty();
@@ -45,32 +42,5 @@ public final class Clamping {
                 + " more than %s: hot plastisol sprays out of the parting line. Press less, at most"
                 + " %.0f kPa, or clamp harder.",
             c.shot().holdPressure() * 1e-3, area * 1e4, force, bears, held / area * 1e-3));
-  }
-
-  /** m2. */
-  private static double shadow(CaseVoxels voxels) {
-    Cavity cavity = voxels.model().cavity();
-    double[] out = {
-      Math.abs(voxels.mouth().direction().x()),
-      Math.abs(voxels.mouth().direction().y()),
-      Math.abs(voxels.mouth().direction().z())
-    };
-    int sprue = out[0] >= out[1] && out[0] >= out[2] ? 0 : out[1] >= out[2] ? 1 : 2;
-    int most = 0;
-    for (int a = 0; a < 3; a++) {
-      most = a == sprue ? most : Math.max(most, columns(cavity, a));
-    }
-    return most * cavity.grid().spacing() * cavity.grid().spacing();
-  }
-
-  private static int columns(Cavity cavity, int axis) {
-    UniformGrid grid = cavity.grid();
-    int b = (axis + 1) % 3;
-    int c = (axis + 2) % 3;
-    BitSet seen = new BitSet();
-    for (int cell = 0; cell < cavity.count(); cell++) {
-      seen.set(cavity.position(cell, b) + grid.count(b) * cavity.position(cell, c));
-    }
-    return seen.cardinality();
   }
 }

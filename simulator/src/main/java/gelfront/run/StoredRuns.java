@@ -1,6 +1,7 @@
 package gelfront.run;
 
 import gelfront.base.Progress;
+import gelfront.base.Quantities;
 import gelfront.base.Workers;
 import gelfront.mesh.check.PreparedMesh;
 import gelfront.result.Health;
@@ -21,9 +22,8 @@ public final class StoredRuns {
           + " out. A real gate stays open longer than here, so dents may come out smaller than"
           + " shown.";
 
-  private static final String LEFT_OUT =
-      "Filling and earlier shots are not calculated: the cavity starts full, all of it at the shot's"
-          + " temperature.";
+  private static final String FILLING =
+      " calculated: the cavity starts full, all of it at the shot's temperature.";
 
   private StoredRuns() {}
 
@@ -48,7 +48,7 @@ public final class StoredRuns {
     if (!loaded.setup().numerics().flow()) {
       cautions.add(CONDUCTION_ONLY);
     }
-    cautions.add(LEFT_OUT);
+    cautions.add(row(loaded.setup().rhythm().shots()));
     return new StoredRun(
         loaded.setup().name(),
         loaded.text(),
@@ -65,6 +65,15 @@ public final class StoredRuns {
         Storing.fields(o),
         o.voxels().surface(),
         DentPainting.of(o));
+  }
+
+  private static String row(int shots) {
+    return shots == 1
+        ? "Filling and earlier shots are not" + FILLING
+        : Quantities.say(
+            "This is shot %d of a row: the mould starts as the ones before have left it. Filling is"
+                + " not%s",
+            shots, FILLING);
   }
 
   private static List<Inputs.Line> lines(List<Statement> statements) {

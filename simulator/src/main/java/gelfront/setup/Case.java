@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
  * @param cavities that are fed by one shot: those in the block, or more on the same runner that the
  *     case leaves out
  * @param numerics how finely
+ * @param rhythm shots in a row, and which of them is looked at
  * @param visibleDent metres from which a dent is seen and felt
  * @param limits of what a study may propose; no run depends on them
  * @param warnings in words for the report: what is allowed but dangerous or odd
@@ -38,13 +39,14 @@ public record Case(
     OptionalDouble clampingForce,
     int cavities,
     Numerics numerics,
+    Rhythm rhythm,
     double visibleDent,
     Limits limits,
     List<String> warnings) {
   /** Metres from which a dent on a soft part is seen and felt: own judgement, no source. */
   public static final double VISIBLE = 0.2e-3;
 
-  /** Dents are seen from {@link #VISIBLE} on. */
+  /** The first shot; dents are seen from {@link #VISIBLE} on. */
   public Case(
       String name,
       PartShape part,
@@ -72,6 +74,7 @@ public record Case(
         clampingForce,
         cavities,
         numerics,
+        Rhythm.SINGLE,
         VISIBLE,
         Limits.NONE,
         warnings);
@@ -116,8 +119,35 @@ public record Case(
         clampingForce,
         cavities,
         other,
+        rhythm,
         visibleDent,
         limits,
         warnings);
+  }
+
+  /** The same case in another row of shots. */
+  public Case with(Rhythm other) {
+    return new Case(
+        name,
+        part,
+        copies,
+        feed,
+        growths,
+        block,
+        plastisol,
+        shot,
+        up,
+        clampingForce,
+        cavities,
+        numerics,
+        other,
+        visibleDent,
+        limits,
+        warnings);
+  }
+
+  /** s after a shot's start at which the mould is opened; absent: when all of it is firm. */
+  public OptionalDouble opensAt() {
+    return shot.openAt().isPresent() ? shot.openAt() : rhythm.opensAt();
   }
 }

@@ -68,11 +68,13 @@ final class CaseAssembler {
     }
     Numerics numerics = numerics(root.sub("numerics"));
     Limits limits = new LimitsReader(root.sub("limits")).read();
+    Rhythm rhythm = new RhythmReader(root.sub("series"), assumed).read();
     if (!sound.getAsBoolean()) {
       return null;
     }
     warn(shot, block, mix);
     contradict(shot, block, mix);
+    contradict(shot, rhythm);
     return sound.getAsBoolean()
         ? new Case(
             name,
@@ -87,6 +89,7 @@ final class CaseAssembler {
             clamping,
             cavities,
             numerics,
+            rhythm,
             visible.orElse(Case.VISIBLE),
             limits,
             warnings)
@@ -163,6 +166,23 @@ final class CaseAssembler {
                   block.airTemperature(), mix.firm()));
     }
     coolants(block, mix);
+  }
+
+  private void contradict(Shot shot, Rhythm rhythm) {
+    if (rhythm.cycle().isEmpty()) {
+      return;
+    }
+    CaseTable series = root.sub("series");
+    if (shot.openAt().isPresent()) {
+      series.mistake("cycle", "shot.open_at says when the mould is opened: state one of both");
+    }
+    double pressed = shot.fillTime() + shot.holdTime();
+    double opens = rhythm.opensAt().getAsDouble();
+    if (opens < pressed) {
+      String words =
+          "the cycle less its idle time opens the mould at %.0f s, while the injector is still on it until %.0f s";
+      series.mistake("cycle", Quantities.say(words, opens, pressed));
+    }
   }
 
   private void coolants(Block block, Plastisol mix) {

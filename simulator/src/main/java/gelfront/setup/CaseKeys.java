@@ -30,6 +30,7 @@ public final class CaseKeys {
         numerics
         filing
         limits
+        series
       [part]
         mesh             STL file or list of files, from this file's folder
         unit             of the mesh: mm, cm, m or inch
@@ -151,6 +152,11 @@ public final class CaseKeys {
       [[limits.gate_place]]
         at               a point on the part's surface, as ["0 mm", "2 mm", "0 mm"]
         direction        away from the part, as [-1, 0, 0]
+      [series]
+        shots            the shot of a row in one mould that is looked at, a whole number
+        idle             from opening the mould to the next shot, as "60 s"
+        cycle            from shot to shot; left out: opened as soon as all of the shot is firm
+        open             that the halves lie apart; left out: all of the idle time
       """;
 
   private static final Map<String, Map<String, String>> KEYS = keys();

@@ -18,6 +18,11 @@ public final class HeatLedger {
     mouth.add(throughMouth);
   }
 
+  /** All that another ledger has moved. */
+  public void add(HeatLedger other) {
+    add(other.plastisol.value, other.mould.value, other.air.value, other.mouth.value);
+  }
+
   /** J gained by the plastisol, negative while it cools. */
   public double plastisolGain() {
     return plastisol.value;

@@ -105,6 +105,7 @@ final class LiveRequests {
         c.clampingForce(),
         c.cavities(),
         numerics,
+        c.rhythm(),
         c.visibleDent(),
         c.limits(),
         c.warnings());

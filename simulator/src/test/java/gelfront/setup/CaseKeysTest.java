@@ -159,6 +159,11 @@ final class CaseKeysTest {
       viscosity_165 = "1.5 Pas" #> "1.6 Pas"
       [shot]
       temperature = "165 degC"
+      [series]
+      shots = 3 #> 4
+      idle = "40 s" #> "50 s"
+      cycle = "300 s" #> "310 s"
+      open = "20 s" #> "30 s"
       """;
 
   private static final String TAPERED =

@@ -1,0 +1,176 @@
+package gelfront.run;
+
+import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.feed.FeedLaw;
+import gelfront.feed.Feeding;
+import gelfront.feed.Liquid;
+import gelfront.feed.Reservoir;
+import gelfront.grid.Cavity;
+import gelfront.grid.VoxelModel;
+import gelfront.heat.MouthFilm;
+import gelfront.heat.SplitStepper;
+import gelfront.material.HeatCurves;
+import gelfront.setup.Case;
+import gelfront.setup.Shot;
+import gelfront.state.HeatLedger;
+import gelfront.state.ThermalState;
+import gelfront.verdict.ShotRecord;
+import gelfront.voxelize.CaseVoxels;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One shot into a mould of given temperatures: stepped, watched, and opened. */
+final class OneShot {
+  /** K that the middle of the last cell may be above its mean, at most. */
+  private static final double MIDDLES = 0.5;
+
+  /** Longest shot that is followed, s: two hours. A part that is not firm by then never will be. */
+  private static final double LONGEST = 7200;
+
+  /** Between injector and sprue while it holds, W/m2 K: liquid on hot metal, estimated. */
+  private static final double INJECTOR_FILM = 1000;
+
+  /** °C that nothing falls through: runs until it is told to end. */
+  private static final double NEVER = -1e6;
+
+  private final Case setup;
+  private final SplitStepper stepper;
+  private final Flow flow;
+  private final ThermalState state;
+  private final CrossingTimes set;
+  private final CrossingTimes firm;
+  private final HistoryRecorder history;
+  private final Optional<FlowRecorder> curve;
+  private final OptionalDouble opensAt;
+  private Opened opened;
+  private int steps;
+  private double over;
+
+  /**
+   * The mould as it is opened.
+   *
+   * @param time s after the shot's start
+   * @param mould °C per cell
+   * @param ledger joules moved until then
+   */
+  record Opened(double time, double[] mould, HeatLedger ledger) {}
+
+  /**
+   * @param mould °C per mould cell before the shot; not modified
+   */
+  OneShot(Case c, CaseVoxels voxels, Workers workers, double[] mould) {
+    VoxelModel model = voxels.model();
+    Cavity cavity = model.cavity();
+    HeatCurves curves = HeatCurves.of(c.plastisol());
+    setup = c;
+    opensAt = c.opensAt();
+    state = new ThermalState(model, curves, c.shot().temperature());
+    System.arraycopy(mould, 0, state.mould, 0, mould.length);
+    set = new CrossingTimes(cavity, c.plastisol().noFlow());
+    firm = new CrossingTimes(cavity, c.plastisol().firm());
+    history = new HistoryRecorder(model);
+    history.start(state);
+    Optional<Feeding> feeding =
+        c.numerics().flow() ? Optional.of(feeding(c, voxels, curves)) : Optional.empty();
+    curve = feeding.map(f -> new FlowRecorder(f, cavity.nearest(voxels.gates().get(0).middle())));
+    flow = feeding.map(f -> flow(f, c.shot())).orElse(Flow.NONE);
+    stepper = new SplitStepper(model, curves, workers);
+  }
+
+  /** Until all plastisol is firm. */
+  void run(Progress progress) {
+    List<StepObserver> watching = new ArrayList<>(List.of(set, firm, history, this::look));
+    curve.ifPresent(watching::add);
+    steps = shotRun(watching).run(state, setup.plastisol().firm() - MIDDLES, LONGEST, progress);
+    history.end(state);
+    over = state.time;
+  }
+
+  private ShotRun shotRun(List<StepObserver> watching) {
+    Events events = Events.of(setup.shot());
+    return new ShotRun(
+        stepper,
+        mouth(setup),
+        opensAt.isPresent() ? events.withChange(opensAt.getAsDouble()) : events,
+        StepControl.tolerance(setup.numerics().level(), setup.block()),
+        watching,
+        flow);
+  }
+
+  private void look(ThermalState now, double from) {
+    if (opensAt.isPresent() && Math.abs(now.time - opensAt.getAsDouble()) < 1e-9) {
+      opened = new Opened(now.time, now.mould.clone(), copy(now.ledger));
+    }
+  }
+
+  private static HeatLedger copy(HeatLedger of) {
+    HeatLedger copy = new HeatLedger();
+    copy.add(of);
+    return copy;
+  }
+
+  /**
+   * The mould when it is opened: by the clock, or when all of the shot is firm. Where the clock
+   * opens it later than that, the shot goes on until then.
+   */
+  Opened opened(Progress progress) {
+    if (opened == null) {
+      if (opensAt.isPresent()) {
+        shotRun(List.of()).run(state, NEVER, opensAt.getAsDouble(), progress);
+      }
+      opened = new Opened(state.time, state.mould.clone(), copy(state.ledger));
+    }
+    return opened;
+  }
+
+  /** What the observers saw. */
+  ShotRecord record() {
+    return new ShotRecord(
+        set.times(),
+        firm.times(),
+        history.history(),
+        history.mould(),
+        curve.map(FlowRecorder::record));
+  }
+
+  ThermalState state() {
+    return state;
+  }
+
+  int steps() {
+    return steps;
+  }
+
+  /** s at which all plastisol was firm. */
+  double over() {
+    return over;
+  }
+
+  boolean finished() {
+    return over < LONGEST;
+  }
+
+  private static Feeding feeding(Case c, CaseVoxels voxels, HeatCurves curves) {
+    Cavity cavity = voxels.model().cavity();
+    return new Feeding(
+        cavity,
+        curves,
+        FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up()),
+        new Reservoir(cavity, voxels.mouth().direction(), (double) c.cavities() / c.drawn()),
+        new Liquid(cavity, true));
+  }
+
+  private static Flow flow(Feeding feeding, Shot shot) {
+    return new ShotFlow(feeding, shot.holdTime(), shot.holdPressure(), shot.topUps());
+  }
+
+  private static ShotRun.Mouth mouth(Case c) {
+    return new ShotRun.Mouth(
+        new MouthFilm(INJECTOR_FILM, c.shot().temperature()),
+        c.shot().holdTime(),
+        new MouthFilm(c.block().airFilm(), c.block().airTemperature()));
+  }
+}
