@@ -11,7 +11,7 @@ import java.util.concurrent.locks.LockSupport;
  */
 public final class Workers {
   /** Elements that a body gets at most; every range begins at a multiple of it. */
-  public static final int CHUNK = 8192;
+  public static final int CHUNK = 4096;
 
   /** Everything on the calling thread. */
   public static final Workers SERIAL = new Workers(null, 1);

@@ -1,6 +1,7 @@
 package gelfront.heat;
 
 import gelfront.grid.MouldCells;
+import java.util.Arrays;
 
 /**
  * Conduction in the mould: C dT/dt = sum G (T_j - T_i) + G_air (T_air - T_i) + q, conjugate
@@ -29,13 +30,22 @@ final class MouldSolver {
   private final MouldCells cells;
   private final int n;
   private final double[] theta;
-  private final double[] face;
+
+  /** Weighted W/K to the cells across +x, +y, +z, and across -x, -y, -z; 0 where there is none. */
+  private final double[] toUpper;
+
+  private final double[] toLower;
   private final double[] air;
   private final double[] diagonal;
+  private final double[] inverse;
   private final double[] r;
   private final double[] z;
   private final double[] p;
   private final double[] q;
+
+  /** Cells across, n where there is none: one entry more, always 0, saves asking. */
+  private final int[] upper;
+
   private final int[] lower;
   private int iterations;
 
@@ -43,21 +53,23 @@ final class MouldSolver {
     this.cells = cells;
     n = cells.count();
     theta = new double[n];
-    face = new double[3 * n];
+    toUpper = new double[3 * n];
+    toLower = new double[3 * n];
     air = new double[n];
     diagonal = new double[n];
+    inverse = new double[n];
     r = new double[n];
-    z = new double[n];
-    p = new double[n];
+    z = new double[n + 1];
+    p = new double[n + 1];
     q = new double[n];
+    upper = new int[3 * n];
     lower = new int[3 * n];
-    java.util.Arrays.fill(lower, -1);
-    for (int i = 0; i < n; i++) {
-      for (int a = 0; a < 3; a++) {
-        int j = cells.neighbour()[3 * i + a];
-        if (j >= 0) {
-          lower[3 * j + a] = i;
-        }
+    Arrays.fill(lower, n);
+    for (int e = 0; e < 3 * n; e++) {
+      int j = cells.neighbour()[e];
+      upper[e] = j < 0 ? n : j;
+      if (j >= 0) {
+        lower[3 * j + e % 3] = e / 3;
       }
     }
   }
@@ -83,30 +95,36 @@ final class MouldSolver {
       r[i] = heat[i] / dt + flux[i];
       norm += r[i] * r[i];
     }
-    multiply(change, q);
+    System.arraycopy(change, 0, p, 0, n);
+    multiply(p, q);
+    double rest = 0;
     for (int i = 0; i < n; i++) {
       r[i] -= q[i];
+      rest += r[i] * r[i];
     }
-    precondition();
-    System.arraycopy(z, 0, p, 0, n);
-    double rz = dot(r, z);
+    Arrays.fill(p, 0);
+    double rz = 1;
     double stop = TOLERANCE * TOLERANCE * norm;
-    iterations = 0;
-    while (dot(r, r) > stop && iterations++ < CEILING) {
-      multiply(p, q);
-      double alpha = rz / dot(p, q);
-      for (int i = 0; i < n; i++) {
-        change[i] += alpha * p[i];
-        r[i] -= alpha * q[i];
-      }
-      precondition();
-      double next = dot(r, z);
+    for (iterations = 0; rest > stop && iterations < CEILING; iterations++) {
+      double next = precondition();
       double beta = next / rz;
       rz = next;
       for (int i = 0; i < n; i++) {
         p[i] = z[i] + beta * p[i];
       }
+      rest = advance(change, rz / multiply(p, q));
     }
+  }
+
+  /** One step along p; returns r r. */
+  private double advance(double[] change, double alpha) {
+    double rest = 0;
+    for (int i = 0; i < n; i++) {
+      change[i] += alpha * p[i];
+      r[i] -= alpha * q[i];
+      rest += r[i] * r[i];
+    }
+    return rest;
   }
 
   /**
@@ -133,113 +151,99 @@ final class MouldSolver {
   }
 
   private void assemble(double dt) {
-    int[] nb = cells.neighbour();
     double[] g = cells.conductance();
     for (int i = 0; i < n; i++) {
       double sum = cells.airConductance()[i];
-      for (int a = 0; a < 3; a++) {
-        sum += nb[3 * i + a] >= 0 ? g[3 * i + a] : 0;
-        sum += lower[3 * i + a] >= 0 ? g[3 * lower[3 * i + a] + a] : 0;
+      for (int e = 3 * i; e < 3 * i + 3; e++) {
+        sum += upper[e] < n ? g[e] : 0;
+        sum += lower[e] < n ? g[3 * lower[e] + e % 3] : 0;
       }
       theta[i] = Math.max(0.5, 1 - EXPLICIT * cells.capacity()[i] / (dt * sum));
       air[i] = theta[i] * cells.airConductance()[i];
       diagonal[i] = cells.capacity()[i] / dt + air[i];
     }
-    for (int i = 0; i < n; i++) {
-      for (int a = 0; a < 3; a++) {
-        int j = nb[3 * i + a];
-        if (j >= 0) {
-          face[3 * i + a] = Math.max(theta[i], theta[j]) * g[3 * i + a];
-          diagonal[i] += face[3 * i + a];
-          diagonal[j] += face[3 * i + a];
-        }
+    for (int e = 0; e < 3 * n; e++) {
+      int j = upper[e];
+      if (j < n) {
+        double weighted = Math.max(theta[e / 3], theta[j]) * g[e];
+        toUpper[e] = weighted;
+        toLower[3 * j + e % 3] = weighted;
+        diagonal[e / 3] += weighted;
+        diagonal[j] += weighted;
       }
+    }
+    for (int i = 0; i < n; i++) {
+      inverse[i] = 1 / diagonal[i];
     }
   }
 
   /** W into each cell on top, for what the change adds to the fluxes; each face both ways. */
   private void addWeighted(double[] change, double[] out) {
-    int[] nb = cells.neighbour();
     for (int i = 0; i < n; i++) {
       out[i] -= air[i] * change[i];
-      for (int a = 0; a < 3; a++) {
-        int j = nb[3 * i + a];
-        if (j >= 0) {
-          double w = face[3 * i + a] * (change[j] - change[i]);
-          out[i] += w;
-          out[j] -= w;
-        }
-      }
     }
+    exchange(toUpper, change, out);
   }
 
   /** W into each cell from its neighbours and the air; every face counted once, both ways. */
   private void fluxes(double[] t, double[] out) {
-    int[] nb = cells.neighbour();
-    double[] g = cells.conductance();
     for (int i = 0; i < n; i++) {
       out[i] = cells.airConductance()[i] * (cells.airTemperature()[i] - t[i]);
     }
-    for (int i = 0; i < n; i++) {
-      for (int a = 0; a < 3; a++) {
-        int j = nb[3 * i + a];
-        if (j >= 0) {
-          double w = g[3 * i + a] * (t[j] - t[i]);
-          out[i] += w;
-          out[j] -= w;
-        }
+    exchange(cells.conductance(), t, out);
+  }
+
+  private void exchange(double[] conductance, double[] t, double[] out) {
+    for (int e = 0; e < 3 * n; e++) {
+      int j = upper[e];
+      if (j < n) {
+        double w = conductance[e] * (t[j] - t[e / 3]);
+        out[e / 3] += w;
+        out[j] -= w;
       }
     }
   }
 
-  private void multiply(double[] x, double[] out) {
-    int[] nb = cells.neighbour();
+  /** out = A x; x has an entry n, of 0. Returns x A x. */
+  private double multiply(double[] x, double[] out) {
+    double product = 0;
     for (int i = 0; i < n; i++) {
-      double s = diagonal[i] * x[i];
-      for (int a = 0; a < 3; a++) {
-        int up = nb[3 * i + a];
-        int down = lower[3 * i + a];
-        if (up >= 0) {
-          s -= face[3 * i + a] * x[up];
-        }
-        if (down >= 0) {
-          s -= face[3 * down + a] * x[down];
-        }
-      }
+      int e = 3 * i;
+      double s =
+          diagonal[i] * x[i]
+              - toUpper[e] * x[upper[e]]
+              - toUpper[e + 1] * x[upper[e + 1]]
+              - toUpper[e + 2] * x[upper[e + 2]]
+              - toLower[e] * x[lower[e]]
+              - toLower[e + 1] * x[lower[e + 1]]
+              - toLower[e + 2] * x[lower[e + 2]];
       out[i] = s;
+      product += x[i] * s;
     }
+    return product;
   }
 
-  /** z from r by one forward and one backward Gauss-Seidel sweep. */
-  private void precondition() {
-    int[] nb = cells.neighbour();
+  /** z from r by one forward and one backward Gauss-Seidel sweep; returns r z. */
+  private double precondition() {
     for (int i = 0; i < n; i++) {
-      double s = r[i];
-      for (int a = 0; a < 3; a++) {
-        int down = lower[3 * i + a];
-        if (down >= 0) {
-          s += face[3 * down + a] * z[down];
-        }
-      }
-      z[i] = s / diagonal[i];
+      int e = 3 * i;
+      double s =
+          r[i]
+              + toLower[e + 2] * z[lower[e + 2]]
+              + toLower[e + 1] * z[lower[e + 1]]
+              + toLower[e] * z[lower[e]];
+      z[i] = s * inverse[i];
     }
+    double product = 0;
     for (int i = n - 1; i >= 0; i--) {
-      double s = 0;
-      for (int a = 0; a < 3; a++) {
-        int up = nb[3 * i + a];
-        if (up >= 0) {
-          s += face[3 * i + a] * z[up];
-        }
-      }
-      z[i] += s / diagonal[i];
+      int e = 3 * i;
+      double s =
+          toUpper[e + 2] * z[upper[e + 2]]
+              + toUpper[e + 1] * z[upper[e + 1]]
+              + toUpper[e] * z[upper[e]];
+      z[i] += s * inverse[i];
+      product += r[i] * z[i];
     }
-  }
-
-  private double dot(double[] a, double[] b) {
-    double s = 0;
-    for (int i = 0; i < n; i++) {
-      s += a[i] * b[i];
-    }
-    return s;
+    return product;
   }
 }

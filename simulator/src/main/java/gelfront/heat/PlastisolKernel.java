@@ -51,16 +51,18 @@ final class PlastisolKernel {
   private final ThreadLocal<double[][]> buffers =
       ThreadLocal.withInitial(() -> new double[8][BLOCK]);
 
-  /** K/s per W, and the same times the conductance of a face. */
-  private final double[] perCapacity;
-
+  /** K/s per W times the conductance of a face. */
   private final double[] facePerCapacity;
+
   private final double[] rate0;
 
   /** What flows into a cell at a stage, over the conductance of one of its faces; K. */
   private final double[] inflow;
 
   private final double[] fastest;
+
+  /** Of a cell over that of one of its even faces, where conductivity does not vary; else null. */
+  private final double[] faces;
 
   /** 1 over the conductance of a face, per entry of wallCells. */
   private final double[] perWallFace;
@@ -97,7 +99,6 @@ final class PlastisolKernel {
     uneven = UnevenFaces.of(cavity);
     wallFrom = firstOfBlocks(wallCells);
     unevenFrom = firstOfBlocks(uneven.cells());
-    perCapacity = new double[n];
     facePerCapacity = new double[n];
     rate0 = new double[n];
     inflow = new double[n];
@@ -105,8 +106,20 @@ final class PlastisolKernel {
     stage2 = new double[n];
     fastest = new double[Workers.chunks(n)];
     perWallFace = new double[wallCells.length];
+    faces = variable ? null : faces();
     bend = new double[n];
     extra = new double[n];
+  }
+
+  private double[] faces() {
+    double[] faces = new double[n];
+    for (int e = 0; e < neighbours.length; e++) {
+      faces[e / 6] += neighbours[e] == e / 6 ? 0 : 1;
+    }
+    for (int m = 0; m < uneven.count(); m++) {
+      faces[uneven.cell(m)] += uneven.excess(m);
+    }
+    return faces;
   }
 
   /** First entry of each block in a rising list of cells, and the list's length at the end. */
@@ -262,8 +275,8 @@ final class PlastisolKernel {
     int m = unevenFrom[from / BLOCK];
     for (int i = from; i < to; i++) {
       double g = faceOf(i);
-      double sum = cellConductivity == null ? inside(i) : varying(i);
-      for (; m < uneven.count() && uneven.cell(m) == i; m++) {
+      double sum = faces == null ? varying(i) : faces[i];
+      for (; faces == null && m < uneven.count() && uneven.cell(m) == i; m++) {
         sum += uneven.excess(m) * face(i, uneven.other(m));
       }
       sum *= 2 * g;
@@ -271,19 +284,10 @@ final class PlastisolKernel {
         sum += wall[w++];
       }
       double per = 1 / (capacity[i] * volume[i]);
-      perCapacity[i] = per;
       facePerCapacity[i] = g * per;
       most = Math.max(most, sum * per);
     }
     return most;
-  }
-
-  private int inside(int i) {
-    int count = 0;
-    for (int f = 0; f < 6; f++) {
-      count += neighbours[6 * i + f] == i ? 0 : 1;
-    }
-    return count;
   }
 
   private double varying(int i) {

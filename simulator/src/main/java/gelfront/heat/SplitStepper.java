@@ -31,6 +31,10 @@ public final class SplitStepper implements HeatStepper {
   private final double[] volume;
   private final double[] reach;
   private final double[] conductance;
+
+  /** °C that a wall's cell loses heat against, in this pass; per wall. */
+  private final double[] driven;
+
   private final double[] wall;
   private final double[] source;
   private final double[] capacity;
@@ -60,6 +64,7 @@ public final class SplitStepper implements HeatStepper {
     volume = cavity.volumes();
     reach = reach(cavity);
     conductance = new double[walls];
+    driven = new double[walls];
     wall = new double[wallCells.length];
     source = new double[wallCells.length];
     capacity = new double[n];
@@ -138,7 +143,7 @@ public final class SplitStepper implements HeatStepper {
         predicted[m] += relax * (change[m] - predicted[m]);
       }
     }
-    finish(state, dt, mouth);
+    finish(state, dt);
     lastStep = dt;
   }
 
@@ -197,29 +202,25 @@ public final class SplitStepper implements HeatStepper {
     return m >= 0 ? state.mould[m] + 0.5 * predicted[m] : mouth.temperature();
   }
 
-  /** °C that a wall's cell loses heat against. */
-  private double driven(ThermalState state, MouthFilm mouth, int w) {
-    return wallBend.at(w) + beyond(state, mouth, w);
-  }
-
-  private void bendWalls(ThermalState state, MouthFilm mouth) {
+  /** Takes what lies beyond the walls, and in the first pass how the temperature bends there. */
+  private void meetWalls(ThermalState state, MouthFilm mouth) {
     double[] k = kernel.cellConductivity();
     double constant = curves.conductivity(0);
     int[] cell = model.cavity().walls().cell();
+    Arrays.fill(source, 0);
     for (int w = 0; w < conductance.length; w++) {
-      double fall = middle[cell[w]] - beyond(state, mouth, w);
-      wallBend.take(w, middle, fall, conductance[w], k == null ? constant : k[cell[w]]);
+      double beyond = beyond(state, mouth, w);
+      if (passes == 1) {
+        double fall = middle[cell[w]] - beyond;
+        wallBend.take(w, middle, fall, conductance[w], k == null ? constant : k[cell[w]]);
+      }
+      driven[w] = wallBend.at(w) + beyond;
+      source[meanAt[w]] += conductance[w] * driven[w];
     }
   }
 
   private void pass(ThermalState state, double dt, MouthFilm mouth) {
-    if (passes == 1) {
-      bendWalls(state, mouth);
-    }
-    Arrays.fill(source, 0);
-    for (int w = 0; w < conductance.length; w++) {
-      source[meanAt[w]] += conductance[w] * driven(state, mouth, w);
-    }
+    meetWalls(state, mouth);
     double k = curves.conductivity(0);
     if (passes == 1) {
       kernel.curve(middle, k, wall, source);
@@ -229,7 +230,7 @@ public final class SplitStepper implements HeatStepper {
     for (int w = 0; w < conductance.length; w++) {
       int m = model.mouldCell()[w];
       if (m >= 0) {
-        heat[m] += dt * conductance[w] * (mean[meanAt[w]] - driven(state, mouth, w));
+        heat[m] += dt * conductance[w] * (mean[meanAt[w]] - driven[w]);
       }
     }
     mouldSolver.solve(state.mould, heat, dt, change);
@@ -243,11 +244,11 @@ public final class SplitStepper implements HeatStepper {
     return most;
   }
 
-  private void finish(ThermalState state, double dt, MouthFilm mouth) {
+  private void finish(ThermalState state, double dt) {
     double out = 0;
     for (int w = 0; w < conductance.length; w++) {
       if (model.mouldCell()[w] < 0) {
-        out += dt * conductance[w] * (mean[meanAt[w]] - driven(state, mouth, w));
+        out += dt * conductance[w] * (mean[meanAt[w]] - driven[w]);
       }
     }
     double[] mould = mouldSolver.apply(state.mould, heat, dt, change);

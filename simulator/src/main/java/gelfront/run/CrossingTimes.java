@@ -40,22 +40,35 @@ public final class CrossingTimes implements StepObserver {
     double[] before = state.previous;
     double[] now = state.temperature;
     double dt = state.time - from;
-    double ratio = last > 0 ? dt / last : 0;
     for (int i = 0; i < time.length; i++) {
-      double b = now[i] > threshold + FAR ? now[i] : middle(now, i);
-      if (b > threshold) {
+      if (now[i] > threshold + FAR) {
         time[i] = Float.POSITIVE_INFINITY;
-      } else if (time[i] == Float.POSITIVE_INFINITY) {
-        double a = middle(before, i);
-        double fall = now[i] - before[i];
-        double bend = ratio * (fall - ratio * (before[i] - older[i])) / (1 + ratio);
-        if (a > threshold) {
-          time[i] = (float) (from + dt * crossing(a - threshold, b - threshold, bend));
-        }
+      } else if (!staysBelow(now[i], before[i], time[i])) {
+        watch(i, from, dt, before, now);
       }
       older[i] = (float) before[i];
     }
     last = dt;
+  }
+
+  /** Whether a cell that has fallen through goes on cooling: most do, and need no closer look. */
+  private boolean staysBelow(double now, double before, float time) {
+    return now <= threshold && now <= before && time < Float.POSITIVE_INFINITY;
+  }
+
+  private void watch(int i, double from, double dt, double[] before, double[] now) {
+    double b = middle(now, i);
+    if (b > threshold) {
+      time[i] = Float.POSITIVE_INFINITY;
+    } else if (time[i] == Float.POSITIVE_INFINITY) {
+      double a = middle(before, i);
+      double ratio = last > 0 ? dt / last : 0;
+      double fall = now[i] - before[i];
+      double bend = ratio * (fall - ratio * (before[i] - older[i])) / (1 + ratio);
+      if (a > threshold) {
+        time[i] = (float) (from + dt * crossing(a - threshold, b - threshold, bend));
+      }
+    }
   }
 
   /** °C in the middle of a cell. */
