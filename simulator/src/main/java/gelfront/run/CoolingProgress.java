@@ -37,6 +37,11 @@ final class CoolingProgress {
     return fraction;
   }
 
+  /** As of the last state taken. */
+  double fraction() {
+    return fraction;
+  }
+
   private double share(double start, double now) {
     return start <= until ? 1 : Math.max(0, Math.min(1, (start - now) / (start - until)));
   }

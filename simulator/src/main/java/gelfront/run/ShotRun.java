@@ -9,6 +9,8 @@ import java.util.List;
 
 /** Steps a shot until all of it has passed a temperature; events are met to rounding. */
 public final class ShotRun {
+  private static final String STAGE = "cooling";
+
   private final HeatStepper stepper;
   private final Mouth mouth;
   private final Events events;
@@ -72,11 +74,13 @@ public final class ShotRun {
     StepControl control = new StepControl(tolerance);
     StepError error = new StepError(state);
     CoolingProgress cooling = new CoolingProgress(state, until);
+    progress.check(STAGE, 0);
     int steps = 0;
     while (!cooling.done() && state.time < longest - 1e-9) {
       double from = state.time;
       double dt = control.length(Math.min(longest, events.next(from)) - from);
       stepper.step(state, dt, mouth.at(from));
+      progress.check(STAGE, cooling.fraction());
       flow.after(state, from);
       control.taken(dt, error.after(state, dt));
       if (events.changeAt(state.time)) {
@@ -85,7 +89,7 @@ public final class ShotRun {
       }
       observers.forEach(o -> o.after(state, from));
       steps++;
-      progress.check("cooling", cooling.after(state));
+      progress.check(STAGE, cooling.after(state));
     }
     return steps;
   }

@@ -16,6 +16,12 @@ public final class StepControl {
   /** First step after an event, s: a wall voxel of 0.35 mm takes 0.09 s to set. */
   private static final double FIRST = 0.005;
 
+  /**
+   * Of the step before an event, what the step after it is at least. A top-up or a cooler mouth
+   * touches a few cells; nothing is as sudden as the shot's first moment.
+   */
+  private static final double AGAIN = 0.1;
+
   /** Longest step, s: between two steps a run can be cancelled. */
   private static final double LONGEST = 20;
 
@@ -77,7 +83,7 @@ public final class StepControl {
 
   /** Something has changed: small again. */
   void restart() {
-    wanted = FIRST;
+    wanted = Math.max(FIRST, AGAIN * wanted);
     lastError = Double.NaN;
   }
 

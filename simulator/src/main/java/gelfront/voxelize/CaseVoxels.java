@@ -59,6 +59,7 @@ public record CaseVoxels(
     VoxelModel model =
         tube.map(t -> MouldBuilder.build(cavity, c.block(), box, t, shape.atBlock()))
             .orElseGet(() -> MouldBuilder.build(cavity, c.block(), box));
+    progress.check("cutting the mould into cells", 1);
     return new CaseVoxels(
         model,
         shape.surface(),

@@ -199,7 +199,9 @@ class LiveModelTest {
     assertFalse(done.isCompletedExceptionally());
     assertTrue(checks.stream().filter("finding the cavity's cells"::equals).count() >= 9);
     assertTrue(checks.stream().filter("judging"::equals).count() >= 10);
-    assertEquals(outcome(FIRST).steps(), checks.stream().filter("cooling"::equals).count());
+    long inEachStep = 2;
+    assertTrue(
+        checks.stream().filter("cooling"::equals).count() >= inEachStep * outcome(FIRST).steps());
   }
 
   @Test

@@ -64,11 +64,11 @@ class StepControlTest {
   void afterAChangeStepsAreSmallAgain() {
     StepControl control = new StepControl(0.2);
     double first = control.length(FAR);
-    settled(control, 1);
+    double usual = settled(control, 1);
 
     control.restart();
 
-    assertEquals(first, control.length(FAR));
+    assertEquals(Math.max(first, 0.1 * usual), control.length(FAR), 1e-12);
   }
 
   @Test
