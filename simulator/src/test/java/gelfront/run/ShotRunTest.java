@@ -89,7 +89,7 @@ class ShotRunTest {
     met(steps, time);
     steps.stream()
         .filter(s -> Math.abs(s[0] - time) <= 1e-9)
-        .forEach(s -> assertTrue(s[1] - s[0] < Math.max(0.006, 0.11 * longestUntil(steps, time))));
+        .forEach(s -> assertTrue(s[1] - s[0] < Math.max(0.006, 0.16 * longestUntil(steps, time))));
   }
 
   private static double longestUntil(List<double[]> steps, double time) {
