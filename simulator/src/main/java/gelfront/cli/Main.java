@@ -52,6 +52,7 @@ public final class Main {
             .addSubcommand(new StartCommand(console))
             .addSubcommand(new KeysCommand(console))
             .addSubcommand(new MapCommand(console))
+            .addSubcommand(new SeriesCommand(console))
             .addSubcommand(new ProbeCommand(console))
             .addSubcommand(new TimingCommand(console));
     return line.setOut(new java.io.PrintWriter(console.out(), true, StandardCharsets.UTF_8))

@@ -1,6 +1,7 @@
 package gelfront.cli;
 
 import gelfront.base.Progress;
+import gelfront.base.Workers;
 import gelfront.mesh.MeshException;
 import gelfront.mesh.TriangleMesh;
 import gelfront.result.StudyFolder;
@@ -20,6 +21,7 @@ final class StudyDesk implements AutoCloseable {
   private final StudyFolder folder;
   private final ExecutorService pool;
   private final ProgressLine progress;
+  private final int threads;
 
   /**
    * @param folder null: beside the case, named after it
@@ -37,6 +39,7 @@ final class StudyDesk implements AutoCloseable {
     } catch (MeshException e) {
       throw new InputFailure(caseFile.getFileName() + ": " + e.getMessage(), e);
     }
+    this.threads = threads;
     String version = Version.number();
     String name = base.setup().name();
     this.folder =
@@ -62,6 +65,11 @@ final class StudyDesk implements AutoCloseable {
 
   StudyFolder folder() {
     return folder;
+  }
+
+  /** For a single run at a time. */
+  Workers workers() {
+    return new Workers(pool, threads);
   }
 
   Progress progress() {

@@ -23,4 +23,11 @@ public final class Cautions {
               + " millimetre, and shoot one before you cut fifty.");
 
   private Cautions() {}
+
+  /** The section that ends a page. */
+  static void section(Html h) {
+    h.open("section").element("h2", "Cautions").open("ul", "class", "cautions");
+    ALL.forEach(c -> h.element("li", c));
+    h.close().close();
+  }
 }

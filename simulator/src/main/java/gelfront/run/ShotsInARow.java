@@ -64,6 +64,11 @@ public final class ShotsInARow {
     return shot.opened(progress).time();
   }
 
+  /** °C per mould cell as it is opened; read only. */
+  double[] mouldOpened(Progress progress) {
+    return shot.opened(progress).mould();
+  }
+
   /**
    * Takes out the part, if one is in the mould, and lets the empty mould cool until the next shot.
    *

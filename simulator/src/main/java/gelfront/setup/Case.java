@@ -150,4 +150,25 @@ public record Case(
   public OptionalDouble opensAt() {
     return shot.openAt().isPresent() ? shot.openAt() : rhythm.opensAt();
   }
+
+  /** The same, opened as soon as all of the shot is firm, whatever the clock says. */
+  public Case openedWhenFirm() {
+    return new Case(
+        name,
+        part,
+        copies,
+        feed,
+        growths,
+        block,
+        plastisol,
+        shot.openedWhenFirm(),
+        up,
+        clampingForce,
+        cavities,
+        numerics,
+        rhythm.asSoonAsFirm(),
+        visibleDent,
+        limits,
+        warnings);
+  }
 }

@@ -28,4 +28,16 @@ public record Shot(
       throw new IllegalArgumentException("fill time, hold time and pressure must not be negative");
     }
   }
+
+  /** The same without a time at which the mould is opened. */
+  Shot openedWhenFirm() {
+    return new Shot(
+        temperature,
+        fillTime,
+        holdTime,
+        holdPressure,
+        topUps,
+        injectorCapacity,
+        OptionalDouble.empty());
+  }
 }

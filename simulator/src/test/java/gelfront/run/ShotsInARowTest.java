@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.answer.SeriesAnswer;
 import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.grid.MouldCells;
@@ -136,6 +137,35 @@ final class ShotsInARowTest {
       row.shoot(Progress.NONE);
     }
     assertTrue(settled > 26 && q < 0.6, settled + " " + q);
+  }
+
+  /** With the law above: what a row settles at is found without making all of it. */
+  @Test
+  void aRowSettlesWhereTheGeometricSeriesDoes() {
+    Case stated = setup(SMALL + LUMP);
+    Case c =
+        stated
+            .with(new Rhythm(1, 800, OptionalDouble.of(1300), 800))
+            .with(stated.numerics().withoutFlow());
+    CaseVoxels v = shut(voxels(c));
+    double block = sum(v.model().mould().capacity());
+    HeatCurves curves = HeatCurves.of(c.plastisol());
+    double body = sum(v.model().cavity().volumes()) * curves.slope(40);
+    double enters = 40 + (curves.enthalpy(165) - curves.enthalpy(40)) / curves.slope(40);
+    double kept = Math.exp(-sum(OpenMould.of(v, c.block()).airConductance()) * 800 / block);
+    double q = kept * block / (block + body);
+    double settled = (kept * body * enters / (block + body) + (1 - kept) * 23) / (1 - q);
+
+    SeriesAnswer a = new SeriesRun(c, v, Workers.SERIAL, Progress.NONE).run(3);
+
+    assertEquals(settled, a.settled().orElseThrow().mouldBefore(), 0.01 * (settled - 23));
+    assertEquals(0, a.settled().orElseThrow().number());
+    assertTrue(a.shots().get(2).mouldBefore() < settled - 1);
+    assertTrue(a.imbalance() < 1e-6);
+    // by the clock it lies idle until 500 s; as soon as firm it is opened long before
+    assertEquals(1300, a.last().cycle(), 1e-9);
+    assertTrue(a.fastest().orElseThrow().openedAt() < 300);
+    assertTrue(a.fastest().orElseThrow().firm());
   }
 
   @Test
