@@ -51,6 +51,7 @@ public final class Main {
             .addSubcommand(new DemoCommand(console))
             .addSubcommand(new StartCommand(console))
             .addSubcommand(new KeysCommand(console))
+            .addSubcommand(new SizeCommand(console))
             .addSubcommand(new MapCommand(console))
             .addSubcommand(new SeriesCommand(console))
             .addSubcommand(new ProbeCommand(console))

@@ -18,7 +18,7 @@ final class HeatMap {
   private static final int RIGHT = 20;
   private static final int TOP = 20;
   private static final int BOTTOM = 74;
-  private static final int FINE = 8;
+  private static final int FINE = 12;
   private static final String INK = "#1d2327";
 
   private final DentMap map;

@@ -1,0 +1,157 @@
+package gelfront.mesh.shape;
+
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How thick a solid is at its surface: the diameter of the largest ball inside that touches the
+ * surface there. Found by shrinking a ball until no other sample of the surface lies in it (after
+ * J. Ma, S. W. Bae, S. Choi, "3D medial axis point approximation using nearest neighbors and the
+ * normal field", 2012, from memory):
+ *
+ * <pre>  r = |p - q| / (2 cos),  cos: between the inward normal at p and q - p</pre>
+ */
+public final class Thickness {
+  /** Two touching points seen from the ball's middle under less than this are one place: cosine. */
+  private static final double ONE_PLACE = Math.cos(Math.toRadians(60));
+
+  /** Facets that meet at less than this belong to one rounded surface: cosine. */
+  private static final double GENTLE = Math.cos(Math.toRadians(40));
+
+  private static final int MOST_STEPS = 30;
+
+  private Thickness() {}
+
+  /**
+   * @param at on the surface, metres
+   * @param outward normal there, length one
+   * @param thickness metres
+   */
+  public record Sample(Vec3 at, Vec3 outward, double thickness) {}
+
+  /**
+   * @param mesh closed, outward-wound
+   * @param samples about so many, spread evenly over the surface
+   * @return in the mesh's order; a handful more or less than asked for
+   */
+  public static List<Sample> of(TriangleMesh mesh, int samples) {
+    List<Vec3> at = new ArrayList<>();
+    List<Vec3> out = new ArrayList<>();
+    spread(mesh, mesh.area() / samples, at, out);
+    double longest = mesh.box().size().length();
+    List<Sample> all = new ArrayList<>();
+    for (int i = 0; i < at.size(); i++) {
+      double r = radius(at, i, out.get(i), longest);
+      all.add(new Sample(at.get(i), out.get(i), 2 * r));
+    }
+    return all;
+  }
+
+  /** Middles of small triangles of one size, so many that each stands for about the given area. */
+  private static void spread(TriangleMesh mesh, double each, List<Vec3> at, List<Vec3> out) {
+    Vec3[] facets = facets(mesh);
+    List<List<Integer>> round = round(mesh);
+    double owed = 0.5;
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      owed += facets[t].length() / each;
+      int n = (int) Math.ceil(Math.sqrt(Math.floor(owed)));
+      if (n < 1 || !(facets[t].length() > 0)) {
+        continue;
+      }
+      owed -= (double) n * n;
+      Vec3[] p = new Vec3[3];
+      Vec3[] normal = new Vec3[3];
+      for (int c = 0; c < 3; c++) {
+        p[c] = mesh.vertex(mesh.corner(t, c));
+        normal[c] = smooth(facets, round.get(mesh.corner(t, c)), facets[t].unit());
+      }
+      for (int k = 0; k < 2; k++) { // those that point as the triangle does, and those between
+        double third = (k + 1) / 3.0;
+        for (int i = 0; i < n - k; i++) {
+          for (int j = 0; j < n - k - i; j++) {
+            at.add(mix(p, (i + third) / n, (j + third) / n));
+            out.add(mix(normal, (i + third) / n, (j + third) / n).unit());
+          }
+        }
+      }
+    }
+  }
+
+  private static Vec3 mix(Vec3[] of, double u, double v) {
+    return of[0].times(1 - u - v).plus(of[1].times(u)).plus(of[2].times(v));
+  }
+
+  /** Outward, as long as their triangle's area, m2. */
+  private static Vec3[] facets(TriangleMesh mesh) {
+    Vec3[] all = new Vec3[mesh.triangleCount()];
+    for (int t = 0; t < all.length; t++) {
+      Vec3 a = mesh.vertex(mesh.corner(t, 0));
+      Vec3 b = mesh.vertex(mesh.corner(t, 1)).minus(a);
+      all[t] = b.cross(mesh.vertex(mesh.corner(t, 2)).minus(a)).times(0.5);
+    }
+    return all;
+  }
+
+  private static List<List<Integer>> round(TriangleMesh mesh) {
+    List<List<Integer>> all = new ArrayList<>();
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      all.add(new ArrayList<>());
+    }
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      for (int c = 0; c < 3; c++) {
+        all.get(mesh.corner(t, c)).add(t);
+      }
+    }
+    return all;
+  }
+
+  /** Mean normal at a vertex over facets that bend gently: a rounded surface, not an edge. */
+  private static Vec3 smooth(Vec3[] facets, List<Integer> round, Vec3 own) {
+    Vec3 sum = own.times(1e-12);
+    for (int t : round) {
+      double length = facets[t].length();
+      if (length > 0 && facets[t].dot(own) > GENTLE * length) {
+        sum = sum.plus(facets[t]);
+      }
+    }
+    return sum.unit();
+  }
+
+  private static double radius(List<Vec3> at, int i, Vec3 outward, double longest) {
+    Vec3 p = at.get(i);
+    double r = longest;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      Vec3 centre = p.minus(outward.times(r));
+      int nearest = nearest(at, i, centre, outward, r);
+      if (nearest < 0) {
+        return r;
+      }
+      Vec3 way = at.get(nearest).minus(p);
+      double inward = -way.dot(outward);
+      double smaller = way.dot(way) / (2 * inward);
+      Vec3 middle = p.minus(outward.times(smaller));
+      double cosine = p.minus(middle).unit().dot(at.get(nearest).minus(middle).unit());
+      if (cosine > ONE_PLACE) {
+        return r;
+      }
+      r = smaller;
+    }
+    return r;
+  }
+
+  /** The sample deepest in the ball; -1 where none lies in it. */
+  private static int nearest(List<Vec3> at, int self, Vec3 centre, Vec3 outward, double r) {
+    int found = -1;
+    double least = r * (1 - 1e-6);
+    for (int k = 0; k < at.size(); k++) {
+      double d = at.get(k).distance(centre);
+      if (k != self && d < least && at.get(k).minus(at.get(self)).dot(outward) < 0) {
+        least = d;
+        found = k;
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,103 @@
+package gelfront.answer;
+
+import gelfront.mesh.Vec3;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The smallest feed system that leaves no dent to be seen.
+ *
+ * @param name of the case
+ * @param visible metres from which a dent is seen
+ * @param places where gates were sized, the case's own or its list first
+ * @param chosen number of the place that is proposed, from 0; -1: none will do
+ * @param verdict one or two sentences
+ * @param runs that were wanted, those kept from earlier included
+ */
+public record Sizing(
+    String name, double visible, List<Place> places, int chosen, String verdict, int runs) {
+  public Sizing {
+    places = List.copyOf(places);
+  }
+
+  /** The place that is proposed. */
+  public Optional<Place> best() {
+    return chosen < 0 ? Optional.empty() : Optional.of(places.get(chosen));
+  }
+
+  /**
+   * @param label for people
+   * @param at on the part's surface, metres
+   * @param direction away from the part
+   * @param thickness of the part there, metres
+   * @param curve all sizes that were run, rising
+   * @param choices the answer and what it is rounded up to; empty where no gate will do
+   * @param words what came of it
+   * @param cure what else was run to make it possible; absent where nothing had to be
+   */
+  public record Place(
+      String label,
+      Vec3 at,
+      Vec3 direction,
+      double thickness,
+      List<Point> curve,
+      List<Choice> choices,
+      String words,
+      Optional<Cure> cure) {
+    public Place {
+      curve = List.copyOf(curve);
+      choices = List.copyOf(choices);
+    }
+  }
+
+  /**
+   * @param gate its size, metres
+   * @param sprue its diameter, metres
+   * @param level that was calculated at
+   * @param ran what came out
+   */
+  public record Point(double gate, double sprue, String level, Ran ran) {}
+
+  /**
+   * @param label "as calculated", "cutters in mm", "cutters in inch"
+   * @param gate its size, metres
+   * @param gateWords the size as a maker says it
+   * @param sprue its diameter, metres
+   * @param normal what came out at level normal
+   * @param sheet what to cut
+   */
+  public record Choice(
+      String label,
+      double gate,
+      String gateWords,
+      double sprue,
+      Ran normal,
+      List<SheetLine> sheet) {
+    public Choice {
+      sheet = List.copyOf(sheet);
+    }
+
+    /** Whether no dent is seen. */
+    public boolean holds(double visible) {
+      return normal.outcome().filter(o -> o.dentHigh() < visible).isPresent();
+    }
+  }
+
+  /**
+   * A change of the part without which no gate will do.
+   *
+   * @param neck its middle, metres
+   * @param was metres wide
+   * @param wanted metres wide; absent where not even twice its width will do
+   * @param gate metres, that this was found with
+   * @param ran what came out with it, level quick
+   */
+  public record Cure(Vec3 neck, double was, Optional<Double> wanted, double gate, Ran ran) {}
+
+  /**
+   * @param name of the dimension
+   * @param value metres
+   * @param note in words; empty where there is nothing to say
+   */
+  public record SheetLine(String name, double value, String note) {}
+}

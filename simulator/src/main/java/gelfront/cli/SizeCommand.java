@@ -1,0 +1,191 @@
+package gelfront.cli;
+
+import gelfront.answer.RunOutcome;
+import gelfront.answer.Sizing;
+import gelfront.base.Quantities;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.io.LengthUnit;
+import gelfront.mesh.io.MeshFiles;
+import gelfront.report.SizeFiles;
+import gelfront.report.SizePage;
+import gelfront.setup.Case;
+import gelfront.setup.FeedSystem;
+import gelfront.setup.LoadedCase;
+import gelfront.study.Sizer;
+import gelfront.voxelize.FeedSolids;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Sizes gate, runner and sprue. */
+@Command(
+    name = "size",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = {
+      "Finds the smallest gate, with runner and sprue, whose deepest dent isn't seen, at the case's"
+          + " gate or at each place of its list ([[limits.gate_place]]), within the limits of the"
+          + " case ([limits]). Where none will do there, the thickest places are tried.",
+      "Writes size.json, size.html, size-sheet.csv with what to cut, and the feed as STL in the"
+          + " part's coordinates: as calculated, and rounded up to cutters in mm and inch. Runs of"
+          + " an earlier study are used again; what was stopped goes on where it was."
+    })
+final class SizeCommand implements Callable<Integer> {
+  private static final List<String> STL =
+      List.of("size-feed.stl", "size-feed-mm.stl", "size-feed-inch.stl");
+
+  private final Console console;
+
+  @Parameters(paramLabel = "CASE", description = "The case file.")
+  private Path caseFile;
+
+  @Option(
+      names = "--runs",
+      paramLabel = "N",
+      defaultValue = "12",
+      description = "Runs a place at most; left out: ${DEFAULT-VALUE}.")
+  private int runs;
+
+  @Option(
+      names = "--propose",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "Also sizes a gate at the N thickest places.")
+  private int propose;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FOLDER",
+      description = "The study's folder; left out: beside the case, named after it.")
+  private Path folder;
+
+  @Option(
+      names = "--no-flow",
+      description = "Leaves out that liquid is drawn in and carries heat: conduction alone.")
+  private boolean noFlow;
+
+  @Mixin private Answers answers;
+  @Mixin private Threads threads;
+
+  SizeCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    try (StudyDesk desk =
+        new StudyDesk(console, answers, threads.count(), caseFile, folder, !noFlow)) {
+      Sizer sizer = sizer(desk);
+      Sizing sizing = sizer.run(Math.max(0, propose));
+      desk.write("size.json", SizeFiles.json(sizing));
+      Path page = desk.write("size.html", SizePage.of(sizing));
+      if (sizing.chosen() >= 0) {
+        desk.write("size-sheet.csv", SizeFiles.sheet(sizing));
+        feeds(desk, sizer.chosenCases());
+      }
+      print(sizing, page, desk);
+    } catch (IllegalArgumentException e) {
+      throw new InputFailure(String.valueOf(e.getMessage()), e);
+    }
+    return ExitCode.OK;
+  }
+
+  private Sizer sizer(StudyDesk desk) {
+    return new Sizer(desk.study(), runs, threads.count(), desk.progress());
+  }
+
+  private static void feeds(StudyDesk desk, List<LoadedCase> cases) throws IOException {
+    for (int i = 0; i < cases.size(); i++) {
+      Case c = cases.get(i).setup();
+      TriangleMesh feed = FeedSolids.of(c, (FeedSystem.Declared) c.feed(), desk.study().part());
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      MeshFiles.writeStl(feed, out, LengthUnit.MM);
+      desk.folder().write(STL.get(i), out.toByteArray());
+    }
+  }
+
+  private void print(Sizing s, Path page, StudyDesk desk) {
+    if (answers.json()) {
+      console.out().print(SizeFiles.json(s));
+      return;
+    }
+    if (!answers.quiet()) {
+      s.places().forEach(p -> place(p, s.visible()));
+      s.best().ifPresent(p -> sheet(p, s.visible()));
+      console.out().println(desk.runs() + ".");
+    }
+    console.out().println(s.name() + ": " + s.verdict());
+    console.out().println("Page: " + page);
+  }
+
+  private void place(Sizing.Place p, double visible) {
+    console
+        .out()
+        .println(
+            Quantities.say(
+                "Gate %s, at (%.1f, %.1f, %.1f) mm, the part %.1f mm thick:",
+                p.label(),
+                p.at().x() * 1e3,
+                p.at().y() * 1e3,
+                p.at().z() * 1e3,
+                p.thickness() * 1e3));
+    console.out().println("   gate mm  sprue mm    dent mm              to open s  blamed");
+    p.curve().forEach(c -> console.out().println(line(c, visible)));
+    console.out().println("  " + p.words());
+    console.out().println();
+  }
+
+  private static String line(Sizing.Point c, double visible) {
+    String sizes = Quantities.say("%10.1f%10.1f", c.gate() * 1e3, c.sprue() * 1e3);
+    if (c.ran().outcome().isEmpty()) {
+      return sizes + "  no result: " + c.ran().error();
+    }
+    RunOutcome o = c.ran().outcome().get();
+    return sizes
+        + Quantities.say(
+            "%7.2f to %.2f  %-9s%9.0f  %s",
+            o.dentLow() * 1e3,
+            o.dentHigh() * 1e3,
+            o.dentHigh() < visible ? "not seen" : "may show",
+            o.cycle(),
+            o.blamed()
+                .map(b -> b.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '))
+                .orElse(""));
+  }
+
+  private void sheet(Sizing.Place p, double visible) {
+    StringBuilder head = new StringBuilder(Quantities.say("%-32s", "What to cut"));
+    p.choices().forEach(c -> head.append(Quantities.say("%24s", c.label())));
+    console.out().println(head);
+    for (int i = 0; i < p.choices().get(0).sheet().size(); i++) {
+      StringBuilder line =
+          new StringBuilder(
+              Quantities.say("%-32s", "  " + p.choices().get(0).sheet().get(i).name()));
+      for (Sizing.Choice c : p.choices()) {
+        double v = c.sheet().get(i).value();
+        line.append(
+            Quantities.say("%24s", Quantities.say("%.2f mm (%.3f in)", v * 1e3, v / 0.0254)));
+      }
+      console.out().println(line);
+    }
+    StringBuilder dents = new StringBuilder(Quantities.say("%-32s", "  dent at level normal"));
+    p.choices().forEach(c -> dents.append(Quantities.say("%24s", dent(c, visible))));
+    console.out().println(dents);
+    console.out().println();
+  }
+
+  private static String dent(Sizing.Choice c, double visible) {
+    return c.normal()
+        .outcome()
+        .map(
+            o ->
+                Quantities.say("%.2f mm, %s", o.dentHigh() * 1e3, c.holds(visible) ? "does" : "no"))
+        .orElse("no result");
+  }
+}

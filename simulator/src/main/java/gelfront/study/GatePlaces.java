@@ -1,0 +1,89 @@
+package gelfront.study;
+
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.mesh.shape.Thickness;
+import gelfront.setup.Limits;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Where a gate may go: at the thickest places, as far as possible on top. */
+final class GatePlaces {
+  private static final int SAMPLES = 2500;
+
+  /** Share of a thick place's thickness within which a point on it counts as as good. */
+  private static final double AS_THICK = 0.97;
+
+  private final List<Thickness.Sample> samples;
+
+  GatePlaces(TriangleMesh part) {
+    samples = Thickness.of(part, SAMPLES);
+  }
+
+  /** Metres: the thickest ball that touches the surface within its own radius of a place. */
+  double thickness(Vec3 at) {
+    return samples.stream()
+        .filter(s -> s.at().distance(at) <= 0.5 * s.thickness())
+        .mapToDouble(Thickness.Sample::thickness)
+        .max()
+        .orElseGet(
+            () ->
+                samples.stream()
+                    .min(Comparator.comparingDouble((Thickness.Sample s) -> s.at().distance(at)))
+                    .map(Thickness.Sample::thickness)
+                    .orElse(0.0));
+  }
+
+  /**
+   * Metres: the widest gate that there is a part for at a place, which is no thinner than the gate
+   * is wide somewhere within the gate's width.
+   */
+  double widestGate(Vec3 at) {
+    return samples.stream()
+        .mapToDouble(s -> s.at().distance(at) <= s.thickness() ? s.thickness() : 0)
+        .max()
+        .orElse(0);
+  }
+
+  double thickest() {
+    return samples.stream().mapToDouble(Thickness.Sample::thickness).max().orElse(0);
+  }
+
+  /**
+   * The thickest place, then the thickest of those at least 1.5 times its thickness away from it,
+   * and so on; each at the point of it that looks up most.
+   *
+   * @param most places
+   * @param up length one
+   */
+  List<Limits.GatePlace> propose(int most, Vec3 up) {
+    List<Limits.GatePlace> found = new ArrayList<>();
+    List<Thickness.Sample> left = new ArrayList<>(samples);
+    while (found.size() < most && !left.isEmpty()) {
+      Thickness.Sample thick =
+          left.stream().max(Comparator.comparingDouble(Thickness.Sample::thickness)).get();
+      Thickness.Sample top =
+          left.stream()
+              .filter(s -> s.thickness() >= AS_THICK * thick.thickness())
+              .filter(s -> middle(s).distance(middle(thick)) < 0.5 * thick.thickness())
+              .max(Comparator.comparingDouble(s -> s.outward().dot(up)))
+              .orElse(thick);
+      found.add(new Limits.GatePlace(rounded(top.at()), top.outward()));
+      left.removeIf(s -> middle(s).distance(middle(thick)) < 1.5 * thick.thickness());
+    }
+    return found;
+  }
+
+  private static Vec3 middle(Thickness.Sample s) {
+    return s.at().minus(s.outward().times(0.5 * s.thickness()));
+  }
+
+  private static Vec3 rounded(Vec3 p) {
+    return new Vec3(rounded(p.x()), rounded(p.y()), rounded(p.z()));
+  }
+
+  private static double rounded(double metres) {
+    return Math.round(metres * 1e5) / 1e5;
+  }
+}

@@ -1,0 +1,94 @@
+package gelfront.study;
+
+import gelfront.answer.Ran;
+import gelfront.answer.RunOutcome;
+import gelfront.answer.Sizing;
+import gelfront.base.Progress;
+import gelfront.finding.Constriction;
+import gelfront.setup.Change;
+import gelfront.setup.LoadedCase;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How thick a neck must be made, by filing it all round, for a gate to do. */
+final class NeckSearch {
+  private static final double TOLERANCE = 0.3e-3;
+
+  /** Widths of the neck within which metal is filed off round its middle. */
+  private static final double REACH = 1.5;
+
+  private final Study study;
+  private final LoadedCase base;
+  private final double gate;
+  private final Constriction neck;
+  private final double visible;
+  private final Map<Double, Ran> ran = new java.util.TreeMap<>();
+
+  /**
+   * @param base with the gate that it is tried with
+   * @param gate metres
+   */
+  NeckSearch(Study study, LoadedCase base, double gate, Constriction neck) {
+    this.study = study;
+    this.base = base;
+    this.gate = gate;
+    this.neck = neck;
+    this.visible = base.setup().visibleDent();
+  }
+
+  /** The neck that a run blames: the one that closed, or that parts what it cut off. */
+  static Optional<Constriction> blamed(RunOutcome o) {
+    Optional<Constriction> closed = o.blamed().filter(c -> c.kind() == Constriction.Kind.NECK);
+    return closed.isPresent() ? closed : o.partedBy();
+  }
+
+  /**
+   * @param runs at most, two or more
+   */
+  Sizing.Cure search(int runs, int atOnce, Progress progress) {
+    Bracket bracket = new Bracket(TOLERANCE);
+    double was = neck.width();
+    bracket.know(was, 1);
+    List<Double> next = List.of(whole(1.4 * was), whole(2 * was));
+    while (!next.isEmpty() && ran.size() + next.size() <= runs) {
+      List<Double> widths = next;
+      List<Ran> came = study.run("thicker neck", widths.stream().map(this::job).toList(), progress);
+      for (int i = 0; i < widths.size(); i++) {
+        ran.put(widths.get(i), came.get(i));
+        bracket.know(
+            widths.get(i),
+            came.get(i).outcome().map(o -> o.dentHigh() - visible).orElse(Double.NaN));
+      }
+      next = fresh(bracket.next(atOnce));
+    }
+    double does = bracket.does();
+    double shown = Double.isNaN(does) ? whole(2 * was) : does;
+    return new Sizing.Cure(
+        neck.place(),
+        was,
+        Double.isNaN(does) ? Optional.empty() : Optional.of(does),
+        gate,
+        ran.get(shown));
+  }
+
+  private List<Double> fresh(List<Double> sizes) {
+    List<Double> all = new ArrayList<>();
+    sizes.stream().map(NeckSearch::whole).filter(s -> !ran.containsKey(s)).forEach(all::add);
+    return all.stream().distinct().toList();
+  }
+
+  private static double whole(double size) {
+    return Math.ceil(size / 0.1e-3 - 1e-6) * 0.1e-3;
+  }
+
+  private Job job(double width) {
+    Map<String, String> filing = new java.util.LinkedHashMap<>();
+    filing.put("at", Change.place(neck.place()));
+    filing.put("reach", Change.quantity(REACH * neck.width() * 1e3, "mm"));
+    filing.put("depth", Change.quantity(0.5 * (width - neck.width()) * 1e3, "mm"));
+    return Job.of("neck " + Cutters.plainMm(width), base, List.of(new Change.Add("filing", filing)))
+        .quick();
+  }
+}

@@ -1,0 +1,205 @@
+package gelfront.study;
+
+import gelfront.answer.Ran;
+import gelfront.answer.RunOutcome;
+import gelfront.answer.Sizing;
+import gelfront.finding.Constriction;
+import gelfront.setup.FeedSystem;
+import gelfront.setup.LoadedCase;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * The search for the smallest gate at one place, at level quick: the present gate and the widest
+ * that is accepted first; a wider sprue where that is to blame; then a bracket round the smallest
+ * that does.
+ */
+final class PlaceSearch {
+  /** Metres between a size that does and one that doesn't: no cutter tells less apart. */
+  static final double TOLERANCE = 0.25e-3;
+
+  /** Metres that sizes are whole multiples of. */
+  private static final double STEP = 0.1e-3;
+
+  /** Gate widths that a sprue is wide at least, or it would set first: own judgement. */
+  private static final double SPRUE = 1.25;
+
+  private final LoadedCase base;
+  private final double visible;
+  private final double least;
+  private final double widest;
+  private final double widestSprue;
+  private final List<Sizing.Point> points = new ArrayList<>();
+  private Bracket bracket = new Bracket(TOLERANCE);
+  private double sprue;
+  private boolean sprueWidened;
+  private int left;
+
+  /**
+   * @param base the case with its gate at the place
+   * @param least metres, thinnest gate
+   * @param widest metres, above it
+   * @param widestSprue metres
+   * @param runs at most
+   */
+  PlaceSearch(LoadedCase base, double least, double widest, double widestSprue, int runs) {
+    this.base = base;
+    this.visible = base.setup().visibleDent();
+    this.least = least;
+    this.widest = widest;
+    this.widestSprue = widestSprue;
+    this.left = runs;
+    this.sprue = feed().sprue().innerDiameter();
+  }
+
+  private FeedSystem.Declared feed() {
+    return (FeedSystem.Declared) base.setup().feed();
+  }
+
+  /** Metres: the gate as the case has it. */
+  double present() {
+    return feed().gate().section().width();
+  }
+
+  /** Sprue's diameter that is searched with where the gate allows it, metres. */
+  double sprue() {
+    return sprue;
+  }
+
+  /** Metres: the sprue beside a gate, wider than it as far as that is accepted. */
+  double sprueFor(double gate) {
+    return sprueFor(gate, sprue);
+  }
+
+  private double sprueFor(double gate, double diameter) {
+    double wanted = Math.min(SPRUE * gate, Math.max(widestSprue, gate));
+    return Math.max(diameter, Math.ceil(wanted / STEP - 1e-6) * STEP);
+  }
+
+  boolean sprueWidened() {
+    return sprueWidened;
+  }
+
+  List<Sizing.Point> points() {
+    return points.stream().sorted(Comparator.comparingDouble(Sizing.Point::gate)).toList();
+  }
+
+  /** Metres: the smallest gate that does; NaN: none of those that were run. */
+  double does() {
+    return bracket.does();
+  }
+
+  /** Metres: the largest below it that doesn't; NaN: none. */
+  double tooSmall() {
+    return bracket.tooSmall();
+  }
+
+  /** What the widest gate leaves; absent where it wasn't run or failed. */
+  Optional<RunOutcome> atWidest() {
+    return points.stream()
+        .filter(p -> p.gate() >= widest - 1e-9 && p.sprue() >= sprue - 1e-9)
+        .findFirst()
+        .flatMap(p -> p.ran().outcome());
+  }
+
+  double widest() {
+    return widest;
+  }
+
+  /**
+   * Gates to run next, metres; none: the search is over.
+   *
+   * @param most at once
+   */
+  List<Double> next(int most) {
+    int n = Math.min(most, left);
+    if (n < 1) {
+      return List.of();
+    }
+    TreeSet<Double> wanted = new TreeSet<>(wanted(n));
+    wanted.removeIf(this::known);
+    return wanted.stream().limit(n).toList();
+  }
+
+  private List<Double> wanted(int n) {
+    if (points.isEmpty()) {
+      double now = Math.max(least, Math.min(widest, present()));
+      return n == 1 ? List.of(widest) : List.of(now, widest);
+    }
+    if (Double.isNaN(does())) {
+      return widerSprueHelps() ? List.of(widest) : List.of();
+    }
+    if (Double.isNaN(tooSmall())) {
+      return does() <= least + 1e-9
+          ? List.of()
+          : List.of(whole(Math.max(least, 0.5 * does())), least).subList(0, Math.min(2, n));
+    }
+    return bracket.next(n).stream().map(PlaceSearch::whole).toList();
+  }
+
+  /** A wider sprue is taken once, where the widest gate shows that the sprue closes first. */
+  private boolean widerSprueHelps() {
+    boolean toBlame =
+        atWidest()
+            .flatMap(RunOutcome::blamed)
+            .filter(
+                c -> c.kind() == Constriction.Kind.SPRUE || c.kind() == Constriction.Kind.DRY_SPRUE)
+            .isPresent();
+    if (!toBlame || sprueWidened || widestSprue <= sprueFor(widest) + STEP) {
+      return false;
+    }
+    sprueWidened = true;
+    sprue = widestSprue;
+    bracket = new Bracket(TOLERANCE);
+    return true;
+  }
+
+  private boolean known(double gate) {
+    return points.stream()
+        .anyMatch(p -> Math.abs(p.gate() - gate) < 0.5 * STEP && p.sprue() >= sprue - 1e-9);
+  }
+
+  /** Up to a whole multiple of the step. */
+  private static double whole(double size) {
+    return Math.ceil(size / STEP - 1e-6) * STEP;
+  }
+
+  Job job(double gate) {
+    return job(gate, sprue);
+  }
+
+  /**
+   * @throws IllegalArgumentException in words, if there can't be such a feed
+   */
+  Job job(double gate, double sprueDiameter) {
+    double d = sprueFor(gate, sprueDiameter);
+    String label = "gate " + Cutters.plainMm(gate) + ", sprue " + Cutters.plainMm(d);
+    return Job.of(label, base, new FeedChange(gate, d).of(base));
+  }
+
+  void know(double gate, Ran ran) {
+    left--;
+    points.add(new Sizing.Point(gate, sprueFor(gate), "quick", ran));
+    bracket.know(gate, ran.outcome().map(o -> o.dentHigh() - visible).orElse(Double.NaN));
+  }
+
+  /** A run of the answer with a narrower sprue. */
+  void knowSprue(double gate, double narrower, Ran ran) {
+    left--;
+    points.add(new Sizing.Point(gate, sprueFor(gate, narrower), "quick", ran));
+    if (ran.outcome().filter(o -> o.dentHigh() < visible).isPresent()) {
+      sprue = narrower;
+    }
+  }
+
+  int left() {
+    return left;
+  }
+
+  LoadedCase base() {
+    return base;
+  }
+}

@@ -1,0 +1,307 @@
+package gelfront.study;
+
+import gelfront.answer.Ran;
+import gelfront.answer.Sizing;
+import gelfront.base.Progress;
+import gelfront.finding.Constriction;
+import gelfront.setup.Change;
+import gelfront.setup.FeedSystem;
+import gelfront.setup.Limits;
+import gelfront.setup.LoadedCase;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Sizes gate, runner and sprue: for each place the smallest gate whose deepest dent isn't seen, by
+ * runs at level quick; the answer and what it is rounded up to are run at level normal.
+ */
+public final class Sizer {
+  /** Runs at level normal at most, of those allowed a place. */
+  private static final int NORMAL = 3;
+
+  /** Cutter sizes up that are tried where the answer fails at level normal. */
+  private static final int LARGER = 2;
+
+  /** Metres: thinner than this nobody cuts a gate. */
+  private static final double LEAST = 1e-3;
+
+  private final Study study;
+  private final LoadedCase base;
+  private final Limits limits;
+  private final GatePlaces thickness;
+  private final int runs;
+  private final int atOnce;
+  private final Progress progress;
+  private final List<Search> searches = new ArrayList<>();
+  private final List<LoadedCase> chosenCases = new ArrayList<>();
+
+  private record Search(String label, Limits.GatePlace place, PlaceSearch of) {}
+
+  /**
+   * @param runs a place at most, 6 or more
+   * @param atOnce that go side by side
+   * @throws IllegalArgumentException in words, if there is no gate to size
+   */
+  public Sizer(Study study, int runs, int atOnce, Progress progress) {
+    this.study = study;
+    this.base = study.base();
+    this.limits = base.setup().limits();
+    this.runs = runs;
+    this.atOnce = atOnce;
+    this.progress = progress;
+    if (!(base.setup().feed() instanceof FeedSystem.Declared)) {
+      throw new IllegalArgumentException(
+          "the gate is part of the mesh, so it can't be sized here: describe it in [gate] and"
+              + " [sprue], and give the part without it");
+    }
+    if (runs < 6) {
+      throw new IllegalArgumentException("sizing takes 6 runs or more");
+    }
+    this.thickness = new GatePlaces(study.part());
+  }
+
+  /**
+   * @param propose gate places beside the case's own, or its list
+   */
+  public Sizing run(int propose) {
+    List<Limits.GatePlace> given = limits.gatePlaces();
+    if (given.isEmpty()) {
+      add("as it is", here());
+    }
+    for (int i = 0; i < given.size(); i++) {
+      add("place " + (i + 1) + " of the list", given.get(i));
+    }
+    propose(propose);
+    search(0);
+    boolean none = searches.stream().allMatch(s -> Double.isNaN(s.of().does()));
+    int tried = searches.size();
+    if (none && propose == 0 && given.isEmpty()) {
+      propose(2);
+      search(tried);
+    }
+    return answer();
+  }
+
+  /** Cases of the best place's choices, in their order, to be written out. */
+  public List<LoadedCase> chosenCases() {
+    return List.copyOf(chosenCases);
+  }
+
+  private Limits.GatePlace here() {
+    FeedSystem.Gate g = ((FeedSystem.Declared) base.setup().feed()).gate();
+    return new Limits.GatePlace(g.at(), g.direction());
+  }
+
+  private void propose(int most) {
+    int found = 0;
+    for (Limits.GatePlace p : thickness.propose(most + 1, base.setup().up())) {
+      double near = 0.5 * thickness.thickness(p.at());
+      boolean there = searches.stream().anyMatch(s -> s.place().at().distance(p.at()) < near);
+      if (!there && found < most) {
+        found++;
+        add(found == 1 ? "thickest place" : "thick place " + found, p);
+      }
+    }
+  }
+
+  private void add(String label, Limits.GatePlace p) {
+    FeedSystem.Declared feed = (FeedSystem.Declared) base.setup().feed();
+    double least = limits.gateLeast().orElse(Math.min(LEAST, limits.gateWidest().orElse(LEAST)));
+    double widest =
+        limits
+            .gateWidest()
+            .orElse(Math.max(thickness.widestGate(p.at()), feed.gate().section().width()));
+    if (!(least < widest)) {
+      throw new IllegalArgumentException(
+          label + ": the part is thinner there than the thinnest gate that can be cut");
+    }
+    double sprue =
+        limits
+            .sprueWidest()
+            .orElse(Math.max(1.2 * thickness.thickest(), 1.25 * feed.sprue().innerDiameter()));
+    LoadedCase moved = label.equals("as it is") ? base : moved(label, p);
+    int quick = runs - NORMAL;
+    double up = Math.floor(widest / 0.1e-3 + 1e-6) * 0.1e-3;
+    searches.add(
+        new Search(label, p, new PlaceSearch(moved, least, Math.max(least, up), sprue, quick)));
+  }
+
+  private LoadedCase moved(String label, Limits.GatePlace p) {
+    return Job.of(
+            label,
+            base,
+            List.of(
+                new Change.Set("gate.at", Change.place(p.at())),
+                new Change.Set("gate.direction", Change.direction(p.direction())),
+                new Change.Remove("sprue.at"),
+                new Change.Remove("sprue.direction")))
+        .loaded();
+  }
+
+  /** All places from one on, in rounds: what one asks for doesn't wait for another's answer. */
+  private void search(int from) {
+    List<Search> open = new ArrayList<>(searches.subList(from, searches.size()));
+    while (!open.isEmpty()) {
+      int each = open.size() >= atOnce ? 1 : 2;
+      List<Search> who = new ArrayList<>();
+      List<Double> gates = new ArrayList<>();
+      List<Job> jobs = new ArrayList<>();
+      for (Search s : List.copyOf(open)) {
+        List<Double> next = s.of().next(s.of().points().isEmpty() ? 2 : each);
+        for (double gate : next) {
+          who.add(s);
+          gates.add(gate);
+          jobs.add(s.of().job(gate).quick());
+        }
+        if (next.isEmpty()) {
+          open.remove(s);
+        }
+      }
+      List<Ran> ran = jobs.isEmpty() ? List.of() : study.run("sizing", jobs, progress);
+      for (int i = 0; i < ran.size(); i++) {
+        who.get(i).of().know(gates.get(i), ran.get(i));
+      }
+    }
+    searches.subList(from, searches.size()).forEach(this::narrowSprue);
+  }
+
+  /** Where the sprue had to be widened: half way back, twice at most. */
+  private void narrowSprue(Search s) {
+    PlaceSearch p = s.of();
+    if (!p.sprueWidened() || Double.isNaN(p.does())) {
+      return;
+    }
+    double low = ((FeedSystem.Declared) p.base().setup().feed()).sprue().innerDiameter();
+    for (int i = 0; i < 2 && p.left() > 0; i++) {
+      double before = p.sprue();
+      double middle = Math.round(0.5 * (low + before) / 0.5e-3) * 0.5e-3;
+      if (middle <= Math.max(low, p.does()) || middle >= before) {
+        return;
+      }
+      Ran ran = study.run("sprue", List.of(p.job(p.does(), middle).quick()), progress).get(0);
+      p.knowSprue(p.does(), middle, ran);
+      low = p.sprue() < before ? low : middle;
+    }
+  }
+
+  private Sizing answer() {
+    List<Sizing.Place> places = new ArrayList<>();
+    List<List<LoadedCase>> cases = new ArrayList<>();
+    for (Search s : searches) {
+      List<LoadedCase> written = new ArrayList<>();
+      places.add(place(s, written));
+      cases.add(written);
+    }
+    int best = best(places);
+    if (best >= 0) {
+      chosenCases.addAll(cases.get(best));
+    }
+    double visible = base.setup().visibleDent();
+    return new Sizing(
+        base.setup().name(),
+        visible,
+        places,
+        best,
+        SizeWords.verdict(base, places, best),
+        study.calculated() + study.reused());
+  }
+
+  private int best(List<Sizing.Place> places) {
+    double visible = base.setup().visibleDent();
+    int best = -1;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < places.size(); i++) {
+      OptionalDouble gate =
+          places.get(i).choices().stream()
+              .filter(c -> c.holds(visible))
+              .mapToDouble(Sizing.Choice::gate)
+              .min();
+      if (gate.isPresent() && gate.getAsDouble() < least - 1e-9) {
+        least = gate.getAsDouble();
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  private Sizing.Place place(Search s, List<LoadedCase> written) {
+    boolean found = !Double.isNaN(s.of().does());
+    List<Sizing.Choice> choices = found ? choices(s, written) : List.of();
+    Optional<Sizing.Cure> cure = found ? Optional.empty() : cure(s);
+    return new Sizing.Place(
+        s.label(),
+        s.place().at(),
+        s.place().direction(),
+        thickness.thickness(s.place().at()),
+        s.of().points(),
+        choices,
+        SizeWords.place(base, s.of(), choices, cure),
+        cure);
+  }
+
+  private Optional<Sizing.Cure> cure(Search s) {
+    Optional<Constriction> neck = s.of().atWidest().flatMap(NeckSearch::blamed);
+    if (neck.isEmpty() || s.of().left() < 2) {
+      return Optional.empty();
+    }
+    LoadedCase widest = s.of().job(s.of().widest()).loaded();
+    NeckSearch search = new NeckSearch(study, widest, s.of().widest(), neck.get());
+    return Optional.of(search.search(s.of().left(), Math.min(2, atOnce), progress));
+  }
+
+  /** The answer and its rounded neighbours; where none holds at level normal, larger cutters. */
+  private List<Sizing.Choice> choices(Search s, List<LoadedCase> written) {
+    List<Sizing.Choice> choices = new ArrayList<>(rounded(s, written));
+    double visible = base.setup().visibleDent();
+    for (int i = 0; i < LARGER; i++) {
+      double most = choices.stream().mapToDouble(Sizing.Choice::gate).max().orElseThrow();
+      Cutters.Size next = Cutters.mm(most + 0.1e-3);
+      boolean there = choices.stream().anyMatch(c -> c.holds(visible));
+      if (there || next.size() > s.of().widest() + 1e-9) {
+        break;
+      }
+      choices.addAll(
+          confirmed(s, List.of(new Named("next cutter up", next, s.of().sprue())), written));
+    }
+    return choices;
+  }
+
+  private List<Sizing.Choice> rounded(Search s, List<LoadedCase> written) {
+    double gate = s.of().does();
+    double sprue = s.of().sprue();
+    Cutters.Size exact = new Cutters.Size(gate, Cutters.plainMm(gate));
+    List<Named> wanted = new ArrayList<>();
+    wanted.add(new Named("as calculated", exact, sprue));
+    Cutters.Size mm = Cutters.mm(gate);
+    wanted.add(new Named("cutters in mm", mm, Cutters.mm(s.of().sprueFor(mm.size())).size()));
+    Cutters.Size inch = Cutters.inch(gate);
+    wanted.add(
+        new Named("cutters in inch", inch, Cutters.inch(s.of().sprueFor(inch.size())).size()));
+    return confirmed(s, wanted, written);
+  }
+
+  private List<Sizing.Choice> confirmed(Search s, List<Named> wanted, List<LoadedCase> written) {
+    List<Job> jobs =
+        wanted.stream().map(w -> s.of().job(w.gate().size(), w.sprue()).normal()).toList();
+    List<Ran> ran = study.run("confirming at level normal", jobs, progress);
+    List<Sizing.Choice> choices = new ArrayList<>();
+    for (int i = 0; i < wanted.size(); i++) {
+      Named w = wanted.get(i);
+      FeedSystem.Declared feed = (FeedSystem.Declared) jobs.get(i).setup().feed();
+      choices.add(
+          new Sizing.Choice(
+              w.label(),
+              w.gate().size(),
+              w.gate().words(),
+              feed.sprue().innerDiameter(),
+              ran.get(i),
+              FeedChange.sheet(feed)));
+      written.add(jobs.get(i).loaded());
+    }
+    return choices;
+  }
+
+  private record Named(String label, Cutters.Size gate, double sprue) {}
+}

@@ -1,0 +1,124 @@
+package gelfront.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.answer.RunStore;
+import gelfront.answer.Sizing;
+import gelfront.base.Progress;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.setup.CaseFile;
+import gelfront.setup.FeedSystem;
+import gelfront.setup.LoadedCase;
+import gelfront.setup.PartLoader;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+final class SizerTest {
+  private final ExecutorService pool = Executors.newFixedThreadPool(4);
+
+  @AfterEach
+  void end() {
+    pool.shutdownNow();
+  }
+
+  private static LoadedCase load(String text) {
+    return CaseFile.parse("bean.toml", text, Path.of("").toAbsolutePath());
+  }
+
+  private Sizer sizer(LoadedCase base, int runs) {
+    TriangleMesh part = PartLoader.load(base.setup().part()).mesh();
+    return new Sizer(
+        Study.of(base, part, "1", RunStore.inMemory(), pool, 2), runs, 2, Progress.NONE);
+  }
+
+  @Test
+  void theSmallestGateThatDoesIsBracketedAndRoundedUp() {
+    // where a dent of 0.1 mm is seen, 2 mm are too little for a bean
+    Sizer sizer = sizer(load("visible_dent = \"0.1 mm\"\n" + StudyCases.BEAN), 12);
+    Sizing s = sizer.run(0);
+
+    Sizing.Place place = s.best().orElseThrow();
+    assertTrue(s.runs() <= 12, s.runs() + " runs");
+    assertFalse(place.choices().get(0).gate() <= 2e-3);
+    double gate = place.choices().get(0).gate();
+    List<Sizing.Point> below = place.curve().stream().filter(p -> p.gate() < gate - 1e-9).toList();
+    Sizing.Point last = below.get(below.size() - 1);
+    assertTrue(last.ran().outcome().get().dentHigh() >= s.visible(), "just too small");
+    assertTrue(gate - last.gate() <= 1e-3, gate + " after " + last.gate());
+    assertTrue(place.choices().get(1).gate() >= gate && place.choices().get(2).gate() >= gate);
+    assertEquals(place.choices().size(), sizer.chosenCases().size());
+    FeedSystem.Declared feed = (FeedSystem.Declared) sizer.chosenCases().get(0).setup().feed();
+    assertEquals(gate, feed.gate().section().width(), 1e-9);
+    assertTrue(feed.sprue().innerDiameter() >= gate);
+  }
+
+  @Test
+  void withinLimitsNoGateMayDoAndTheReasonIsGiven() {
+    String text =
+        "visible_dent = \"0.1 mm\"\n"
+            + StudyCases.BEAN
+            + """
+            [limits]
+            gate_widest = "2.2 mm"
+            [[limits.gate_place]]
+            at = ["0 mm", "0 mm", "0 mm"]
+            direction = [-1, 0, 0]
+            """;
+
+    Sizing s = sizer(load(text), 6).run(0);
+
+    assertEquals(-1, s.chosen());
+    assertEquals(1, s.places().size());
+    assertTrue(s.verdict().contains("No gate up to 2.2 mm can do it here"), s.verdict());
+    assertTrue(s.verdict().contains("the gate still sets first"), s.verdict());
+  }
+
+  @Test
+  void aGateInTheMeshIsRefusedWithAHint() {
+    String text =
+        StudyCases.BEAN.replaceAll(
+            "(?s)\\[gate\\].*\\[block\\]", "[feed]\nin_mesh = true\n[block]");
+    LoadedCase base = load(text);
+
+    String no = assertThrows(IllegalArgumentException.class, () -> sizer(base, 12)).getMessage();
+
+    assertTrue(no.contains("part of the mesh"), no);
+  }
+
+  @Test
+  void placesAreProposedWhereThePartIsThickest() {
+    LoadedCase base = load(StudyCases.BEAN);
+    GatePlaces places = new GatePlaces(PartLoader.load(base.setup().part()).mesh());
+
+    Vec3 first = places.propose(2, new Vec3(0, 0, 1)).get(0).at();
+
+    assertEquals(8, first.x() * 1e3, 2.5); // 12 mm thick at x = 8 mm
+    assertTrue(first.z() > 4e-3, "on top: " + first);
+    assertTrue(places.thickness(first) > 10e-3 && places.thickness(first) < 12.5e-3);
+  }
+
+  @Test
+  void rectangularSectionsKeepTheirProportionsAndRunnersKeepUp() {
+    LoadedCase base =
+        load(
+            StudyCases.BEAN.replace(
+                    "size = \"2 mm\"",
+                    "shape = \"rectangular\"\nsize = \"2 mm\"\nheight = \"1 mm\"")
+                + "[runner]\nsize = \"3 mm\"\nlength = \"5 mm\"\n");
+
+    FeedSystem.Declared feed =
+        (FeedSystem.Declared) base.with(new FeedChange(5e-3, 9e-3).of(base)).setup().feed();
+
+    assertEquals(2.5e-3, feed.gate().section().height(), 1e-9);
+    assertEquals(5e-3, feed.runner().get().section().width(), 1e-9);
+    assertEquals(9e-3, feed.sprue().innerDiameter(), 1e-9);
+  }
+}
