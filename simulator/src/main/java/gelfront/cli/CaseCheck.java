@@ -65,6 +65,11 @@ final class CaseCheck {
     return calculate(caseFile, alone).findings();
   }
 
+  /** Reads and calculates a case; neither written nor printed. */
+  StoredRun calculated(Path caseFile) {
+    return calculate(caseFile, CaseFile.read(caseFile));
+  }
+
   /** Reads, calculates, writes and prints. */
   StoredRun check(Path caseFile, Path folder) {
     LoadedCase loaded = CaseFile.read(caseFile);

@@ -54,6 +54,7 @@ public final class Main {
             .addSubcommand(new SizeCommand(console))
             .addSubcommand(new MapCommand(console))
             .addSubcommand(new SeriesCommand(console))
+            .addSubcommand(new CompareCommand(console))
             .addSubcommand(new ProbeCommand(console))
             .addSubcommand(new TimingCommand(console));
     return line.setOut(new java.io.PrintWriter(console.out(), true, StandardCharsets.UTF_8))

@@ -11,10 +11,19 @@ final class AnswerPage {
    * @param content puts sections into it
    */
   static String of(String title, Consumer<Html> content) {
+    return page(title, "default-src 'none'", content);
+  }
+
+  /** As above; pictures stand in the page itself. */
+  static String withPictures(String title, Consumer<Html> content) {
+    return page(title, "default-src 'none'; img-src data:", content);
+  }
+
+  private static String page(String title, String allowed, Consumer<Html> content) {
     String css = PageParts.text("report.css");
     Html h = new Html().trusted("<!DOCTYPE html>\n");
     h.open("html", "lang", "en").open("head").empty("meta", "charset", "utf-8");
-    String policy = "default-src 'none'; style-src " + PageParts.hash(css);
+    String policy = allowed + "; style-src " + PageParts.hash(css);
     h.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy);
     h.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     h.element("title", title);

@@ -32,15 +32,55 @@ final class Pictures {
 
   /** Cut open lengthwise, coloured by set time, with room above and below for labels. */
   Picture cutOpen() {
-    View view =
-        View.turned(scene.axes(), YAW, PITCH)
-            .fitted(scene.mesh().mesh(), 1280, 600, MARGIN, LABELS);
-    return draw(view, scene.lengthwise(), setTimes());
+    return draw(fitted(scene), scene.lengthwise(), setTimes(scene.timeScale()));
   }
 
-  private Paint setTimes() {
-    return new Paint(
-        scene.volume(), scene.setTime(), scene.late(), scene.timeScale(), ColourRamp.STANDARD);
+  /**
+   * The same, to be held against others.
+   *
+   * @param time that colours stand for
+   * @param size pixels a metre, width and height, as of {@link #common}
+   */
+  Picture cutOpen(Scale time, View size) {
+    View own = fitted(scene);
+    View view =
+        new View(
+            own.centre(),
+            own.right(),
+            own.up(),
+            own.toward(),
+            size.scale(),
+            size.width(),
+            size.height());
+    return draw(view, scene.lengthwise(), setTimes(time));
+  }
+
+  /** A scale and a size of picture that all scenes fit in. */
+  static View common(List<Scene> scenes) {
+    View least = fitted(scenes.get(0));
+    int height = 0;
+    for (Scene s : scenes) {
+      View own = fitted(s);
+      least = own.scale() < least.scale() ? own : least;
+      height = Math.max(height, own.height());
+    }
+    return new View(
+        least.centre(),
+        least.right(),
+        least.up(),
+        least.toward(),
+        least.scale(),
+        least.width(),
+        height);
+  }
+
+  private static View fitted(Scene scene) {
+    return View.turned(scene.axes(), YAW, PITCH)
+        .fitted(scene.mesh().mesh(), 1280, 600, MARGIN, LABELS);
+  }
+
+  private Paint setTimes(Scale time) {
+    return new Paint(scene.volume(), scene.setTime(), scene.late(), time, ColourRamp.STANDARD);
   }
 
   private Picture draw(View view, Cut cut, Paint paint) {
@@ -53,7 +93,7 @@ final class Pictures {
     View view =
         View.turned(scene.axes(), 0.92, 0.38)
             .round(pocket.centre(), 1.25 * sectionRadius(pocket.centre()), 480, 380);
-    return draw(view, new Cut(pocket.centre(), scene.axes().along()), setTimes());
+    return draw(view, new Cut(pocket.centre(), scene.axes().along()), setTimes(scene.timeScale()));
   }
 
   /** How far the part's section there reaches from the place, metres. */
