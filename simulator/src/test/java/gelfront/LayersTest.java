@@ -43,6 +43,7 @@ final class LayersTest {
           "result",
           "run",
           "study",
+          "doubt",
           "live",
           "timing",
           "report",

@@ -49,6 +49,7 @@ public final class Main {
             .addSubcommand(new CheckCommand(console))
             .addSubcommand(new InspectCommand(console))
             .addSubcommand(new DemoCommand(console))
+            .addSubcommand(new DoubtCommand(console))
             .addSubcommand(new StartCommand(console))
             .addSubcommand(new KeysCommand(console))
             .addSubcommand(new SizeCommand(console))

@@ -4,6 +4,7 @@ import gelfront.base.Dimension;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tomlj.TomlInvalidTypeException;
 import org.tomlj.TomlParseResult;
@@ -69,6 +70,17 @@ public record LoadedCase(
     } catch (IllegalArgumentException e) {
       return OptionalDouble.empty();
     }
+  }
+
+  /** Whether the file has a key, or a table, of that name. */
+  public boolean states(String key) {
+    return CaseFile.toml(file, text).contains(Arrays.asList(key.split("\\.", -1)));
+  }
+
+  /** A word that the file states under a key; absent where it states none. */
+  public Optional<String> word(String key) {
+    Object raw = CaseFile.toml(file, text).get(Arrays.asList(key.split("\\.", -1)));
+    return raw instanceof String word ? Optional.of(word) : Optional.empty();
   }
 
   /**

@@ -1,0 +1,104 @@
+package gelfront.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gelfront.answer.Doubt;
+import gelfront.answer.RunOutcome;
+
+/** Plausible cases as a table for spreadsheets and as JSON. */
+public final class DoubtFiles {
+  private DoubtFiles() {}
+
+  /** One line a plausible case; depths as calculated and as anchored. */
+  public static String csv(Doubt d) {
+    StringBuilder s = new StringBuilder();
+    for (Doubt.Unknown u : d.unknowns()) {
+      s.append(PocketsCsv.cell(u.name() + ", " + u.unit())).append(',');
+    }
+    s.append("dent_low_mm,dent_high_mm,anchored_low_mm,anchored_high_mm,cycle_s,gate_sets_s,");
+    s.append("unfed_percent,blamed,error\r\n");
+    for (Doubt.PlausibleCase c : d.cases()) {
+      for (double v : c.values()) {
+        s.append(v).append(',');
+      }
+      s.append(
+          c.ran()
+              .outcome()
+              .map(o -> line(d, o))
+              .orElseGet(() -> ",,,,,,,," + PocketsCsv.cell(c.ran().error())));
+      s.append("\r\n");
+    }
+    return s.toString();
+  }
+
+  private static String line(Doubt d, RunOutcome o) {
+    return String.join(
+        ",",
+        PocketsCsv.number(o.dentLow() * 1e3, 4),
+        PocketsCsv.number(o.dentHigh() * 1e3, 4),
+        PocketsCsv.number(d.low(o) * 1e3, 4),
+        PocketsCsv.number(d.high(o) * 1e3, 4),
+        PocketsCsv.number(o.cycle(), 1),
+        PocketsCsv.number(o.gateSets(), 2),
+        PocketsCsv.number(o.unfedShare() * 100, 2),
+        PocketsCsv.cell(Answers.blamed(o)),
+        "");
+  }
+
+  /** {@code gelfront doubt 1}. */
+  public static String json(Doubt d) {
+    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    ObjectNode n = mapper.createObjectNode();
+    n.put("schema", "gelfront doubt 1");
+    n.put("name", d.name());
+    n.put("level", d.level());
+    Answers.number(n, "visible_dent_mm", d.visible() * 1e3);
+    n.put("cases", d.cases().size());
+    n.put("failed", d.failed());
+    n.put("may_dent", d.mayDent());
+    n.put("dents_by_the_mildest_reading", d.dentsAnyway());
+    ObjectNode depth = n.putObject("deepest_dent_mm");
+    for (int percent : new int[] {5, 25, 50, 75, 95}) {
+      Answers.number(depth, "p" + percent, d.depthAt(percent / 100.0) * 1e3);
+    }
+    Answers.number(n, "anchor_mm", d.anchor() * 1e3);
+    Answers.put(n.putObject("as_it_is"), d.typical());
+    Answers.put(n.putObject("as_it_is_at_normal_level"), d.finer());
+    Answers.put(n.putObject("as_it_is_without_flow"), d.conduction());
+    n.put("influence_is", d.method());
+    ArrayNode unknowns = n.putArray("unknowns");
+    for (Doubt.Influence i : d.influences()) {
+      unknown(unknowns.addObject(), d.unknowns().get(i.unknown()), i);
+    }
+    d.known().forEach(n.putArray("taken_as_stated")::add);
+    ArrayNode cases = n.putArray("plausible_cases");
+    for (Doubt.PlausibleCase c : d.cases()) {
+      ObjectNode one = cases.addObject();
+      ArrayNode values = one.putArray("values");
+      c.values().forEach(values::add);
+      Answers.put(one, c.ran());
+    }
+    try {
+      return mapper.writeValueAsString(n) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void unknown(ObjectNode n, Doubt.Unknown u, Doubt.Influence i) {
+    n.put("name", u.name());
+    n.put("unit", u.unit());
+    n.put("low", u.low());
+    n.put("likely", u.likely());
+    n.put("high", u.high());
+    n.put("source", u.source());
+    n.put("value_at", i.unknown());
+    Answers.number(n, "influence", i.value());
+    Answers.number(n, "influence_low", i.low());
+    Answers.number(n, "influence_high", i.high());
+    n.put("told_from_chance", i.told());
+  }
+}

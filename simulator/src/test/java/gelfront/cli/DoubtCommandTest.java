@@ -1,0 +1,76 @@
+package gelfront.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class DoubtCommandTest {
+  @TempDir private Path folder;
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private Path caseFile;
+
+  @BeforeEach
+  void writeCase() throws IOException {
+    caseFile = Files.writeString(folder.resolve("pea.toml"), CommandLineTest.CASE);
+  }
+
+  private int run(String... more) {
+    out.reset();
+    err.reset();
+    String[] args = new String[more.length + 2];
+    args[0] = "doubt";
+    args[1] = caseFile.toString();
+    System.arraycopy(more, 0, args, 2, more.length);
+    return Main.run(args, print(out), print(err));
+  }
+
+  private static PrintStream print(ByteArrayOutputStream to) {
+    return new PrintStream(to, true, StandardCharsets.UTF_8);
+  }
+
+  private static String text(ByteArrayOutputStream of) {
+    return of.toString(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void doubtIsToldInWordsAndFilesAndNothingIsCalculatedTwice() throws IOException {
+    assertEquals(0, run("--cases", "4"), text(err));
+    assertTrue(text(out).contains("4 plausible cases"), text(out));
+    assertTrue(text(out).contains("7 runs."), text(out));
+    Path study = folder.resolve("pea-study");
+    String page = Files.readString(study.resolve("doubt.html"));
+    assertTrue(page.contains("What decides") && page.contains("no-flow temperature"));
+    assertTrue(page.contains("Cautions"));
+    JsonNode n = new ObjectMapper().readTree(study.resolve("doubt.json").toFile());
+    assertEquals("gelfront doubt 1", n.get("schema").asText());
+    assertEquals(4, n.get("plausible_cases").size());
+    assertEquals(n.get("unknowns").size(), n.get("plausible_cases").get(0).get("values").size());
+    long lines = Files.readString(study.resolve("doubt.csv")).lines().count();
+    assertEquals(5, lines);
+
+    assertEquals(0, run("--cases", "4"), text(err));
+    assertTrue(text(out).contains("7 runs, 7 of them kept from earlier."), text(out));
+  }
+
+  @Test
+  void whatMakesNoSenseIsRefusedInALine() {
+    assertEquals(ExitCode.INPUT, run("--cases", "2"));
+    assertEquals("fewer than 3 plausible cases tell nothing: 2", text(err).strip());
+    assertEquals(ExitCode.INPUT, run("--sizes-within", "3 kg"));
+    assertTrue(text(err).contains("kg"), text(err));
+    assertEquals(ExitCode.INPUT, run("--temperatures-within", "-3"));
+    assertTrue(text(err).contains("not negative"), text(err));
+  }
+}
