@@ -7,20 +7,20 @@ import java.util.List;
 
 /**
  * How thick a solid is at its surface: the diameter of the largest ball inside that touches the
- * surface there. Found by shrinking a ball until no other sample of the surface lies in it (after
- * J. Ma, S. W. Bae, S. Choi, "3D medial axis point approximation using nearest neighbors and the
- * normal field", 2012, from memory):
+ * surface there. A ball that touches at p and passes through q has the radius
  *
- * <pre>  r = |p - q| / (2 cos),  cos: between the inward normal at p and q - p</pre>
+ * <pre>  r = |q - p|^2 / (2 n . (q - p)),  n: inward normal at p</pre>
+ *
+ * <p>and the least of these over the surface is the largest that fits. Points seen from p at more
+ * than 45 degrees from n are passed over: they are p's own neighbours, whose places say more of the
+ * facets than of the shape.
  */
 public final class Thickness {
-  /** Two touching points seen from the ball's middle under less than this are one place: cosine. */
-  private static final double ONE_PLACE = Math.cos(Math.toRadians(60));
+  /** Least cosine between the inward normal and what lies across. */
+  private static final double ACROSS = Math.sqrt(0.5);
 
   /** Facets that meet at less than this belong to one rounded surface: cosine. */
   private static final double GENTLE = Math.cos(Math.toRadians(40));
-
-  private static final int MOST_STEPS = 30;
 
   private Thickness() {}
 
@@ -40,10 +40,11 @@ public final class Thickness {
     List<Vec3> at = new ArrayList<>();
     List<Vec3> out = new ArrayList<>();
     spread(mesh, mesh.area() / samples, at, out);
-    double longest = mesh.box().size().length();
+    Vec3 box = mesh.box().size();
+    double most = 0.5 * Math.min(box.x(), Math.min(box.y(), box.z()));
     List<Sample> all = new ArrayList<>();
     for (int i = 0; i < at.size(); i++) {
-      double r = radius(at, i, out.get(i), longest);
+      double r = radius(at, i, out.get(i), most);
       all.add(new Sample(at.get(i), out.get(i), 2 * r));
     }
     return all;
@@ -119,39 +120,17 @@ public final class Thickness {
     return sum.unit();
   }
 
-  private static double radius(List<Vec3> at, int i, Vec3 outward, double longest) {
+  private static double radius(List<Vec3> at, int i, Vec3 outward, double most) {
     Vec3 p = at.get(i);
-    double r = longest;
-    for (int step = 0; step < MOST_STEPS; step++) {
-      Vec3 centre = p.minus(outward.times(r));
-      int nearest = nearest(at, i, centre, outward, r);
-      if (nearest < 0) {
-        return r;
-      }
-      Vec3 way = at.get(nearest).minus(p);
-      double inward = -way.dot(outward);
-      double smaller = way.dot(way) / (2 * inward);
-      Vec3 middle = p.minus(outward.times(smaller));
-      double cosine = p.minus(middle).unit().dot(at.get(nearest).minus(middle).unit());
-      if (cosine > ONE_PLACE) {
-        return r;
-      }
-      r = smaller;
-    }
-    return r;
-  }
-
-  /** The sample deepest in the ball; -1 where none lies in it. */
-  private static int nearest(List<Vec3> at, int self, Vec3 centre, Vec3 outward, double r) {
-    int found = -1;
-    double least = r * (1 - 1e-6);
+    double least = most;
     for (int k = 0; k < at.size(); k++) {
-      double d = at.get(k).distance(centre);
-      if (k != self && d < least && at.get(k).minus(at.get(self)).dot(outward) < 0) {
-        least = d;
-        found = k;
+      Vec3 way = at.get(k).minus(p);
+      double inward = -way.dot(outward);
+      double square = way.dot(way);
+      if (k != i && inward > 0 && inward * inward >= ACROSS * ACROSS * square) {
+        least = Math.min(least, square / (2 * inward));
       }
     }
-    return found;
+    return least;
   }
 }
