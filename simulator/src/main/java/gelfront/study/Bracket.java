@@ -1,6 +1,5 @@
 package gelfront.study;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 
@@ -17,13 +16,16 @@ import java.util.TreeMap;
 final class Bracket {
   private final TreeMap<Double, Double> known = new TreeMap<>();
   private final double tolerance;
+  private final double step;
   private double before = Double.POSITIVE_INFINITY;
 
   /**
    * @param tolerance of the answer, in the size's unit
+   * @param step that sizes are whole multiples of, but for the ends that others give
    */
-  Bracket(double tolerance) {
+  Bracket(double tolerance, double step) {
     this.tolerance = tolerance;
+    this.step = step;
   }
 
   /**
@@ -48,9 +50,17 @@ final class Bracket {
     return below == null ? Double.NaN : below;
   }
 
-  /** Whether there is a bracket to narrow, and it is wider than the tolerance. */
+  /** Whether there is a bracket to narrow, wider than the tolerance and with a step in it. */
   boolean open() {
-    return does() - tooSmall() > tolerance * (1 + 1e-9);
+    return does() - tooSmall() > tolerance * (1 + 1e-9) && lowest() <= highest();
+  }
+
+  private long lowest() {
+    return (long) Math.floor(tooSmall() / step + 1e-6) + 1;
+  }
+
+  private long highest() {
+    return (long) Math.ceil(does() / step - 1e-6) - 1;
   }
 
   /** Where the line through the bracket's ends passes zero. */
@@ -77,25 +87,19 @@ final class Bracket {
     double width = b - a;
     boolean slow = width > 0.5 * before;
     before = width;
-    List<Double> sizes = new ArrayList<>();
     if (most == 1) {
       // beyond the root, so that the end that does comes nearer, too
-      double guess = slow ? a + 0.5 * width : root() + Math.min(0.5 * tolerance, 0.1 * width);
-      sizes.add(inside(guess, a, b));
-      return sizes;
+      return List.of(
+          whole(slow ? a + 0.5 * width : root() + Math.min(0.5 * tolerance, 0.1 * width)));
     }
     double guard = slow ? width / 6 : Math.max(0.5 * tolerance, width / 10);
     double middle = slow ? a + 0.5 * width : root();
-    sizes.add(inside(middle - guard, a, b));
-    sizes.add(inside(middle + guard, a, b));
-    if (sizes.get(1) - sizes.get(0) < 0.2 * tolerance) {
-      sizes.remove(0);
-    }
-    return sizes;
+    return List.of(whole(middle - guard), whole(middle + guard)).stream().distinct().toList();
   }
 
-  private double inside(double size, double a, double b) {
-    double edge = Math.min(0.25 * tolerance, 0.25 * (b - a));
-    return Math.max(a + edge, Math.min(b - edge, size));
+  /** The next whole multiple of the step within the bracket. */
+  private double whole(double size) {
+    long n = (long) Math.ceil(size / step - 1e-6);
+    return Math.max(lowest(), Math.min(highest(), n)) * step;
   }
 }

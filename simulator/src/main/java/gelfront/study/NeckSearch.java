@@ -16,6 +16,8 @@ import java.util.Optional;
 final class NeckSearch {
   private static final double TOLERANCE = 0.3e-3;
 
+  private static final double STEP = 0.1e-3;
+
   /** Widths of the neck within which metal is filed off round its middle. */
   private static final double REACH = 1.5;
 
@@ -48,7 +50,7 @@ final class NeckSearch {
    * @param runs at most, two or more
    */
   Sizing.Cure search(int runs, int atOnce, Progress progress) {
-    Bracket bracket = new Bracket(TOLERANCE);
+    Bracket bracket = new Bracket(TOLERANCE, STEP);
     double was = neck.width();
     bracket.know(was, 1);
     List<Double> next = List.of(whole(1.4 * was), whole(2 * was));
@@ -75,12 +77,12 @@ final class NeckSearch {
 
   private List<Double> fresh(List<Double> sizes) {
     List<Double> all = new ArrayList<>();
-    sizes.stream().map(NeckSearch::whole).filter(s -> !ran.containsKey(s)).forEach(all::add);
+    sizes.stream().filter(s -> !ran.containsKey(s)).forEach(all::add);
     return all.stream().distinct().toList();
   }
 
   private static double whole(double size) {
-    return Math.ceil(size / 0.1e-3 - 1e-6) * 0.1e-3;
+    return Math.ceil(size / STEP - 1e-6) * STEP;
   }
 
   private Job job(double width) {

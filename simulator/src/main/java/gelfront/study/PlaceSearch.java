@@ -33,7 +33,7 @@ final class PlaceSearch {
   private final double widest;
   private final double widestSprue;
   private final List<Sizing.Point> points = new ArrayList<>();
-  private Bracket bracket = new Bracket(TOLERANCE);
+  private Bracket bracket = new Bracket(TOLERANCE, STEP);
   private double sprue;
   private boolean sprueWidened;
   private int left;
@@ -137,7 +137,7 @@ final class PlaceSearch {
           ? List.of()
           : List.of(whole(Math.max(least, 0.5 * does())), least).subList(0, Math.min(2, n));
     }
-    return bracket.next(n).stream().map(PlaceSearch::whole).toList();
+    return bracket.next(n);
   }
 
   /** A wider sprue is taken once, where the widest gate shows that the sprue closes first. */
@@ -153,7 +153,7 @@ final class PlaceSearch {
     }
     sprueWidened = true;
     sprue = widestSprue;
-    bracket = new Bracket(TOLERANCE);
+    bracket = new Bracket(TOLERANCE, STEP);
     return true;
   }
 

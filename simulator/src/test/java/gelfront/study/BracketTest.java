@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 
 final class BracketTest {
   private static final double TOLERANCE = 0.25;
+  private static final double STEP = 0.1;
 
   /** Evaluations until the bracket is closed. */
   private static int closed(Bracket b, DoubleUnaryOperator f, int atOnce) {
@@ -26,7 +27,7 @@ final class BracketTest {
   }
 
   private static Bracket between(double low, double high, DoubleUnaryOperator f) {
-    Bracket b = new Bracket(TOLERANCE);
+    Bracket b = new Bracket(TOLERANCE, STEP);
     b.know(low, f.applyAsDouble(low));
     b.know(high, f.applyAsDouble(high));
     return b;
@@ -70,19 +71,29 @@ final class BracketTest {
 
   @Test
   void withoutBothEndsNothingIsAsked() {
-    Bracket none = new Bracket(TOLERANCE);
+    Bracket none = new Bracket(TOLERANCE, STEP);
     none.know(1, 1);
     none.know(9, Double.NaN);
     assertTrue(Double.isNaN(none.does()) && none.next(2).isEmpty());
-    Bracket all = new Bracket(TOLERANCE);
+    Bracket all = new Bracket(TOLERANCE, STEP);
     all.know(1, -1);
     assertEquals(1, all.does());
     assertTrue(Double.isNaN(all.tooSmall()) && all.next(1).isEmpty());
   }
 
   @Test
+  void nearlyAtTheEndThatDoesTheBracketStillNarrows() {
+    DoubleUnaryOperator f = x -> x < 11.3 ? 0.7 : -1e-6;
+    Bracket b = between(8, 14, f);
+
+    closed(b, f, 1);
+
+    assertEquals(11.3, b.does(), TOLERANCE);
+  }
+
+  @Test
   void aFailedRunCountsAsTooSmall() {
-    Bracket b = new Bracket(TOLERANCE);
+    Bracket b = new Bracket(TOLERANCE, STEP);
     b.know(2, Double.NaN);
     b.know(6, -1);
 
