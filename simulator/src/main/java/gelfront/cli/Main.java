@@ -56,6 +56,7 @@ public final class Main {
             .addSubcommand(new MapCommand(console))
             .addSubcommand(new SeriesCommand(console))
             .addSubcommand(new CompareCommand(console))
+            .addSubcommand(new SymptomsCommand(console))
             .addSubcommand(new ProbeCommand(console))
             .addSubcommand(new TimingCommand(console));
     return line.setOut(new java.io.PrintWriter(console.out(), true, StandardCharsets.UTF_8))
