@@ -5,7 +5,7 @@ package gelfront.dent;
  *
  * <pre>
  *   e_s = lost share of slice s less the share that the whole part has alike, never falling
- *   depth  = integral of d(law)/de at the skin of the moment
+ *   depth  = integral of d(law)/de at the skin of the moment, thickness and modulus
  *   arc    = lost area / integral of dA / arc(t): of a lobe that holds the same area as its growth
  * </pre>
  */
@@ -15,6 +15,7 @@ final class Lost {
   private final double partVolume;
   private final double[] lost;
   private final double[] skin;
+  private final double[] stiff;
   private final double[] first;
   private final double[] counted;
   private final double[] mildest;
@@ -32,6 +33,7 @@ final class Lost {
     int n = sections.count();
     lost = new double[n];
     skin = new double[n];
+    stiff = new double[n];
     first = new double[n];
     counted = new double[n];
     mildest = new double[n];
@@ -44,10 +46,11 @@ final class Lost {
     volume += more;
   }
 
-  /** Takes a share of a slice's area away under a skin of metres. */
-  void take(int s, double share, double thickness) {
+  /** Takes a share of a slice's area away under a skin of metres and Pa. */
+  void take(int s, double share, double thickness, double modulus) {
     lost[s] += share;
     skin[s] = thickness;
+    stiff[s] = modulus;
   }
 
   /** Lets all slices give way to what they lost since the last call. */
@@ -65,7 +68,7 @@ final class Lost {
       first[s] = skin[s];
     }
     double r = sections.radius(s);
-    double lying = law.lying(r, skin[s], e) - law.lying(r, skin[s], counted[s]);
+    double lying = law.lying(r, skin[s], stiff[s], e) - law.lying(r, skin[s], stiff[s], counted[s]);
     double upright = law.upright(r, skin[s], e) - law.upright(r, skin[s], counted[s]);
     mildest[s] += Math.min(lying, upright);
     worst[s] += Math.max(lying, upright);

@@ -15,12 +15,14 @@ final class OpenLonger {
    * @param volume m3 that the pocket contracts by, high bound, nothing fed
    * @param share of each slice's area
    * @param skin metres, 0 where nothing is liquid
+   * @param stiff modulus of the skin, Pa
    */
-  private record Interval(double from, double volume, double[] share, double[] skin) {}
+  private record Interval(
+      double from, double volume, double[] share, double[] skin, double[] stiff) {}
 
   /** One interval of time, the next one after the last. */
-  void add(double from, double volume, double[] share, double[] skin) {
-    intervals.add(new Interval(from, volume, share, skin));
+  void add(double from, double volume, double[] share, double[] skin, double[] stiff) {
+    intervals.add(new Interval(from, volume, share, skin, stiff));
   }
 
   /**
@@ -50,7 +52,7 @@ final class OpenLonger {
       lost.add(i.volume);
       for (int s = 0; s < i.share.length; s++) {
         if (i.skin[s] > 0) {
-          lost.take(s, i.share[s], i.skin[s]);
+          lost.take(s, i.share[s], i.skin[s], i.stiff[s]);
         }
       }
       lost.deepen();

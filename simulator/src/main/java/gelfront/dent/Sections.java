@@ -2,6 +2,8 @@ package gelfront.dent;
 
 import gelfront.grid.Cavity;
 import gelfront.mesh.Vec3;
+import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
@@ -26,8 +28,14 @@ final class Sections {
   private final double[] area;
   private final double[] perimeter;
 
-  private Sections(Cavity cavity, double[] volumes) {
-    axis = axis(cavity);
+  private final Cavity cavity;
+  private final IntPredicate member;
+  private final Vec3[] centre;
+
+  private Sections(Cavity cavity, double[] volumes, IntPredicate member) {
+    this.cavity = cavity;
+    this.member = member;
+    axis = longest();
     double dx = cavity.grid().spacing();
     thickness = Math.max(2, Math.round(THICKNESS / dx)) * dx;
     int n = cavity.count();
@@ -35,7 +43,7 @@ final class Sections {
     double lo = Double.POSITIVE_INFINITY;
     double hi = Double.NEGATIVE_INFINITY;
     for (int c = 0; c < n; c++) {
-      if (isPart(cavity, c)) {
+      if (member.test(c)) {
         double half = cavity.edge(c) / 2;
         along[c] = cavity.centre(c).dot(axis);
         lo = Math.min(lo, along[c] - half);
@@ -48,7 +56,7 @@ final class Sections {
     upperShare = new float[n];
     for (int c = 0; c < n; c++) {
       double u = Math.max(0, Math.min(count - 1, (along[c] - lo) / thickness - 0.5));
-      lower[c] = isPart(cavity, c) ? (int) u : -1;
+      lower[c] = member.test(c) ? (int) u : -1;
       upperShare[c] = (float) (u - (int) u);
     }
     area = new double[count];
@@ -56,13 +64,30 @@ final class Sections {
       spread(c, volumes[c] / thickness, area);
     }
     perimeter = perimeter(cavity);
+    centre = centres(volumes);
   }
 
   /**
    * @param volumes m3 that each cell stands for
+   * @param member cells that count: those of the part, or of one cavity
    */
-  static Sections of(Cavity cavity, double[] volumes) {
-    return new Sections(cavity, volumes);
+  static Sections of(Cavity cavity, double[] volumes, IntPredicate member) {
+    return new Sections(cavity, volumes, member);
+  }
+
+  private Vec3[] centres(double[] volumes) {
+    double[][] moment = new double[3][area.length];
+    for (int c = 0; c < lower.length; c++) {
+      for (int a = 0; a < 3 && lower[c] >= 0; a++) {
+        spread(c, volumes[c] * cavity.centre(c, a), moment[a]);
+      }
+    }
+    Vec3[] centres = new Vec3[area.length];
+    for (int s = 0; s < centres.length; s++) {
+      double v = Math.max(Double.MIN_NORMAL, volume(s));
+      centres[s] = new Vec3(moment[0][s], moment[1][s], moment[2][s]).times(1 / v);
+    }
+    return centres;
   }
 
   /**
@@ -97,16 +122,12 @@ final class Sections {
     }
   }
 
-  private static boolean isPart(Cavity cavity, int c) {
-    return cavity.region()[c] == Cavity.Region.PART.ordinal();
-  }
-
-  private static Vec3 axis(Cavity cavity) {
+  private Vec3 longest() {
     double[] sum = new double[3];
     double[][] square = new double[3][3];
     double n = 0;
     for (int c = 0; c < cavity.count(); c++) {
-      if (!isPart(cavity, c)) {
+      if (!member.test(c)) {
         continue;
       }
       double share = cavity.cubeVolume(c) / cavity.cubeVolume(0);
@@ -155,6 +176,50 @@ final class Sections {
 
   int count() {
     return area.length;
+  }
+
+  /** Metres along a grid axis of a cell's middle. */
+  double place(int cell, int a) {
+    return cavity.centre(cell, a);
+  }
+
+  /** Middle of a slice, metres. */
+  Vec3 centre(int s) {
+    return centre[s];
+  }
+
+  /** m3. */
+  double volume(int s) {
+    return area[s] * thickness;
+  }
+
+  /** Value of the slices at a cell of the part, linear between their middles. */
+  double at(int cell, double[] slices) {
+    double up = upperShare[cell];
+    int s = lower[cell];
+    return up > 0 ? (1 - up) * slices[s] + up * slices[s + 1] : slices[s];
+  }
+
+  /**
+   * Mean modulus of what has set, per slice, Pa.
+   *
+   * @param temperature °C of a cell
+   */
+  double[] modulus(
+      IntToDoubleFunction temperature, double[] volumes, double noFlow, GelModulus gel) {
+    double[] sum = new double[area.length];
+    double[] v = new double[area.length];
+    for (int c = 0; c < lower.length; c++) {
+      double t = lower[c] < 0 ? noFlow : temperature.applyAsDouble(c);
+      if (t < noFlow) {
+        spread(c, volumes[c], v);
+        spread(c, volumes[c] * gel.at(t), sum);
+      }
+    }
+    for (int s = 0; s < sum.length; s++) {
+      sum[s] = v[s] > 0 ? sum[s] / v[s] : gel.at(noFlow);
+    }
+    return sum;
   }
 
   /** Slice whose middle is nearest to a plastisol cell, -1 for the feed system's. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /**
  * Unfed contraction of a pocket and where the skin gives way to it.
@@ -24,9 +25,10 @@ import java.util.Optional;
  *   depth = integral of d(law)/de at the t_s of the moment, over e = max(0, e_s - e_0)
  * </pre>
  *
- * <p>t_s is the skin that {@link Skin} finds. What every slice has alike makes the part smaller,
- * not dented. Low depth: the milder of lying and upright with the low volume; high depth: the worse
- * of both with the high volume while it flows, deepened by tack to the wall.
+ * <p>t_s is the skin that {@link Skin} finds, on its thinnest side for the depth; its modulus is
+ * the mean of what has set in the slice. What every slice has alike makes the part smaller, not
+ * dented. Low depth: the milder of lying and upright with the low volume; high depth: the worse of
+ * both with the high volume while it flows, deepened by tack to the wall.
  */
 public final class SinkEstimate {
   private final Cavity cavity;
@@ -41,8 +43,10 @@ public final class SinkEstimate {
   private final double partVolume;
   private final Optional<float[]> unfed;
   private final Vec3 up;
+  private final double[][] stiff;
 
   /**
+   * @param member cells of the part, or of the one cavity that is looked at
    * @param set s per plastisol cell
    * @param skinTemperature °C that the skin ends up with: the mould's
    * @param unfed m3 per cell that the flow left; empty: all contraction since the cut-off
@@ -50,6 +54,7 @@ public final class SinkEstimate {
    */
   public SinkEstimate(
       Cavity cavity,
+      IntPredicate member,
       WallDistance walls,
       float[] set,
       TemperatureHistory history,
@@ -66,8 +71,13 @@ public final class SinkEstimate {
     this.plastisol = plastisol;
     this.skinTemperature = skinTemperature;
     volumes = cavity.volumes();
-    sections = Sections.of(cavity, volumes);
-    law = new SkinLaw(plastisol.densityHot(), plastisol.youngsModulus());
+    sections = Sections.of(cavity, volumes, member);
+    law = new SkinLaw(plastisol.densityHot());
+    stiff = new double[history.size()][];
+    for (int i = 0; i < stiff.length; i++) {
+      float[] t = history.temperature(i);
+      stiff[i] = sections.modulus(c -> t[c], volumes, plastisol.noFlow(), GelModulus.of(plastisol));
+    }
     double v = 0;
     for (int s = 0; s < sections.count(); s++) {
       v += sections.area(s) * sections.thickness();
@@ -92,7 +102,7 @@ public final class SinkEstimate {
     private final Basins.Basin pocket;
     private final int groups;
     private final double[][] flows;
-    private final Skin[] skins;
+    private final PocketSkin[] skins;
     private final int[] place;
     private final Lost low = none();
     private final Lost high = none();
@@ -104,8 +114,8 @@ public final class SinkEstimate {
       this.pocket = pocket;
       groups = pocket.peaks().size();
       flows = new double[groups][3];
-      skins = new Skin[groups];
-      Arrays.setAll(skins, g -> new Skin(cavity, walls, set, sections));
+      skins = new PocketSkin[groups];
+      Arrays.setAll(skins, g -> new PocketSkin(cavity, walls, set, sections));
       place = new int[sections.count()];
       Arrays.fill(place, -1);
     }
@@ -123,7 +133,7 @@ public final class SinkEstimate {
         progress.check("judging", (double) i / history.size());
         double to = history.time(i);
         if (to > from) {
-          interval(from, to);
+          interval(from, to, stiff[i]);
           from = to;
         }
       }
@@ -142,12 +152,12 @@ public final class SinkEstimate {
       return cavity.cubeVolume(c) / cavity.cubeVolume(0);
     }
 
-    private void interval(double from, double to) {
+    private void interval(double from, double to, double[] modulus) {
       double middle = 0.5 * (from + to);
       for (double[] f : flows) {
         Arrays.fill(f, 0);
       }
-      for (Skin skin : skins) {
+      for (PocketSkin skin : skins) {
         skin.clear();
       }
       for (int i = 0; i < pocket.cells().length; i++) {
@@ -160,9 +170,9 @@ public final class SinkEstimate {
         low.add(flows[g][0]);
         high.add(flows[g][1]);
         all += flows[g][2];
-        give(g, share, skin);
+        give(g, share, skin, modulus);
       }
-      openLonger.add(from, all, share, skin);
+      openLonger.add(from, all, share, skin, modulus);
       low.deepen();
       high.deepen();
     }
@@ -202,17 +212,17 @@ public final class SinkEstimate {
     }
 
     /** Spreads a group's loss over the slices where it still flows, softest first. */
-    private void give(int g, double[] taken, double[] skin) {
+    private void give(int g, double[] taken, double[] skin, double[] modulus) {
       double sum = 0;
       for (int s = 0; s < sections.count(); s++) {
         sum += softness(g, s);
       }
       for (int s = 0; s < sections.count() && sum > 0; s++) {
-        if (skins[g].isRound(s)) {
+        if (skins[g].skin().isRound(s)) {
           double share = softness(g, s) / sum / (sections.area(s) * sections.thickness());
-          skin[s] = skins[g].thickness(s);
-          low.take(s, flows[g][0] * share, skin[s]);
-          high.take(s, flows[g][1] * share, skin[s]);
+          skin[s] = skins[g].skin().thinnest(s);
+          low.take(s, flows[g][0] * share, skin[s], modulus[s]);
+          high.take(s, flows[g][1] * share, skin[s], modulus[s]);
           taken[s] += flows[g][2] * share;
           if (place[s] < 0) {
             place[s] = skins[g].outermost(s);
@@ -222,9 +232,8 @@ public final class SinkEstimate {
     }
 
     private double softness(int g, int s) {
-      return skins[g].isRound(s)
-          ? Math.pow(sections.radius(s), 4) / Math.pow(skins[g].thickness(s), 3)
-          : 0;
+      Skin skin = skins[g].skin();
+      return skin.isRound(s) ? Math.pow(sections.radius(s), 4) / Math.pow(skin.thickness(s), 3) : 0;
     }
 
     /**

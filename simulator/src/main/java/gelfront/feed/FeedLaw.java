@@ -3,6 +3,7 @@ package gelfront.feed;
 import gelfront.material.Plastisol;
 import gelfront.material.ViscosityCurve;
 import gelfront.mesh.Vec3;
+import java.util.Arrays;
 
 /**
  * What the feeding flow goes by.
@@ -10,7 +11,7 @@ import gelfront.mesh.Vec3;
  * @param viscosity of the liquid
  * @param noFlow °C below which it doesn't flow
  * @param expansion 1/K, volumetric, above {@code noFlow}
- * @param skinBears Pa of suction that the skin bears
+ * @param skinBears Pa of suction that it takes at least to draw the plastisol off its wall
  * @param entering °C of what the injector or a top-up brings
  * @param carriesHeat whether the flow moves heat; false only to see what that does
  * @param weight Pa/m that pressure rises with depth, pointing up; zero: no gravity
@@ -23,7 +24,10 @@ public record FeedLaw(
     double entering,
     boolean carriesHeat,
     Vec3 weight) {
-  /** Pa; a soft gel resists next to nothing. Estimate, no source. */
+  /**
+   * Pa. Before anything leaves its wall, air must come between, through the parting line and vents:
+   * 2 sigma / w with sigma = 0.03 N/m in a gap of 0.1 mm is 600 Pa. Estimate, no source.
+   */
   private static final double SKIN_BEARS = 500;
 
   private static final double GRAVITY = 9.81;
@@ -48,5 +52,12 @@ public record FeedLaw(
         shot,
         true,
         up.times(GRAVITY * p.densityHot()));
+  }
+
+  /** A skin without stiffness of its own. */
+  SkinStrength skin(int cells) {
+    double[] bears = new double[cells];
+    Arrays.fill(bears, skinBears);
+    return (temperature, given) -> bears;
   }
 }

@@ -29,6 +29,7 @@ public final class Feeding {
   private final Liquid liquid;
   private final Mobility mobility;
   private final Suction suction;
+  private final SkinStrength skin;
   private final Course course = new Course();
   private final Carrier carrier;
   private final double[] volume;
@@ -39,14 +40,28 @@ public final class Feeding {
   private final double surface;
   private final FeedSums sums = new FeedSums();
   private double[] draw = {};
+  private double[] bears = {};
   private boolean flowsNow;
   private double ended = Double.POSITIVE_INFINITY;
 
-  /**
-   * @param liquid of this cavity
-   */
+  /** A skin that bears the law's suction everywhere. */
   public Feeding(
       Cavity cavity, HeatCurves curves, FeedLaw law, Reservoir reservoir, Liquid liquid) {
+    this(cavity, curves, law, reservoir, liquid, law.skin(cavity.count()));
+  }
+
+  /**
+   * @param liquid of this cavity
+   * @param skin of this shot
+   */
+  public Feeding(
+      Cavity cavity,
+      HeatCurves curves,
+      FeedLaw law,
+      Reservoir reservoir,
+      Liquid liquid,
+      SkinStrength skin) {
+    this.skin = skin;
     this.cavity = cavity;
     this.curves = curves;
     this.law = law;
@@ -106,6 +121,7 @@ public final class Feeding {
     liquid.update(joined);
     Blocks blocks = liquid.blocks();
     gatherDraw(joined, state, dt, blocks);
+    gatherSkin(joined, skin.bears(state.temperature, unfed), blocks);
     boolean first = !course.known();
     for (int round = 0; round < (first ? FIRST_ROUNDS : 1); round++) {
       drive(state, joined, pressure);
@@ -119,13 +135,7 @@ public final class Feeding {
     double[] w =
         mobility.solve(liquid, joined, state.temperature, law.viscosity(), law.noFlow(), course);
     suction.solve(
-        liquid,
-        joined,
-        reservoir.empty(),
-        w,
-        draw,
-        head(liquid.blocks()),
-        Suction.Skin.of(law.skinBears(), pressure));
+        liquid, joined, reservoir.empty(), w, draw, head(liquid.blocks()), bears, pressure);
     course.follow(liquid, suction.suction(), w);
   }
 
@@ -184,6 +194,21 @@ public final class Feeding {
           spread(joined, blocks, c, shrinks[c] / n);
         }
       }
+    }
+  }
+
+  /** A block's skin bears what its cells' does in the mean. */
+  private void gatherSkin(boolean[] joined, double[] perCell, Blocks blocks) {
+    bears = new double[blocks.count()];
+    double[] v = new double[bears.length];
+    for (int c = 0; c < perCell.length; c++) {
+      if (joined[c]) {
+        bears[blocks.of[c]] += perCell[c] * volume[c];
+        v[blocks.of[c]] += volume[c];
+      }
+    }
+    for (int b = 0; b < v.length; b++) {
+      bears[b] = v[b] > 0 ? bears[b] / v[b] : law.skinBears();
     }
   }
 

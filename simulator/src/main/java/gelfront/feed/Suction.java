@@ -26,6 +26,9 @@ public final class Suction {
 
   private static final int MOST_PASSES = 30;
 
+  /** Share of what a skin bears over which it gives way, each side of it. */
+  private static final double HALF_RANGE = 0.1;
+
   private final Cavity cavity;
   private Blocks blocks;
   private double[] mouth;
@@ -35,6 +38,7 @@ public final class Suction {
   private double[] q = {};
   private double[] given;
   private double[] from;
+  private double[] range;
   private double[] gives = {};
   private int passes;
   private int iterations;
@@ -53,7 +57,7 @@ public final class Suction {
 
     /** Between 0.9 and 1.1 times what it bears; {@code over} is the mouth's pressure, Pa. */
     public static Skin of(double bears, double over) {
-      return new Skin(over + 0.9 * bears, over + 1.1 * bears);
+      return new Skin(over + (1 - HALF_RANGE) * bears, over + (1 + HALF_RANGE) * bears);
     }
   }
 
@@ -83,12 +87,40 @@ public final class Suction {
       double[] head,
       Skin skin) {
     take(liquid.blocks());
+    for (int b = 0; b < q.length; b++) {
+      from[b] = Math.max(0, skin.from + head[b]);
+      range[b] = skin.to - skin.from;
+    }
+    solve(liquid, flowing, empty, w, draw);
+  }
+
+  /**
+   * As above, with a skin that bears more in one place than in another.
+   *
+   * @param bears Pa that it bears, per block, positive
+   * @param over Pa at the mouth over what presses on the skin from outside
+   */
+  void solve(
+      Liquid liquid,
+      boolean[] flowing,
+      boolean[] empty,
+      double[] w,
+      double[] draw,
+      double[] head,
+      double[] bears,
+      double over) {
+    take(liquid.blocks());
+    for (int b = 0; b < q.length; b++) {
+      from[b] = Math.max(0, over + (1 - HALF_RANGE) * bears[b] + head[b]);
+      range[b] = 2 * HALF_RANGE * bears[b];
+    }
+    solve(liquid, flowing, empty, w, draw);
+  }
+
+  private void solve(Liquid liquid, boolean[] flowing, boolean[] empty, double[] w, double[] draw) {
     edges(liquid.shape(), w);
     mouths(flowing, w);
     surface(liquid.faces, flowing, empty, w);
-    for (int b = 0; b < q.length; b++) {
-      from[b] = Math.max(0, skin.from + head[b]);
-    }
     passes = 0;
     iterations = 0;
     double all = 0;
@@ -103,8 +135,8 @@ public final class Suction {
       if (passes++ == MOST_PASSES) {
         throw new IllegalStateException("where the skin gives way is not found");
       }
-      pass(liquid, draw, skin.to - skin.from);
-      miss = judge(draw, skin.to - skin.from);
+      pass(liquid, draw);
+      miss = judge(draw);
     } while (miss > MISS * all);
   }
 
@@ -119,6 +151,7 @@ public final class Suction {
       right = new double[q.length];
       given = new double[q.length];
       from = new double[q.length];
+      range = new double[q.length];
     }
   }
 
@@ -160,9 +193,9 @@ public final class Suction {
     }
   }
 
-  private void pass(Liquid liquid, double[] draw, double range) {
+  private void pass(Liquid liquid, double[] draw) {
     for (int b = 0; b < q.length; b++) {
-      double k = gives[b] > 0 ? draw[b] / range : 0;
+      double k = gives[b] > 0 ? draw[b] / range[b] : 0;
       own[b] = mouth[b] + k;
       right[b] = draw[b] + k * from[b];
     }
@@ -171,10 +204,10 @@ public final class Suction {
   }
 
   /** Sets the yield of this pass and who gives in the next; returns m3/s off the law. */
-  private double judge(double[] draw, double range) {
+  private double judge(double[] draw) {
     double miss = 0;
     for (int b = 0; b < q.length; b++) {
-      double law = draw[b] * (q[b] - from[b]) / range;
+      double law = draw[b] * (q[b] - from[b]) / range[b];
       given[b] = gives[b] > 0 ? law : 0;
       double now = law > 0 ? 1 : 0;
       if (now != gives[b]) {

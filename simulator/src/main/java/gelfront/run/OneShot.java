@@ -2,6 +2,7 @@ package gelfront.run;
 
 import gelfront.base.Progress;
 import gelfront.base.Workers;
+import gelfront.dent.SectionStrength;
 import gelfront.feed.FeedLaw;
 import gelfront.feed.Feeding;
 import gelfront.feed.Liquid;
@@ -17,6 +18,7 @@ import gelfront.state.HeatLedger;
 import gelfront.state.ThermalState;
 import gelfront.verdict.ShotRecord;
 import gelfront.voxelize.CaseVoxels;
+import gelfront.voxelize.Cavities;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -155,12 +157,15 @@ final class OneShot {
 
   private static Feeding feeding(Case c, CaseVoxels voxels, HeatCurves curves) {
     Cavity cavity = voxels.model().cavity();
+    FeedLaw law = FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up());
+    Cavities k = voxels.cavities();
     return new Feeding(
         cavity,
         curves,
-        FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up()),
+        law,
         new Reservoir(cavity, voxels.mouth().direction(), (double) c.cavities() / c.drawn()),
-        new Liquid(cavity, true));
+        new Liquid(cavity, true),
+        new SectionStrength(cavity, k.of(), k.count(), c.plastisol(), law.skinBears()));
   }
 
   private static Flow flow(Feeding feeding, Shot shot) {

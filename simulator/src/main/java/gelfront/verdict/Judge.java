@@ -96,6 +96,7 @@ public final class Judge {
     SinkEstimate sinks =
         new SinkEstimate(
             cavity,
+            this::isPart,
             walls,
             shot.set(),
             shot.history(),

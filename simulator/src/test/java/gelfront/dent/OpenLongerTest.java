@@ -53,7 +53,7 @@ final class OpenLongerTest {
       history.add(t, temperature);
     }
     return new SinkEstimate(
-        cavity, walls, set, history, SOFT, 30, Optional.empty(), new Vec3(0, 0, 1));
+        cavity, c -> true, walls, set, history, SOFT, 30, Optional.empty(), new Vec3(0, 0, 1));
   }
 
   private Basins.Basin closedAt(double time) {

@@ -28,19 +28,19 @@ class SkinTest {
   /** Thickness in the middle slice of a bar whose fronts have come {@code d} metres far. */
   private static double thickness(Cavity cavity, double d, Depth depth) {
     double[] volumes = cavity.volumes();
-    Sections sections = Sections.of(cavity, volumes);
+    Sections sections = Sections.of(cavity, volumes, c -> true);
     float[] set = new float[cavity.count()];
     for (int c = 0; c < set.length; c++) {
       double deep = Math.max(0, depth.at(cavity.grid().centre(cavity.cells()[c])));
       set[c] = (float) (1e6 * deep * deep);
     }
-    Skin skin = new Skin(cavity, WallDistance.of(cavity), set, sections);
+    PocketSkin skin = new PocketSkin(cavity, WallDistance.of(cavity), set, sections);
     skin.clear();
     for (int c = 0; c < set.length; c++) {
       skin.add(c, volumes[c], 1e6 * d * d);
     }
-    assertTrue(skin.isRound(sections.count() / 2));
-    return skin.thickness(sections.count() / 2);
+    assertTrue(skin.skin().isRound(sections.count() / 2));
+    return skin.skin().thickness(sections.count() / 2);
   }
 
   /** Metres from a point to the wall. */
@@ -89,7 +89,7 @@ class SkinTest {
         cavity(
             Solids.cylinder(new Vec3(0.13e-3, 0, 0), new Vec3(30.4e-3, 0, 0), RADIUS, RADIUS, 96),
             0.6e-3);
-    Sections sections = Sections.of(bar, bar.volumes());
+    Sections sections = Sections.of(bar, bar.volumes(), c -> true);
 
     // The last two slices may share a cell cut by the end face.
     for (int s = 1; s < sections.count() - 2; s++) {

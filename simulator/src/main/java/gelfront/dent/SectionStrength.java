@@ -1,0 +1,115 @@
+package gelfront.dent;
+
+import gelfront.feed.SkinStrength;
+import gelfront.grid.Cavity;
+import gelfront.material.Plastisol;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Suction that the skin bears, section by section along each cavity's axis.
+ *
+ * <pre>
+ *   bears = max(least, min(Q, peak)),   Q = integral of d(all-round suction)/de de
+ * </pre>
+ *
+ * <p>with the all-round law and the confined ring's peak of {@link SkinLaw} for the skin's
+ * thickness on its thinnest side and its modulus of the moment, e the share of the section that it
+ * has given: layers that set later are strained less. While a skin has given nothing it resists
+ * nothing, and only {@code least} keeps it at the wall; beyond the peak it goes in as one lobe.
+ */
+public final class SectionStrength implements SkinStrength {
+  private final Cavity cavity;
+  private final Plastisol plastisol;
+  private final GelModulus modulus;
+  private final SkinLaw law;
+  private final double least;
+  private final double[] volumes;
+  private final double[] bears;
+  private final List<OneCavity> cavities = new ArrayList<>();
+
+  /**
+   * @param of number of its cavity per plastisol cell, from 1; 0 in the feed system
+   * @param count cavities
+   * @param least Pa that it bears at least, everywhere
+   */
+  public SectionStrength(Cavity cavity, short[] of, int count, Plastisol plastisol, double least) {
+    this.cavity = cavity;
+    this.plastisol = plastisol;
+    this.least = least;
+    modulus = GelModulus.of(plastisol);
+    law = new SkinLaw(plastisol.densityHot());
+    volumes = cavity.volumes();
+    bears = new double[volumes.length];
+    for (int k = 1; k <= count; k++) {
+      int one = k;
+      cavities.add(new OneCavity(Sections.of(cavity, volumes, c -> of[c] == one)));
+    }
+  }
+
+  @Override
+  public double[] bears(double[] temperature, double[] given) {
+    Arrays.fill(bears, least);
+    cavities.forEach(k -> k.update(temperature, given));
+    return bears;
+  }
+
+  /** Share of a cell that is liquid, by how far its neighbours are hotter or colder. */
+  private double liquidShare(int c, double[] t) {
+    double over = t[c] - plastisol.noFlow();
+    double across = 1e-9;
+    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+      across = Math.max(across, Math.abs(t[cavity.across(c, f)] - t[c]));
+    }
+    return Math.max(0, Math.min(1, 0.5 + over / across));
+  }
+
+  private final class OneCavity {
+    private final Sections sections;
+    private final Skin skin;
+    private final double[] strained;
+    private final double[] strength;
+    private double[] before;
+
+    OneCavity(Sections sections) {
+      this.sections = sections;
+      skin = new Skin(sections);
+      strained = new double[sections.count()];
+      strength = new double[sections.count()];
+      before = new double[sections.count()];
+    }
+
+    void update(double[] temperature, double[] given) {
+      double[] now = new double[sections.count()];
+      skin.clear();
+      for (int c = 0; c < given.length; c++) {
+        if (sections.slice(c) >= 0) {
+          double share = liquidShare(c, temperature);
+          if (share > 0) {
+            skin.add(c, share * volumes[c]);
+          }
+          sections.spread(c, given[c], now);
+        }
+      }
+      double[] stiff = sections.modulus(c -> temperature[c], volumes, plastisol.noFlow(), modulus);
+      for (int s = 0; s < now.length; s++) {
+        strength[s] = strength(s, (now[s] - before[s]) / sections.volume(s), stiff[s]);
+      }
+      before = now;
+      for (int c = 0; c < given.length; c++) {
+        bears[c] = sections.slice(c) >= 0 ? sections.at(c, strength) : bears[c];
+      }
+    }
+
+    private double strength(int s, double lost, double stiff) {
+      if (!skin.isRound(s)) {
+        return least;
+      }
+      double r = sections.radius(s);
+      double t = skin.thinnest(s);
+      strained[s] += law.allRound(r, t, stiff, lost);
+      return Math.max(least, Math.min(strained[s], law.confinedPeak(r, t, stiff)));
+    }
+  }
+}
