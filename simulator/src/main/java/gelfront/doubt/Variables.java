@@ -2,8 +2,6 @@ package gelfront.doubt;
 
 import gelfront.answer.Doubt;
 import gelfront.base.Dimension;
-import gelfront.material.MaterialTable;
-import gelfront.material.Plastisol;
 import gelfront.material.Ranged;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
@@ -34,11 +32,11 @@ final class Variables {
    */
   static Variables of(LoadedCase base, Tolerances tolerances) {
     Variables v = new Variables(base);
-    Map<String, Ranged> table = MaterialTable.builtIn().entry("plastisol", v.grade());
+    Map<String, Ranged> table = base.materials().entry("plastisol", v.grade());
     for (Property p : Property.plastisol()) {
       v.property("plastisol.", p, table.get(p.key()));
     }
-    v.property("block.", Property.contact(), MaterialTable.builtIn().film("contact"));
+    v.property("block.", Property.contact(), base.materials().film("contact"));
     v.tolerances(tolerances);
     return v;
   }
@@ -72,25 +70,8 @@ final class Variables {
     }
   }
 
-  private DoubleFunction<List<Change>> of(String table, Property p) {
-    return p.key().equals("no_flow")
-        ? this::noFlow
-        : v -> List.of(new Change.Set(table + p.key(), Change.quantity(v, p.unit())));
-  }
-
-  /** The range of gelling goes with it, unless it is stated. */
-  private List<Change> noFlow(double v) {
-    Plastisol p = base.setup().plastisol();
-    List<Change> changes = new ArrayList<>(List.of(Change.degC("plastisol.no_flow", v)));
-    moved(changes, "gel_start", v + p.gelStart() - p.noFlow());
-    moved(changes, "gel_end", v + p.gelEnd() - p.noFlow());
-    return changes;
-  }
-
-  private void moved(List<Change> changes, String key, double to) {
-    if (base.stated("plastisol." + key, Dimension.TEMPERATURE).isEmpty()) {
-      changes.add(Change.degC("plastisol." + key, to));
-    }
+  private static DoubleFunction<List<Change>> of(String table, Property p) {
+    return v -> List.of(new Change.Set(table + p.key(), Change.quantity(v, p.unit())));
   }
 
   private void tolerances(Tolerances t) {

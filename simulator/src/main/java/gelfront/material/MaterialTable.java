@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** The built-in material table: names to properties with low, typical, high and source. */
 public final class MaterialTable {
@@ -41,6 +42,31 @@ public final class MaterialTable {
    */
   static MaterialTable parse(String name, String text) {
     return new MaterialTable(new MaterialFile(name, text).read());
+  }
+
+  /**
+   * This table and somebody's own beside it.
+   *
+   * @param name of the file, for messages
+   * @param text of theirs, written as the built-in one
+   * @throws IllegalArgumentException with file, line and column of the first mistake, or where a
+   *     name is taken
+   */
+  public MaterialTable with(String name, String text) {
+    Map<String, Map<String, Map<String, Ranged>>> both = new TreeMap<>();
+    kinds.forEach((kind, entries) -> both.put(kind, new TreeMap<>(entries)));
+    parse(name, text)
+        .kinds
+        .forEach(
+            (kind, entries) ->
+                entries.forEach(
+                    (entry, values) -> {
+                      if (both.get(kind).putIfAbsent(entry, values) != null) {
+                        throw new IllegalArgumentException(
+                            name + ": " + kind + "." + entry + " is built in; choose another name");
+                      }
+                    }));
+    return new MaterialTable(both);
   }
 
   /**

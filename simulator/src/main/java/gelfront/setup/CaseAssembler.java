@@ -27,7 +27,7 @@ final class CaseAssembler {
   private final List<Statement> assumed;
   private final BooleanSupplier sound;
   private final List<String> warnings = new ArrayList<>();
-  private final MaterialTable materials = MaterialTable.builtIn();
+  private final MaterialTable materials;
 
   /**
    * @param assumed collects what is filled in
@@ -38,8 +38,14 @@ final class CaseAssembler {
     this.root = root;
     this.file = file;
     this.folder = folder;
+    this.materials = new MaterialsReader(root, folder).read();
     this.assumed = assumed;
     this.sound = sound;
+  }
+
+  /** What the case may name. */
+  MaterialTable materials() {
+    return materials;
   }
 
   /** The case; null where mistakes were found. */

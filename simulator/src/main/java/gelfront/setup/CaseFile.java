@@ -86,12 +86,13 @@ public final class CaseFile {
     QuantityReader reader = new QuantityReader(bareUnits(toml, mistakes));
     CaseTable root = new CaseTable("", toml, null, reader, mistakes, given);
     List<Statement> assumed = new ArrayList<>();
-    Case setup = new CaseAssembler(root, name, folder, assumed, mistakes::isEmpty).assemble();
+    CaseAssembler assembler = new CaseAssembler(root, name, folder, assumed, mistakes::isEmpty);
+    Case setup = assembler.assemble();
     if (!mistakes.isEmpty()) {
       mistakes.sort(Comparator.comparingInt(Mistake::line).thenComparingInt(Mistake::column));
       throw new CaseException(name, mistakes.stream().distinct().toList());
     }
-    return new LoadedCase(name, setup, text, folder, given, assumed);
+    return new LoadedCase(name, setup, text, folder, assembler.materials(), given, assumed);
   }
 
   /** Knows the file's units of bare numbers. */

@@ -13,6 +13,7 @@ public final class CaseKeys {
       (top)
         name             title of the case; left out: the file's name
         units            of bare numbers: { length = "mm", temperature = "degC", time = "s" }
+        materials        file with materials of your own, written as the built-in table
         up               direction that is up while it cools, as [0, 0, 1]
         clamping_force   that holds the halves together, as "2 kN"
         visible_dent     depth from which an eye or a finger notices a dent, as "0.2 mm"

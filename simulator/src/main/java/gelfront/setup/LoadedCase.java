@@ -1,6 +1,7 @@
 package gelfront.setup;
 
 import gelfront.base.Dimension;
+import gelfront.material.MaterialTable;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.tomlj.TomlPosition;
  * @param setup checked, in SI
  * @param text of the file
  * @param folder that the file's paths start from
+ * @param materials that it may name
  * @param given what the file states
  * @param assumed what was filled in
  */
@@ -25,6 +27,7 @@ public record LoadedCase(
     Case setup,
     String text,
     Path folder,
+    MaterialTable materials,
     List<Statement> given,
     List<Statement> assumed) {
   public LoadedCase {
@@ -34,7 +37,7 @@ public record LoadedCase(
 
   /** The same calculated otherwise. */
   public LoadedCase with(Numerics numerics) {
-    return new LoadedCase(file, setup.with(numerics), text, folder, given, assumed);
+    return new LoadedCase(file, setup.with(numerics), text, folder, materials, given, assumed);
   }
 
   /**

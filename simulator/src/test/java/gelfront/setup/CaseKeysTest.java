@@ -137,6 +137,7 @@ final class CaseKeysTest {
   /** Keys that exclude some of those above. */
   private static final String OTHERS =
       """
+      materials = "own.toml" #> "others.toml"
       [part]
       mesh = "a.stl" #> ["a.stl", "b.stl"]
       unit = "mm" #> "inch"
@@ -156,6 +157,7 @@ final class CaseKeysTest {
       box_max = ["9 mm", "9 mm", "9 mm"] #> ["8 mm", "9 mm", "9 mm"]
       material = "brass"
       [plastisol]
+      grade = "mine"
       viscosity_165 = "1.5 Pas" #> "1.6 Pas"
       [shot]
       temperature = "165 degC"
@@ -260,6 +262,8 @@ final class CaseKeysTest {
   void anotherValueMakesAnotherCaseOrAnError(String line, String text, int at) throws Exception {
     Files.writeString(folder.resolve("a.stl"), "");
     Files.writeString(folder.resolve("b.stl"), "");
+    Files.writeString(folder.resolve("own.toml"), OwnMaterials.of(0.15));
+    Files.writeString(folder.resolve("others.toml"), OwnMaterials.of(0.16));
     LoadedCase as =
         AS_THEY_ARE.computeIfAbsent(text, t -> CaseFile.parse("bait.toml", text(t, -1), folder));
 
