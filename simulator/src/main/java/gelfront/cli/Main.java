@@ -54,6 +54,7 @@ public final class Main {
             .addSubcommand(new KeysCommand(console))
             .addSubcommand(new SizeCommand(console))
             .addSubcommand(new MapCommand(console))
+            .addSubcommand(new StudyCommand(console))
             .addSubcommand(new SeriesCommand(console))
             .addSubcommand(new CompareCommand(console))
             .addSubcommand(new SymptomsCommand(console))

@@ -1,10 +1,6 @@
 package gelfront.cli;
 
 import gelfront.answer.DentMap;
-import gelfront.answer.Ran;
-import gelfront.base.Quantities;
-import gelfront.report.MapFiles;
-import gelfront.report.MapPage;
 import gelfront.study.Job;
 import gelfront.study.MapStudy;
 import gelfront.study.Range;
@@ -67,12 +63,7 @@ final class MapCommand implements Callable<Integer> {
     try (StudyDesk desk =
         new StudyDesk(
             console, answers, threads.count(), caseFile, options.folder(), options.flow())) {
-      DentMap map = run(wanted, desk);
-      String name = "map-" + slug(map.x().name()) + "-" + slug(map.y().name());
-      desk.write(name + ".csv", MapFiles.csv(map));
-      desk.write(name + ".json", MapFiles.json(map));
-      Path page = desk.write(name + ".html", MapPage.of(map));
-      print(map, page, desk);
+      new MapAnswer(console, answers).give(run(wanted, desk), desk);
     }
     return ExitCode.OK;
   }
@@ -86,6 +77,7 @@ final class MapCommand implements Callable<Integer> {
     }
   }
 
+  /** Asks for all values before the first is run. */
   private static DentMap run(MapStudy wanted, StudyDesk desk) {
     try {
       wanted.jobs(desk.base());
@@ -93,45 +85,5 @@ final class MapCommand implements Callable<Integer> {
       throw new InputFailure(e.getMessage(), e);
     }
     return wanted.run(desk.study(), desk.progress());
-  }
-
-  private static String slug(String words) {
-    return words.replaceAll("[^a-z0-9]+", "-");
-  }
-
-  private void print(DentMap map, Path page, StudyDesk desk) {
-    if (answers.json()) {
-      console.out().print(MapFiles.json(map));
-      return;
-    }
-    if (!answers.quiet()) {
-      table(map, "Deepest dent, mm (* not seen)", true);
-      table(map, "Seconds until the mould can be opened", false);
-      console.out().println(desk.runs() + ".");
-    }
-    console.out().println(map.name() + ": " + MapPage.summary(map));
-    console.out().println("Map: " + page);
-  }
-
-  private void table(DentMap map, String title, boolean dents) {
-    console.out().println(title + ": " + map.x().title() + " across, " + map.y().title() + " down");
-    StringBuilder head = new StringBuilder(" ".repeat(10));
-    map.x().values().forEach(v -> head.append(Quantities.say("%10.4g", v)));
-    console.out().println(head);
-    for (int r = 0; r < map.runs().size(); r++) {
-      StringBuilder line = new StringBuilder(Quantities.say("%10.4g", map.y().values().get(r)));
-      map.runs().get(r).forEach(ran -> line.append(cell(map, ran, dents)));
-      console.out().println(line);
-    }
-    console.out().println();
-  }
-
-  private static String cell(DentMap map, Ran ran, boolean dents) {
-    if (ran.outcome().isEmpty()) {
-      return "        --";
-    }
-    double v = dents ? ran.outcome().get().dentHigh() * 1e3 : ran.outcome().get().cycle();
-    String mark = dents && map.safe(ran) ? "*" : " ";
-    return Quantities.say(dents ? "%9.2f" : "%9.0f", v) + mark;
   }
 }

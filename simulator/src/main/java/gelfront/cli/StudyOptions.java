@@ -54,4 +54,19 @@ final class StudyOptions {
   UnaryOperator<Job> level() {
     return LEVELS.get(level);
   }
+
+  /** As it was asked for. */
+  String levelWord() {
+    return level;
+  }
+
+  /**
+   * @throws IllegalArgumentException if it is no level's word
+   */
+  static UnaryOperator<Job> level(String word) {
+    if (!LEVELS.containsKey(word)) {
+      throw new IllegalArgumentException("no level " + word);
+    }
+    return LEVELS.get(word);
+  }
 }

@@ -34,6 +34,7 @@ public final class StudyFolder implements RunStore {
 
   private final Path folder;
   private final ObjectMapper mapper;
+  private final long process = ProcessHandle.current().pid();
   private final AtomicLong unique = new AtomicLong(System.nanoTime());
 
   private StudyFolder(Path folder) {
@@ -172,7 +173,8 @@ public final class StudyFolder implements RunStore {
   /** As above. */
   public Path write(String name, byte[] content) throws IOException {
     Path target = folder.resolve(name);
-    String temporary = "." + target.getFileName() + ".part-" + unique.incrementAndGet();
+    String temporary =
+        "." + target.getFileName() + ".part-" + process + "-" + unique.incrementAndGet();
     Path part = target.resolveSibling(temporary);
     try {
       Files.write(part, content, StandardOpenOption.CREATE_NEW);

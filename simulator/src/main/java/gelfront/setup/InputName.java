@@ -43,7 +43,7 @@ public record InputName(String key, String words) {
     if (key == null) {
       throw new IllegalArgumentException(
           "no input \""
-              + name
+              + name.strip()
               + "\""
               + Nearest.question(asked, known.keySet())
               + "; gelfront keys lists all");
