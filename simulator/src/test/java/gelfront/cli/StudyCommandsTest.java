@@ -133,7 +133,7 @@ final class StudyCommandsTest {
             "jobs",
             bean.toString(),
             "gate = 2..4 mm/2",
-            "hold = 4..5 s/2",
+            "hold = 3..4 s/2",
             "--no-flow",
             "-o",
             to);
