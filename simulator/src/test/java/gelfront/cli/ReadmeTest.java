@@ -38,7 +38,10 @@ final class ReadmeTest {
 
   @Test
   void itNamesEveryCommandAndExample() throws IOException {
-    for (String command : List.of("check", "inspect", "start", "keys", "probe", "demo", "timing")) {
+    for (String command :
+        List.of(
+            "check", "inspect", "start", "keys", "probe", "demo", "timing", "size", "map",
+            "study")) {
       assertTrue(readme.contains("| `" + command), command);
     }
     for (Path example : ExampleCasesTest.cases().toList()) {

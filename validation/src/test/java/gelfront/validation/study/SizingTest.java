@@ -54,8 +54,8 @@ final class SizingTest {
         width = "9 mm"
         height = "9 mm"
         [gate]
-        at = %s
-        direction = %s
+        at = AT
+        direction = WAY
         size = "8 mm"
         land = "34 mm"
         [sprue]
@@ -79,7 +79,9 @@ final class SizingTest {
         """;
     LoadedCase read =
         CaseFile.parse(
-            "gate.toml", String.format(text, at, direction), Path.of("").toAbsolutePath());
+            "gate.toml",
+            text.replace("AT", at).replace("WAY", direction),
+            Path.of("").toAbsolutePath());
     return read.with(read.setup().numerics().withoutFlow());
   }
 
