@@ -21,6 +21,9 @@ public final class Feeding {
   /** The flow's course is nearly settled after so many rounds; later steps have the last one's. */
   private static final int FIRST_ROUNDS = 3;
 
+  /** Share of what a place contracts by, unfed, from which on it counts as starved. */
+  private static final double HALF = 0.5;
+
   private final Cavity cavity;
   private final HeatCurves curves;
   private final FeedLaw law;
@@ -36,12 +39,14 @@ public final class Feeding {
   private final double[] mass;
   private final double[] demand;
   private final double[] unfed;
+  private final float[] starved;
   private final double[] shrinks;
   private final double surface;
   private final FeedSums sums = new FeedSums();
   private double[] draw = {};
   private double[] bears = {};
   private boolean flowsNow;
+  private float now;
   private double ended = Double.POSITIVE_INFINITY;
 
   /** A skin that bears the law's suction everywhere. */
@@ -77,6 +82,8 @@ public final class Feeding {
     carrier = new Carrier(cavity, curves, volume, mass);
     demand = new double[n];
     unfed = new double[n];
+    starved = new float[n];
+    Arrays.fill(starved, Float.POSITIVE_INFINITY);
     shrinks = new double[n];
     surface = highestMouth(cavity, law);
   }
@@ -96,6 +103,7 @@ public final class Feeding {
    * @param pressure Pa at the mouth, over what bears on the skin from outside
    */
   public void step(ThermalState state, double from, Supply supply, double pressure) {
+    now = (float) (0.5 * (from + state.time));
     advance(state, state.time - from, supply, pressure);
     sums.part(ofPart(demand), ofPart(unfed));
   }
@@ -114,7 +122,7 @@ public final class Feeding {
     if (over) {
       ended = Math.min(ended, state.time);
       for (int c = 0; c < shrinks.length; c++) {
-        unfed[c] += shrinks[c] * dt;
+        lacks(c, 1, dt);
       }
       return;
     }
@@ -188,7 +196,7 @@ public final class Feeding {
       } else if (shrinks[c] > 0) {
         int n = carrier.joinedNeighbours(joined, c);
         if (n == 0 || state.temperature[c] > law.noFlow()) {
-          unfed[c] += shrinks[c] * dt;
+          lacks(c, 1, dt);
           shrinks[c] = 0;
         } else {
           spread(joined, blocks, c, shrinks[c] / n);
@@ -209,6 +217,16 @@ public final class Feeding {
     }
     for (int b = 0; b < v.length; b++) {
       bears[b] = v[b] > 0 ? bears[b] / v[b] : law.skinBears();
+    }
+  }
+
+  /** No liquid comes for a share of what a cell contracts by. */
+  private void lacks(int c, double share, double dt) {
+    unfed[c] += shrinks[c] * share * dt;
+    if (share < HALF) {
+      starved[c] = Float.POSITIVE_INFINITY;
+    } else if (shrinks[c] > 0) {
+      starved[c] = Math.min(starved[c], now);
     }
   }
 
@@ -256,7 +274,7 @@ public final class Feeding {
             joined[c]
                 ? carrier.givenShare(suction, draw, blocks.of[c])
                 : besides(joined, c, blocks);
-        unfed[c] += shrinks[c] * share * dt;
+        lacks(c, share, dt);
       }
     }
     sums.step(drawn, given, in, dt);
@@ -297,23 +315,43 @@ public final class Feeding {
     return flows ? suction.suction()[liquid.blocks().of[cell]] : Double.NaN;
   }
 
-  /**
-   * Where the last step's suction was spent: W lost to viscosity per region, in the order of {@link
-   * Cavity.Region}; all 0 when nothing flowed.
-   */
-  public double[] spent() {
-    double[] spent = new double[Cavity.Region.values().length];
-    if (flowsNow) {
-      Blocks blocks = liquid.blocks();
-      for (int b = 0; b < draw.length; b++) {
-        spent[cavity.region()[blocks.first[b]]] += suction.lostAt(b);
-      }
-    }
-    return spent;
+  /** s since when less than half of what a place needs has come, per cell; +infinity: it is fed. */
+  public float[] starved() {
+    return starved.clone();
   }
 
-  /** Cell of the part where the last step's suction was spent most, by volume; -1: none flowed. */
-  public int narrowest() {
+  /**
+   * m3 so far, by cavity.
+   *
+   * @param owner number of its cavity per cell of the part, from 1
+   * @param count cavities
+   * @return contracted by above no-flow, and unfed of that; per cavity, from 1
+   */
+  public double[][] byCavity(short[] owner, int count) {
+    double[][] sum = new double[2][count + 1];
+    for (int c = 0; c < owner.length; c++) {
+      if (cavity.region()[c] == Cavity.Region.PART.ordinal()) {
+        sum[0][owner[c]] += demand[c];
+        sum[1][owner[c]] += unfed[c];
+      }
+    }
+    return sum;
+  }
+
+  /**
+   * Where the last step's suction was spent on the way to one cavity: Pa per region, in the order
+   * of {@link Cavity.Region}; all 0 when nothing flowed.
+   *
+   * @param owner number of its cavity per cell of part and gates, 0 for what cavities share
+   */
+  public double[] spent(short[] owner, int number) {
+    return flowsNow
+        ? new Falls(cavity, liquid, suction, draw).to(owner, number)
+        : new double[Cavity.Region.values().length];
+  }
+
+  /** Cell of a cavity where the last step's suction was spent most, by volume; -1: none flowed. */
+  public int narrowest(short[] owner, int number) {
     if (!flowsNow) {
       return -1;
     }
@@ -321,10 +359,12 @@ public final class Feeding {
     double most = 0;
     Blocks blocks = liquid.blocks();
     for (int b = 0; b < draw.length; b++) {
+      int c = blocks.first[b];
       double lost = suction.lostAt(b) / Math.pow(blocks.cubes.size()[b], 3);
-      if (lost > most && cavity.region()[blocks.first[b]] == Cavity.Region.PART.ordinal()) {
+      boolean here = owner[c] == number && cavity.region()[c] == Cavity.Region.PART.ordinal();
+      if (lost > most && here) {
         most = lost;
-        best = blocks.first[b];
+        best = c;
       }
     }
     return best;

@@ -1,7 +1,6 @@
 package gelfront.run;
 
 import gelfront.feed.Feeding;
-import gelfront.grid.Cavity;
 import gelfront.state.ThermalState;
 import gelfront.verdict.FlowRecord;
 import java.util.ArrayList;
@@ -15,8 +14,8 @@ final class FlowRecorder implements StepObserver {
   private final Feeding feeding;
   private final int gateCell;
   private final List<Moment> moments = new ArrayList<>();
-  private Cavity.Region spentOn = Cavity.Region.GATE;
-  private int narrowest = -1;
+  private final short[] owner;
+  private final List<CavityFeed> cavities = new ArrayList<>();
   private double half = Double.POSITIVE_INFINITY;
   private double dryAt = Double.POSITIVE_INFINITY;
   private double lastShare = 1;
@@ -25,10 +24,16 @@ final class FlowRecorder implements StepObserver {
       double time, double drawn, double unfed, double share, double level, double suction) {}
 
   /**
+   * @param owner number of its cavity per cell of part and gates, 0 for what cavities share
+   * @param count cavities
    * @param gateCell in the middle of the gate
    */
-  FlowRecorder(Feeding feeding, int gateCell) {
+  FlowRecorder(Feeding feeding, short[] owner, int count, int gateCell) {
     this.feeding = feeding;
+    this.owner = owner;
+    for (int k = 1; k <= count; k++) {
+      cavities.add(new CavityFeed(feeding, owner, k));
+    }
     this.gateCell = gateCell;
   }
 
@@ -37,12 +42,12 @@ final class FlowRecorder implements StepObserver {
     double share = feeding.sums().fedShare();
     if (share >= HALF) {
       half = Double.POSITIVE_INFINITY;
-      spentOn = worst(feeding.spent());
-      narrowest = feeding.narrowest();
     } else if (lastShare >= HALF) {
       half = from + (state.time - from) * (lastShare - HALF) / (lastShare - share);
     }
     lastShare = share;
+    double[][] sums = feeding.byCavity(owner, cavities.size());
+    cavities.forEach(k -> k.after(state.time, from, sums));
     if (feeding.reservoir().dry()) {
       dryAt = Math.min(dryAt, state.time);
     }
@@ -56,14 +61,6 @@ final class FlowRecorder implements StepObserver {
             feeding.suctionAt(gateCell)));
   }
 
-  private static Cavity.Region worst(double[] spent) {
-    int most = Cavity.Region.GATE.ordinal();
-    for (int r = 0; r < spent.length; r++) {
-      most = spent[r] > spent[most] ? r : most;
-    }
-    return Cavity.Region.of((byte) most);
-  }
-
   FlowRecord record() {
     double[] unfed = feeding.unfed();
     float[] perCell = new float[unfed.length];
@@ -72,12 +69,12 @@ final class FlowRecorder implements StepObserver {
     }
     return new FlowRecord(
         perCell,
+        feeding.starved(),
         feeding.sums().partDemand(),
         feeding.sums().partUnfed(),
         feeding.sums().entered(),
         half,
-        spentOn,
-        narrowest,
+        cavities.stream().map(CavityFeed::closing).toList(),
         dryAt,
         feeding.sums().worstImbalance(),
         new FlowRecord.Trace(

@@ -16,6 +16,7 @@ import gelfront.setup.Case;
 import gelfront.setup.Shot;
 import gelfront.state.HeatLedger;
 import gelfront.state.ThermalState;
+import gelfront.verdict.Owners;
 import gelfront.verdict.ShotRecord;
 import gelfront.voxelize.CaseVoxels;
 import gelfront.voxelize.Cavities;
@@ -77,7 +78,7 @@ final class OneShot {
     history.start(state);
     Optional<Feeding> feeding =
         c.numerics().flow() ? Optional.of(feeding(c, voxels, curves)) : Optional.empty();
-    curve = feeding.map(f -> new FlowRecorder(f, cavity.nearest(voxels.gates().get(0).middle())));
+    curve = feeding.map(f -> recorder(f, voxels));
     flow = feeding.map(f -> flow(f, c.shot())).orElse(Flow.NONE);
     stepper = new SplitStepper(model, curves, workers);
   }
@@ -153,6 +154,11 @@ final class OneShot {
 
   boolean finished() {
     return over < LONGEST;
+  }
+
+  private static FlowRecorder recorder(Feeding feeding, CaseVoxels voxels) {
+    int gate = voxels.model().cavity().nearest(voxels.gates().get(0).middle());
+    return new FlowRecorder(feeding, Owners.of(voxels), voxels.cavities().count(), gate);
   }
 
   private static Feeding feeding(Case c, CaseVoxels voxels, HeatCurves curves) {

@@ -1,32 +1,47 @@
 package gelfront.verdict;
 
 import gelfront.grid.Cavity;
+import java.util.List;
 
 /**
  * What the feeding flow of a shot left.
  *
  * @param unfed m3 per plastisol cell that no liquid came for
+ * @param starved s since when less than half of what it needs came, per plastisol cell; +infinity:
+ *     it was fed until it set
  * @param demand m3 that the part contracted by above no-flow
  * @param partUnfed m3 of that which no liquid came for
  * @param drawnIn m3 that entered through the mouth or that the sprue gave
  * @param half s at which what the part gets fell below half of what it needs; +infinity: never
- * @param spentOn region that most suction was spent on before that
- * @param narrowest cell of the part where most was spent by volume then; -1: none
+ * @param closings of each cavity
  * @param dryAt s at which air came to the sprue's end; +infinity: never
  * @param worstImbalance share of a step's contraction that fed and unfed don't make up, at most
  * @param trace over time
  */
 public record FlowRecord(
     float[] unfed,
+    float[] starved,
     double demand,
     double partUnfed,
     double drawnIn,
     double half,
-    Cavity.Region spentOn,
-    int narrowest,
+    List<Closing> closings,
     double dryAt,
     double worstImbalance,
     Trace trace) {
+  public FlowRecord {
+    closings = List.copyOf(closings);
+  }
+
+  /**
+   * When and where the way to one cavity closed.
+   *
+   * @param half s at which what it gets fell below half of what it needs; +infinity: never
+   * @param spentOn region that most suction was spent on before that, on the way to it
+   * @param narrowest cell of it where most was spent by volume then; -1: none
+   */
+  public record Closing(double half, Cavity.Region spentOn, int narrowest) {}
+
   /**
    * The flow over time; all of one length.
    *

@@ -4,7 +4,6 @@ import gelfront.base.Progress;
 import gelfront.dent.DentLobes;
 import gelfront.dent.Sink;
 import gelfront.dent.SinkEstimate;
-import gelfront.feed.CutOff;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
 import gelfront.finding.Findings;
@@ -24,7 +23,6 @@ import gelfront.voxelize.GatePlace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntPredicate;
 
 /** From a shot's record to findings. */
 public final class Judge {
@@ -47,6 +45,7 @@ public final class Judge {
   private final CaseVoxels voxels;
   private final Cavity cavity;
   private final ShotRecord shot;
+  private final Closings closings;
   private final Basins cutOff;
   private final WallDistance walls;
   private final boolean[] mouth;
@@ -60,7 +59,8 @@ public final class Judge {
     this.shot = shot;
     progress.check("judging", 0);
     this.walls = WallDistance.of(cavity, (stage, f) -> progress.at("judging", 0));
-    this.cutOff = CutOff.of(cavity, closing(shot));
+    this.closings = new Closings(voxels, shot, this::halfWidth);
+    this.cutOff = closings.pockets();
     this.mouth = MergeTree.mouthCells(cavity);
     this.gateSets = latest(cutOff.level(), this::isPart);
     Cavities cavities = voxels.cavities();
@@ -93,23 +93,15 @@ public final class Judge {
 
   private Judgement judge(Progress progress) {
     double[] mould = shot.mouldAtWall();
-    SinkEstimate sinks =
-        new SinkEstimate(
-            cavity,
-            this::isPart,
-            walls,
-            shot.set(),
-            shot.history(),
-            setup.plastisol(),
-            mould[mould.length - 1],
-            shot.flow().map(FlowRecord::unfed),
-            setup.up());
+    SinkEstimate[] sinks = new SinkEstimate[gateOf.length];
     List<Draft> drafts = new ArrayList<>();
     int pocketsInAll = cutOff.basins().size();
     for (Basins.Basin b : cutOff.basins()) {
       double done = (double) drafts.size() / pocketsInAll;
       Progress one = (stage, f) -> progress.at(stage, done + f / pocketsInAll);
-      drafts.add(draft(b, sinks.of(b, setup.visibleDent(), one)));
+      int k = cavityOf(b);
+      sinks[k] = sinks[k] == null ? sinks(k, mould[mould.length - 1]) : sinks[k];
+      drafts.add(draft(b, sinks[k].of(b, setup.visibleDent(), one)));
     }
     drafts.sort(
         Comparator.comparingDouble((Draft d) -> -d.deepest().depthHigh())
@@ -129,36 +121,28 @@ public final class Judge {
     return new Judgement(findings(pockets), cutOff.level(), pocketOf, lobes);
   }
 
-  /**
-   * When each place closes to the flow. Where the flow was calculated, what the suction was spent
-   * on closes when half of what the part needs no longer comes, though its middle may still be
-   * liquid.
-   */
-  private float[] closing(ShotRecord record) {
-    if (record.flow().isEmpty() || Double.isInfinite(record.flow().get().half())) {
-      return record.set();
-    }
-    float half = (float) record.flow().get().half();
-    IntPredicate there = spentOn(record.flow().get());
-    float[] closing = record.set().clone();
-    for (int c = 0; c < closing.length; c++) {
-      closing[c] = there.test(c) ? Math.min(closing[c], half) : closing[c];
-    }
-    return closing;
+  /** Number of the cavity that a pocket lies in. */
+  private int cavityOf(Basins.Basin b) {
+    short[] of = voxels.cavities().of();
+    return java.util.Arrays.stream(b.cells())
+        .map(c -> of[c])
+        .filter(k -> k > 0)
+        .findFirst()
+        .orElse(1);
   }
 
-  private IntPredicate spentOn(FlowRecord flow) {
-    int neck = flow.narrowest();
-    if (flow.spentOn() != Cavity.Region.PART || neck < 0) {
-      return c -> cavity.region()[c] == flow.spentOn().ordinal();
-    }
-    GatePlace gate = voxels.gateNear(place(neck));
-    if (beside(gate, place(neck))) {
-      return c -> cavity.region()[c] == Cavity.Region.GATE.ordinal();
-    }
-    double reach = 2 * Math.max(cavity.grid().spacing(), halfWidth(neck));
-    Vec3 at = place(neck);
-    return c -> isPart(c) && place(c).distance(at) <= reach;
+  private SinkEstimate sinks(int number, double mould) {
+    short[] of = voxels.cavities().of();
+    return new SinkEstimate(
+        cavity,
+        c -> of[c] == number,
+        walls,
+        shot.set(),
+        shot.history(),
+        setup.plastisol(),
+        mould,
+        shot.flow().map(FlowRecord::unfed),
+        setup.up());
   }
 
   private record Draft(Basins.Basin basin, Sink sink, Constriction constriction) {
@@ -210,18 +194,13 @@ public final class Judge {
     return Math.min(Chords.least(cavity, cell), 2 * halfWidth(cell) + hidden);
   }
 
-  /** Whether the flow, not a cell that has set, closed the sprue: all of it at once. */
-  private boolean sprueByFlow(int saddle, double closed) {
-    return cavity.region()[saddle] == Cavity.Region.SPRUE.ordinal()
-        && shot.flow()
-            .filter(f -> f.spentOn() == Cavity.Region.SPRUE && closed >= (float) f.half())
-            .isPresent();
-  }
-
-  private Constriction constriction(int saddle, double closed) {
+  private Constriction constriction(int closes, double closed) {
+    int saddle = closings.place(closes, closed);
     Vec3 at = place(saddle);
     GatePlace gate = voxels.gateNear(at);
-    if (sprueByFlow(saddle, closed) && shot.flow().get().dryAt() > closed + DRY) {
+    Cavity.Region region = closings.closedBy(saddle, closed);
+    boolean byFlow = closings.byFlow(saddle, closed);
+    if (byFlow && region == Cavity.Region.SPRUE && shot.flow().get().dryAt() > closed + DRY) {
       int narrow = SprueWidth.narrowest(cavity, walls, voxels.mouth().direction());
       double width = 2 * walls.distance(narrow);
       if (width < WIDE_SPRUE * gate.width()) {
@@ -231,7 +210,7 @@ public final class Judge {
     double gateCloses = gateOf[voxels.gates().indexOf(gate) + 1];
     boolean atGate = beside(gate, at) && closed >= WITH_GATE * gateCloses;
     Constriction.Kind kind =
-        switch (Cavity.Region.of(cavity.region()[saddle])) {
+        switch (region) {
           case PART -> atGate ? Constriction.Kind.GATE : Constriction.Kind.NECK;
           case GATE -> Constriction.Kind.GATE;
           case RUNNER -> Constriction.Kind.RUNNER;
@@ -241,8 +220,26 @@ public final class Judge {
         && kind != Constriction.Kind.NECK) {
       kind = Constriction.Kind.DRY_SPRUE;
     }
+    if (kind == Constriction.Kind.RUNNER) {
+      int runner = runnerNear(saddle);
+      return new Constriction(kind, place(runner), width(runner), closed);
+    }
     double width = kind == Constriction.Kind.GATE ? gate.width() : width(saddle);
     return new Constriction(kind, at, width, closed);
+  }
+
+  /** A cell of the runner: what closed, or what leads to the gate that was shut for it. */
+  private int runnerNear(int saddle) {
+    int best = saddle;
+    double least = Double.POSITIVE_INFINITY;
+    for (int c = 0; c < cavity.count() && least > 0; c++) {
+      double d = place(c).distance(place(saddle));
+      if (cavity.region()[c] == Cavity.Region.RUNNER.ordinal() && d < least) {
+        least = d;
+        best = c;
+      }
+    }
+    return best;
   }
 
   private Pocket pocket(int number, Draft d) {

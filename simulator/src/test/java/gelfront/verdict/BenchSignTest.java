@@ -38,12 +38,12 @@ final class BenchSignTest {
     return Optional.of(
         new FlowRecord(
             new float[0],
+            new float[0],
             0,
             0,
             0,
             8,
-            Cavity.Region.GATE,
-            -1,
+            List.of(new FlowRecord.Closing(8, Cavity.Region.GATE, -1)),
             Double.POSITIVE_INFINITY,
             0,
             new FlowRecord.Trace(time, any, any, any, levels, any)));

@@ -1,0 +1,90 @@
+package gelfront.feed;
+
+import gelfront.grid.Cavity;
+import java.util.Arrays;
+
+/**
+ * By how much suction rises in each region on the way from the mouth to one cavity.
+ *
+ * <pre>
+ *   fall(region) = q where it ends - q where the region before it ended
+ *   q where the part ends = sum of Q q / sum of Q,   Q what is drawn there and comes
+ * </pre>
+ */
+final class Falls {
+  private static final Cavity.Region[] WAY = {
+    Cavity.Region.SPRUE, Cavity.Region.RUNNER, Cavity.Region.GATE, Cavity.Region.PART
+  };
+
+  private final Cavity cavity;
+  private final Liquid liquid;
+  private final Suction suction;
+  private final double[] draw;
+  private final int[] rank = new int[WAY.length];
+
+  Falls(Cavity cavity, Liquid liquid, Suction suction, double[] draw) {
+    this.cavity = cavity;
+    this.liquid = liquid;
+    this.suction = suction;
+    this.draw = draw;
+    for (int i = 0; i < WAY.length; i++) {
+      rank[WAY[i].ordinal()] = i;
+    }
+  }
+
+  /** Pa per region, in the order of {@link Cavity.Region}. */
+  double[] to(short[] owner, int number) {
+    double[] ends = ends(owner, number);
+    ends[WAY.length - 1] = part(owner, number);
+    double[] fall = new double[WAY.length];
+    double before = 0;
+    for (int i = 0; i < WAY.length; i++) {
+      double end = Double.isNaN(ends[i]) ? before : Math.max(before, ends[i]);
+      fall[WAY[i].ordinal()] = end - before;
+      before = end;
+    }
+    return fall;
+  }
+
+  /** Mean over the faces through which a region leads on; NaN where there is none. */
+  private double[] ends(short[] owner, int number) {
+    double[] area = new double[WAY.length];
+    double[] sum = new double[WAY.length];
+    CellFaces faces = liquid.faces;
+    int[] of = liquid.blocks().of;
+    double[] q = suction.suction();
+    for (int f = 0; f < faces.count(); f++) {
+      int a = faces.a[f];
+      int b = faces.b[f];
+      int from = rank[cavity.region()[a]];
+      int to = rank[cavity.region()[b]];
+      boolean open = of[a] >= 0 && of[b] >= 0 && q[of[a]] > 0 && q[of[b]] > 0;
+      if (from != to && open && onTheWay(owner[a], number) && onTheWay(owner[b], number)) {
+        double face = faces.area(f);
+        area[Math.min(from, to)] += face;
+        sum[Math.min(from, to)] += face * 0.5 * (q[of[a]] + q[of[b]]);
+      }
+    }
+    Arrays.setAll(sum, i -> area[i] > 0 ? sum[i] / area[i] : Double.NaN);
+    return sum;
+  }
+
+  private static boolean onTheWay(short owner, int number) {
+    return owner == 0 || owner == number;
+  }
+
+  private double part(short[] owner, int number) {
+    double sum = 0;
+    double comes = 0;
+    int[] first = liquid.blocks().first;
+    for (int b = 0; b < draw.length; b++) {
+      byte region = cavity.region()[first[b]];
+      if (owner[first[b]] == number && region == Cavity.Region.PART.ordinal()) {
+        double q = Math.max(0, draw[b] - suction.given()[b]);
+        comes += q;
+        sum += q * suction.suction()[b];
+      }
+    }
+    return comes > 0 ? sum / comes : Double.NaN;
+  }
+}

@@ -1,0 +1,57 @@
+package gelfront.run;
+
+import gelfront.feed.Feeding;
+import gelfront.grid.Cavity;
+import gelfront.verdict.FlowRecord;
+
+/** Watches one cavity: when it no longer gets half of what it needs, and why. */
+final class CavityFeed {
+  private static final double HALF = 0.5;
+
+  private final Feeding feeding;
+  private final short[] owner;
+  private final int number;
+  private Cavity.Region spentOn = Cavity.Region.GATE;
+  private int narrowest = -1;
+  private double half = Double.POSITIVE_INFINITY;
+  private double demand;
+  private double unfed;
+  private double lastShare = 1;
+
+  CavityFeed(Feeding feeding, short[] owner, int number) {
+    this.feeding = feeding;
+    this.owner = owner;
+    this.number = number;
+  }
+
+  /**
+   * @param sums as of {@link Feeding#byCavity}
+   */
+  void after(double time, double from, double[][] sums) {
+    double needs = sums[0][number] - demand;
+    double lacks = sums[1][number] - unfed;
+    demand = sums[0][number];
+    unfed = sums[1][number];
+    double share = needs > 0 ? Math.max(0, 1 - lacks / needs) : 0;
+    if (share >= HALF) {
+      half = Double.POSITIVE_INFINITY;
+      spentOn = worst(feeding.spent(owner, number));
+      narrowest = feeding.narrowest(owner, number);
+    } else if (lastShare >= HALF) {
+      half = from + (time - from) * (lastShare - HALF) / (lastShare - share);
+    }
+    lastShare = share;
+  }
+
+  private static Cavity.Region worst(double[] spent) {
+    int most = Cavity.Region.GATE.ordinal();
+    for (int r = 0; r < spent.length; r++) {
+      most = spent[r] > spent[most] ? r : most;
+    }
+    return Cavity.Region.of((byte) most);
+  }
+
+  FlowRecord.Closing closing() {
+    return new FlowRecord.Closing(demand > 0 ? half : Double.POSITIVE_INFINITY, spentOn, narrowest);
+  }
+}

@@ -1,0 +1,238 @@
+package gelfront.verdict;
+
+import gelfront.feed.CutOff;
+import gelfront.grid.Basins;
+import gelfront.grid.Cavity;
+import gelfront.mesh.Vec3;
+import gelfront.voxelize.CaseVoxels;
+import gelfront.voxelize.GatePlace;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+
+/**
+ * When each place closes to the flow, and the pockets behind it.
+ *
+ * <p>Where conduction alone was calculated, a place closes when it sets. With the flow, the way to
+ * a cavity closes when half of what the cavity needs no longer comes, though its middle may still
+ * be liquid: at the region that suction was spent on, or, where several cavities share that, at the
+ * cavity's gate. A neck inside a part closes when half of the liquid behind it is starved, if that
+ * is well before the rest is; what lies before it is then judged without what lies behind.
+ */
+final class Closings {
+  /** Share of the rest's time below which a place counts as cut off by its neck: own judgement. */
+  private static final double EARLIER = 0.8;
+
+  private final CaseVoxels voxels;
+  private final Cavity cavity;
+  private final ShotRecord shot;
+  private final IntToDoubleFunction halfWidth;
+  private final short[] owner;
+  private final double[] volumes;
+  private final double[] half;
+  private final List<Neck> necks = new ArrayList<>();
+  private final Basins pockets;
+
+  /** A place that closes inside a part. */
+  private record Neck(int cell, double time) {}
+
+  /**
+   * @param halfWidth metres from a cell to the wall
+   */
+  Closings(CaseVoxels voxels, ShotRecord shot, IntToDoubleFunction halfWidth) {
+    this.voxels = voxels;
+    this.shot = shot;
+    this.halfWidth = halfWidth;
+    cavity = voxels.model().cavity();
+    owner = Owners.of(voxels);
+    volumes = cavity.volumes();
+    half = new double[voxels.cavities().count() + 1];
+    Arrays.fill(half, Double.POSITIVE_INFINITY);
+    pockets = CavityPockets.split(find(), owner, voxels.cavities().count(), shot.set());
+  }
+
+  private Basins find() {
+    if (shot.flow().isEmpty()) {
+      return CutOff.of(cavity, shot.set());
+    }
+    for (int k = 1; k < half.length; k++) {
+      half[k] = closing(k).half();
+    }
+    narrowest();
+    necks.addAll(hidden(CutOff.of(cavity, closed(half))));
+    if (!necks.isEmpty()) {
+      withoutWhatLiesBehind();
+    }
+    return CutOff.of(cavity, closed(half));
+  }
+
+  private FlowRecord.Closing closing(int k) {
+    return shot.flow().orElseThrow().closings().get(k - 1);
+  }
+
+  /**
+   * Necks that starve more than half of their cavity: what suction was spent on lies in the part.
+   */
+  private void narrowest() {
+    for (int k = 1; k < half.length; k++) {
+      FlowRecord.Closing c = closing(k);
+      if (Double.isFinite(c.half()) && inPart(c)) {
+        necks.add(new Neck(c.narrowest(), c.half()));
+        half[k] = Double.POSITIVE_INFINITY;
+      }
+    }
+  }
+
+  private boolean inPart(FlowRecord.Closing c) {
+    boolean part = c.spentOn() == Cavity.Region.PART && c.narrowest() >= 0;
+    return part && !beside(cavity.centre(c.narrowest()));
+  }
+
+  private boolean beside(Vec3 at) {
+    GatePlace gate = voxels.gateNear(at);
+    return at.distance(gate.middle()) < 1.5 * gate.width();
+  }
+
+  /** Necks behind which it starves before they set. */
+  private List<Neck> hidden(Basins first) {
+    List<Neck> found = new ArrayList<>();
+    for (Basins.Basin b : first.basins()) {
+      double all = starves(b.cells());
+      if (isPart(b.saddle()) && !beside(cavity.centre(b.saddle())) && all < EARLIER * b.level()) {
+        found.add(new Neck(b.saddle(), all));
+      }
+      double[] group =
+          IntStream.range(0, b.peaks().size()).mapToDouble(g -> starves(cells(b, g))).toArray();
+      for (int i = 1; i < group.length; i++) {
+        Basins.Peak p = b.peaks().get(i);
+        double early = Math.min(group[0], group[i]);
+        double late = Math.min(p.separated(), Math.max(group[0], group[i]));
+        if (isPart(p.saddle()) && !beside(cavity.centre(p.saddle())) && early < EARLIER * late) {
+          found.add(new Neck(p.saddle(), early));
+        }
+      }
+    }
+    return found;
+  }
+
+  private boolean isPart(int c) {
+    return cavity.region()[c] == Cavity.Region.PART.ordinal();
+  }
+
+  private static int[] cells(Basins.Basin b, int group) {
+    return IntStream.range(0, b.cells().length)
+        .filter(i -> b.peak()[i] == group)
+        .map(i -> b.cells()[i])
+        .toArray();
+  }
+
+  /** s from which on half of what is liquid in cells of the part is starved; +infinity: never. */
+  private double starves(int[] cells) {
+    float[] starved = shot.flow().orElseThrow().starved();
+    for (double time : shot.flow().get().trace().time()) {
+      double liquid = 0;
+      double lacks = 0;
+      for (int c : cells) {
+        double v = isPart(c) && shot.set()[c] > time ? volumes[c] : 0;
+        liquid += v;
+        lacks += starved[c] <= time ? v : 0;
+      }
+      if (liquid > 0 && lacks >= 0.5 * liquid) {
+        return time;
+      }
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /** A cavity's way in is judged by what it still feeds. */
+  private void withoutWhatLiesBehind() {
+    double[] never = new double[half.length];
+    Arrays.fill(never, Double.POSITIVE_INFINITY);
+    Basins behind = CutOff.of(cavity, closed(never));
+    boolean[] cut = new boolean[cavity.count()];
+    for (Basins.Basin b : behind.basins()) {
+      if (necks.stream().anyMatch(n -> (float) n.time == b.level())) {
+        Arrays.stream(b.cells()).forEach(c -> cut[c] = true);
+      }
+    }
+    for (int k = 1; k < half.length; k++) {
+      int one = k;
+      IntPredicate here = c -> owner[c] == one && isPart(c);
+      if (IntStream.range(0, cut.length).anyMatch(c -> cut[c] && here.test(c))) {
+        half[k] =
+            starves(IntStream.range(0, cut.length).filter(c -> !cut[c] && here.test(c)).toArray());
+      }
+    }
+  }
+
+  private float[] closed(double[] halves) {
+    float[] closing = shot.set().clone();
+    for (int k = 1; k < halves.length; k++) {
+      if (Double.isFinite(halves[k])) {
+        lower(closing, way(k), halves[k]);
+      }
+    }
+    for (Neck n : necks) {
+      Vec3 at = cavity.centre(n.cell);
+      double reach = 2 * Math.max(cavity.grid().spacing(), halfWidth.applyAsDouble(n.cell));
+      lower(closing, c -> isPart(c) && cavity.centre(c).distance(at) <= reach, n.time);
+    }
+    return closing;
+  }
+
+  private static void lower(float[] closing, IntPredicate where, double time) {
+    for (int c = 0; c < closing.length; c++) {
+      closing[c] = where.test(c) ? Math.min(closing[c], (float) time) : closing[c];
+    }
+  }
+
+  /** Cells that close the way to a cavity. */
+  private IntPredicate way(int k) {
+    Cavity.Region spent = closing(k).spentOn();
+    boolean own = spent == Cavity.Region.GATE || spent == Cavity.Region.PART || half.length > 2;
+    return own
+        ? c -> owner[c] == k && cavity.region()[c] == Cavity.Region.GATE.ordinal()
+        : c -> cavity.region()[c] == spent.ordinal();
+  }
+
+  /** When each place is cut off, and pockets, none of which lies in two cavities. */
+  Basins pockets() {
+    return pockets;
+  }
+
+  /**
+   * Where a way closed: the middle of a neck that the flow closed all through, else the saddle.
+   *
+   * @param closed s
+   */
+  int place(int saddle, double closed) {
+    return necks.stream()
+        .filter(n -> (float) n.time == (float) closed && isPart(saddle))
+        .mapToInt(Neck::cell)
+        .findFirst()
+        .orElse(saddle);
+  }
+
+  /**
+   * Region that the flow closed on the way to a place, where it was the flow.
+   *
+   * @param saddle where it closed
+   * @param closed s
+   */
+  Cavity.Region closedBy(int saddle, double closed) {
+    Cavity.Region region = Cavity.Region.of(cavity.region()[saddle]);
+    int k = owner[saddle] > 0 ? owner[saddle] : 1;
+    boolean shared = region == Cavity.Region.GATE || region == Cavity.Region.SPRUE;
+    boolean byFlow = shot.flow().isPresent() && shared && closed >= (float) half[k];
+    return byFlow && closing(k).spentOn() != Cavity.Region.PART ? closing(k).spentOn() : region;
+  }
+
+  /** Whether the flow, not a cell that has set, closed the way to a saddle. */
+  boolean byFlow(int saddle, double closed) {
+    int k = owner[saddle] > 0 ? owner[saddle] : 1;
+    return shot.flow().isPresent() && closed >= (float) half[k];
+  }
+}
