@@ -130,6 +130,28 @@ class SeveralCavitiesTest {
   }
 
   @Test
+  void theOneAtTheEndOfALongThinRunnerIsCutOffByItAndEarlier() {
+    FeedSystem.Declared usual = (FeedSystem.Declared) declared(true, Optional.empty());
+    FeedSystem thin =
+        new FeedSystem.Declared(
+            new FeedSystem.Gate(Vec3.ZERO, BACK, Section.round(4e-3), 2e-3),
+            Optional.of(new FeedSystem.Runner(Section.round(3.5e-3), 5e-3)),
+            Optional.empty(),
+            usual.sprue());
+
+    List<Pocket> two =
+        run(setup(thin, block(List.of(), Optional.empty()), beside(50)), BULB).pockets();
+
+    assertEquals(2, two.size(), two::toString);
+    Pocket near = two.stream().filter(p -> p.cavities().equals(List.of(1))).findFirst().get();
+    Pocket far = two.stream().filter(p -> p.cavities().equals(List.of(2))).findFirst().get();
+    assertEquals(Constriction.Kind.RUNNER, far.constriction().kind());
+    assertEquals(3.5e-3, far.constriction().width(), 0.7e-3);
+    assertTrue(far.cutOff() < 0.8 * near.cutOff(), far.cutOff() + " " + near.cutOff());
+    assertTrue(far.margin() > near.margin());
+  }
+
+  @Test
   void aHalfTurnAboutTheSprueNeedsNoMoreRunner() {
     Vec3 end = new Vec3(-8e-3, 0, 0);
     FeedSystem.Sprue up = new FeedSystem.Sprue(8e-3, 8e-3, 20e-3, new Vec3(0, 0, 1));
