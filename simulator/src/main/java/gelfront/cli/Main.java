@@ -55,6 +55,7 @@ public final class Main {
             .addSubcommand(new SizeCommand(console))
             .addSubcommand(new MapCommand(console))
             .addSubcommand(new StudyCommand(console))
+            .addSubcommand(new RemediesCommand(console))
             .addSubcommand(new SeriesCommand(console))
             .addSubcommand(new CompareCommand(console))
             .addSubcommand(new SymptomsCommand(console))

@@ -1,0 +1,92 @@
+package gelfront.cli;
+
+import gelfront.answer.Remedies;
+import gelfront.report.Cautions;
+import gelfront.report.RemediesFiles;
+import gelfront.report.RemediesPage;
+import gelfront.study.RemedyStudy;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** What to change. */
+@Command(
+    name = "remedies",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = {
+      "Calculates what a maker can do about a dent, least effort first: recipe, file work, another"
+          + " design; each with the dent it leaves, the time to open, what is to be trimmed, and how"
+          + " hard the halves are pushed apart. Then two at once. The answer is confirmed at level"
+          + " normal; nothing is claimed that wasn't run.",
+      "Writes remedies.html and remedies.json into the study's folder. Runs of an earlier study are"
+          + " used again; what was stopped goes on where it was."
+    })
+final class RemediesCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Parameters(paramLabel = "CASE", description = "The case file.")
+  private Path caseFile;
+
+  @Mixin private StudyOptions options;
+  @Mixin private Answers answers;
+  @Mixin private Threads threads;
+
+  RemediesCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    try (StudyDesk desk =
+        new StudyDesk(
+            console, answers, threads.count(), caseFile, options.folder(), options.flow())) {
+      Remedies r = new RemedyStudy(desk.study(), options.level(), desk.progress()).run();
+      if (r.before().outcome().isEmpty()) {
+        throw new InputFailure(caseFile.getFileName() + ": " + r.before().error(), null);
+      }
+      String json = RemediesFiles.json(r);
+      desk.write("remedies.json", json);
+      Path page = desk.write("remedies.html", RemediesPage.of(r));
+      if (answers.json()) {
+        console.out().print(json);
+      } else {
+        print(r, page, desk);
+      }
+    }
+    return ExitCode.OK;
+  }
+
+  private void print(Remedies r, Path page, StudyDesk desk) {
+    if (!answers.quiet()) {
+      table(r);
+      r.notRun().forEach(l -> console.out().println("Not run: " + l.label() + ": " + l.why()));
+      r.chosen()
+          .filter(c -> !c.caution().isEmpty())
+          .ifPresent(c -> console.out().println("Mind: " + c.caution()));
+      Cautions.ALL.subList(0, 4).forEach(c -> console.out().println("Mind: " + c));
+      console.out().println(desk.runs() + ".");
+      console.out().println();
+    }
+    console.out().println(r.name() + ": " + r.verdict());
+    console.out().println("Page: " + page);
+  }
+
+  private void table(Remedies r) {
+    if (r.lines().isEmpty()) {
+      return;
+    }
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(RemediesFiles.HEADS);
+    lines.add(RemediesFiles.before(r));
+    r.lines().forEach(l -> lines.add(RemediesFiles.cells(r, l)));
+    r.pairs().forEach(l -> lines.add(RemediesFiles.cells(r, l)));
+    new TextTable(lines).print(console.out());
+    console.out().println();
+  }
+}

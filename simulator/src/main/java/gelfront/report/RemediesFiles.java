@@ -1,0 +1,123 @@
+package gelfront.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gelfront.answer.Ran;
+import gelfront.answer.Remedies;
+import gelfront.answer.RunOutcome;
+import gelfront.base.Quantities;
+import java.util.List;
+import java.util.Locale;
+
+/** Remedies as JSON, and cells of their table. */
+public final class RemediesFiles {
+  private RemediesFiles() {}
+
+  /** {@code gelfront remedies 1}. */
+  public static String json(Remedies r) {
+    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    ObjectNode n = mapper.createObjectNode();
+    n.put("schema", "gelfront remedies 1");
+    n.put("name", r.name());
+    n.put("level", r.level());
+    n.put("verdict", r.verdict());
+    Answers.number(n, "visible_dent_mm", r.visible() * 1e3);
+    Answers.put(n.putObject("before"), r.before());
+    r.beforeNormal().ifPresent(b -> Answers.put(n.putObject("before_normal"), b));
+    r.chosen().ifPresent(c -> put(n.putObject("answer"), r, c));
+    lines(n.putArray("remedies"), r, r.lines());
+    lines(n.putArray("pairs"), r, r.pairs());
+    ArrayNode left = n.putArray("not_run");
+    r.notRun().forEach(l -> left.addObject().put("what", l.label()).put("why", l.why()));
+    ArrayNode cautions = n.putArray("cautions");
+    Cautions.ALL.forEach(cautions::add);
+    try {
+      return mapper.writeValueAsString(n) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void lines(ArrayNode to, Remedies r, List<Remedies.Line> lines) {
+    lines.forEach(l -> put(to.addObject(), r, l));
+  }
+
+  private static void put(ObjectNode n, Remedies r, Remedies.Line l) {
+    n.put("what", l.label());
+    n.put("effort", l.effort().name().toLowerCase(Locale.ROOT));
+    n.put("caution", l.caution());
+    n.put("not_recommended_because", l.doubt());
+    n.put("cures", Remedies.Line.cures(l.best(), r.visible()));
+    Answers.put(n.putObject("run"), l.quick());
+    l.normal().ifPresent(b -> Answers.put(n.putObject("run_normal"), b));
+  }
+
+  /** Heads of the cells below. */
+  public static final List<String> HEADS =
+      List.of("what", "deepest dent", "opens", "to trim", "pushes halves apart", "so");
+
+  /** A line of the table; words as people read them. */
+  public static List<String> cells(Remedies r, Remedies.Line l) {
+    if (l.quick().outcome().isEmpty()) {
+      return List.of(l.label(), "no result", "", "", "", l.quick().error());
+    }
+    RunOutcome o = l.quick().outcome().get();
+    RunOutcome was = r.before().outcome().orElseThrow();
+    return List.of(
+        l.label(),
+        dent(l.quick()) + l.normal().map(n -> "; at normal " + dent(n)).orElse(""),
+        change(o.cycle() - was.cycle(), "%+.0f s", 0.5),
+        change((o.feedVolume() - was.feedVolume()) * 1e6, "%+.1f ml", 0.05),
+        force(o.pressing()),
+        so(r, l));
+  }
+
+  /** The case as it is, as such a line. */
+  public static List<String> before(Remedies r) {
+    RunOutcome o = r.before().outcome().orElseThrow();
+    return List.of(
+        "as it is",
+        dent(r.before()) + r.beforeNormal().map(n -> "; at normal " + dent(n)).orElse(""),
+        "at " + Say.time(o.cycle()),
+        Quantities.say("%.1f ml", o.feedVolume() * 1e6),
+        force(o.pressing()),
+        "");
+  }
+
+  private static String dent(Ran ran) {
+    return ran.outcome().map(o -> Say.fixed(o.dentHigh() * 1e3, 2) + " mm").orElse("no result");
+  }
+
+  private static String change(double by, String format, double least) {
+    return Math.abs(by) < least ? "same" : Quantities.say(format, by);
+  }
+
+  private static String force(RunOutcome.Pressing p) {
+    String force = Quantities.say("%.0f N", p.force());
+    if (p.margin().isEmpty()) {
+      return force;
+    }
+    double left = p.margin().getAsDouble();
+    return left < 0
+        ? force + ", OPENS the mould"
+        : force + Quantities.say(", %.0f N to spare", left);
+  }
+
+  private static String so(Remedies r, Remedies.Line l) {
+    boolean seen = !Remedies.Line.cures(l.best(), r.visible());
+    double was =
+        (l.normal().isPresent() ? r.beforeNormal().orElse(r.before()) : r.before())
+            .outcome()
+            .map(RunOutcome::dentHigh)
+            .orElse(Double.NaN);
+    double is = l.best().outcome().map(RunOutcome::dentHigh).orElse(Double.NaN);
+    String words =
+        !seen
+            ? "cures"
+            : is < 0.8 * was ? "helps" : is > 1.25 * was ? "makes it worse" : "changes little";
+    return l.doubt().isEmpty() ? words : words + ", but " + l.doubt();
+  }
+}

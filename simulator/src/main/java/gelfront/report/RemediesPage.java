@@ -1,0 +1,92 @@
+package gelfront.report;
+
+import gelfront.answer.Remedies;
+import java.util.List;
+import java.util.Map;
+
+/** Remedies as a page: the answer, then all that was run, least effort first. */
+public final class RemediesPage {
+  private static final Map<Remedies.Effort, String> EFFORTS =
+      Map.of(
+          Remedies.Effort.RECIPE, "At the bench, with the mould as it is",
+          Remedies.Effort.FILE_WORK, "With file or cutter",
+          Remedies.Effort.REDESIGN, "Another design");
+
+  private RemediesPage() {}
+
+  /** The page; loads nothing. */
+  public static String of(Remedies r) {
+    return AnswerPage.of(r.name() + ": what to change", h -> content(h, r));
+  }
+
+  private static void content(Html h, Remedies r) {
+    if (!r.lines().isEmpty()) {
+      boolean cured = r.chosen().isPresent();
+      String words = cured ? "✓ can be cured" : "no cure among these";
+      h.element("div", words, "class", cured ? "stamp clean" : "stamp will");
+    }
+    h.open("p").element("b", r.verdict()).close();
+    r.chosen()
+        .filter(c -> !c.caution().isEmpty())
+        .ifPresent(c -> h.element("p", "Mind: " + c.caution(), "class", "sign"));
+    if (r.lines().isEmpty()) {
+      return;
+    }
+    h.element(
+        "p",
+        "Every line was calculated at level "
+            + r.level()
+            + "; where it says \"at normal\", once more, finer. Depths are the high bound of the"
+            + " deepest dent; from "
+            + Say.fixed(r.visible() * 1e3, 2)
+            + " mm on a dent is seen. Depths of like runs differ by a fifth at level quick: trust larger"
+            + " differences only. What may not fill, or opens the mould, is never the answer."
+            + " Sizes of the steps: common practice, no source.");
+    for (Remedies.Effort e : Remedies.Effort.values()) {
+      List<Remedies.Line> lines = r.lines().stream().filter(l -> l.effort() == e).toList();
+      section(h, r, EFFORTS.get(e), lines, e == Remedies.Effort.RECIPE);
+    }
+    section(h, r, "Two at once", r.pairs(), false);
+    left(h, r.notRun());
+    Cautions.section(h);
+  }
+
+  private static void section(
+      Html h, Remedies r, String title, List<Remedies.Line> lines, boolean first) {
+    if (lines.isEmpty()) {
+      return;
+    }
+    h.open("section").element("h2", title);
+    h.open("div", "class", "scroll").open("table").open("thead").open("tr");
+    RemediesFiles.HEADS.forEach(c -> h.element("th", c, "scope", "col"));
+    h.close().close().open("tbody");
+    if (first) {
+      row(h, RemediesFiles.before(r), "", "");
+    }
+    for (Remedies.Line l : lines) {
+      boolean cures = Remedies.Line.cures(l.best(), r.visible()) && l.doubt().isEmpty();
+      row(h, RemediesFiles.cells(r, l), l.caution(), cures ? "clean" : "");
+    }
+    h.close().close().close().close();
+  }
+
+  private static void row(Html h, List<String> cells, String caution, String tone) {
+    h.open("tr").open("td").element("b", cells.get(0));
+    if (!caution.isEmpty()) {
+      h.empty("br").element("small", caution);
+    }
+    h.close();
+    for (String cell : cells.subList(1, cells.size())) {
+      h.element("td", cell, "class", tone);
+    }
+    h.close();
+  }
+
+  private static void left(Html h, List<Remedies.Left> left) {
+    if (!left.isEmpty()) {
+      h.open("section").element("h2", "Not run, and why").open("ul");
+      left.forEach(l -> h.element("li", l.label() + ": " + l.why() + "."));
+      h.close().close();
+    }
+  }
+}

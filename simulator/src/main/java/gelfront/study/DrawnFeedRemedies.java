@@ -1,0 +1,156 @@
+package gelfront.study;
+
+import gelfront.answer.Remedies.Effort;
+import gelfront.base.Quantities;
+import gelfront.setup.Change;
+import gelfront.setup.FeedSystem;
+import gelfront.setup.Limits;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What can be done where gate and sprue are drawn by numbers. */
+final class DrawnFeedRemedies {
+  private static final double TUBE = 20e-3;
+  private static final double LONGER = 10e-3;
+  private static final double WIDER = 2e-3;
+  private static final double MUCH_WIDER = 5e-3;
+  private static final double[] GATES = {0.5e-3, 1e-3, 1.5e-3, 2e-3};
+
+  /** Shares of the part's thickness, for a gate and a sprue at a thick place. */
+  private static final double GATE_SHARE = 0.6;
+
+  private static final double SPRUE_SHARE = 0.85;
+
+  private final RemedyShelf shelf;
+  private final FeedSystem.Declared d;
+  private final GatePlaces places;
+
+  DrawnFeedRemedies(RemedyShelf shelf, FeedSystem.Declared d, GatePlaces places) {
+    this.shelf = shelf;
+    this.d = d;
+    this.places = places;
+  }
+
+  void fill() {
+    double gate = d.gate().section().width();
+    double sprue = d.sprue().innerDiameter();
+    extender();
+    gates();
+    widerSprue(gate, sprue, WIDER, Effort.FILE_WORK);
+    double length = d.sprue().length();
+    shelf.add(
+        Effort.FILE_WORK,
+        "sprue length",
+        Quantities.say(
+            "sprue %.0f mm long instead of %.0f mm", (length + LONGER) * 1e3, length * 1e3),
+        "The block must be that thick there, or the injector's seat is moved.",
+        List.of(Change.mm("sprue.length", length + LONGER)));
+    elsewhere(gate, sprue);
+    shelf.leave(
+        "a second gate",
+        "a case describes one gate a part: draw both into the mesh and mark them in [feed]");
+    widerSprue(gate, sprue, MUCH_WIDER, Effort.REDESIGN);
+    reservoir(gate);
+    new FilingRemedies(shelf).bush();
+  }
+
+  private void widerSprue(double gate, double sprue, double by, Effort effort) {
+    double wide = sprue + by;
+    if (wide > shelf.setup().limits().sprueWidest().orElse(Double.POSITIVE_INFINITY) + 1e-9) {
+      shelf.leave("sprue " + Cutters.plainMm(wide), "wider than [limits] accepts");
+      return;
+    }
+    List<Change> changes = new FeedChange(gate, wide).of(shelf.base());
+    String label = "sprue " + Cutters.plainMm(wide) + " wide instead of " + Cutters.plainMm(sprue);
+    String caution = "More to melt, to trim and to wait for.";
+    shelf.add(effort, "sprue", label, caution, changes);
+  }
+
+  private void extender() {
+    String label = "a silicone tube of 20 mm on the sprue";
+    if (d.sprue().extender().isPresent()) {
+      shelf.leave(label, "there is one already");
+      return;
+    }
+    shelf.add(
+        Effort.RECIPE,
+        "extender",
+        label,
+        "It stands full of hot plastisol: hold it, and keep hands and face away.",
+        List.of(
+            Change.mm("extender.bore", d.sprue().mouthDiameter()),
+            Change.mm("extender.height", TUBE),
+            Change.mm("extender.wall", 4e-3),
+            Change.word("extender.material", "silicone")));
+  }
+
+  private void gates() {
+    double now = d.gate().section().width();
+    double widest = shelf.setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
+    for (double more : GATES) {
+      double gate = now + more;
+      String label = "gate " + Cutters.plainMm(gate) + " instead of " + Cutters.plainMm(now);
+      if (gate > widest + 1e-9) {
+        shelf.leave(label, "wider than [limits] accepts");
+        continue;
+      }
+      double sprue = Math.max(d.sprue().innerDiameter(), gate);
+      List<Change> changes = new FeedChange(gate, sprue).of(shelf.base());
+      String caution = "More to trim. File a little, shoot one, file again.";
+      shelf.add(Effort.FILE_WORK, "gate", label, caution, changes);
+    }
+  }
+
+  /** As wide as it is, and as wide as a thick place wants it. */
+  private void elsewhere(double gate, double sprue) {
+    double near = 0.5 * places.thickness(d.gate().at());
+    Optional<Limits.GatePlace> thick =
+        places.propose(3, shelf.setup().up()).stream()
+            .filter(p -> p.at().distance(d.gate().at()) > near)
+            .findFirst();
+    if (thick.isEmpty()) {
+      shelf.leave("the gate elsewhere", "it is at the thickest place already");
+      return;
+    }
+    String where = "the gate at " + SizeWords.at(thick.get().at()) + ", where the part is thick";
+    String caution = "The mark of the gate is there, too.";
+    List<Change> moved = moved(thick.get());
+    shelf.add(Effort.REDESIGN, "place", where, caution, moved);
+    double thickness = places.thickness(thick.get().at());
+    double most = shelf.setup().limits().gateWidest().orElse(thickness);
+    double wide = Math.min(most, Math.round(GATE_SHARE * thickness / 0.5e-3) * 0.5e-3);
+    double fat = Math.max(sprue, Math.round(SPRUE_SHARE * thickness / 0.5e-3) * 0.5e-3);
+    fat = Math.min(fat, shelf.setup().limits().sprueWidest().orElse(fat));
+    if (wide > gate && fat >= wide) {
+      List<Change> all = new ArrayList<>(moved);
+      all.addAll(new FeedChange(wide, fat).of(shelf.base()));
+      String sizes =
+          ", " + Cutters.plainMm(wide) + " wide, with a sprue of " + Cutters.plainMm(fat);
+      shelf.add(Effort.REDESIGN, "place", where + sizes, caution + " More to trim.", all);
+    }
+  }
+
+  private static List<Change> moved(Limits.GatePlace p) {
+    return List.of(
+        new Change.Set("gate.at", Change.place(p.at())),
+        new Change.Set("gate.direction", Change.direction(p.direction())),
+        new Change.Remove("sprue.at"),
+        new Change.Remove("sprue.direction"));
+  }
+
+  private void reservoir(double gate) {
+    String label = "a reservoir ahead of the gate";
+    if (d.reservoir().isPresent()) {
+      shelf.leave(label, "there is one already");
+      return;
+    }
+    double wide = Math.max(2 * gate, 1.25 * d.sprue().innerDiameter());
+    shelf.add(
+        Effort.REDESIGN,
+        "reservoir",
+        label + ", " + Cutters.plainMm(wide) + " wide and 8 mm long",
+        "",
+        List.of(Change.mm("reservoir.diameter", wide), Change.mm("reservoir.length", 8e-3)));
+  }
+}

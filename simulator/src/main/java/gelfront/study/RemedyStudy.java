@@ -1,0 +1,238 @@
+package gelfront.study;
+
+import gelfront.answer.Ran;
+import gelfront.answer.Remedies;
+import gelfront.answer.Remedies.Effort;
+import gelfront.answer.Remedies.Line;
+import gelfront.answer.RunOutcome;
+import gelfront.base.Progress;
+import gelfront.setup.LoadedCase;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+
+/**
+ * Runs every remedy at one level, quick most often, then the most promising pairs, and confirms the
+ * answer at level normal: the least effort that leaves no dent that is seen. What may not fill, or
+ * opens the mould, is shown and never the answer.
+ */
+public final class RemedyStudy {
+  /** Answers that are put to the test at level normal, one after another. */
+  private static final int CONFIRMED = 2;
+
+  private final Study study;
+  private final LoadedCase base;
+  private final double visible;
+  private final UnaryOperator<Job> level;
+  private final Progress progress;
+  private final List<Remedies.Left> left = new ArrayList<>();
+
+  /**
+   * @param level puts a job on the level that remedies are tried at
+   */
+  public RemedyStudy(Study study, UnaryOperator<Job> level, Progress progress) {
+    this.study = study;
+    this.level = level;
+    this.base = study.base();
+    this.visible = base.setup().visibleDent();
+    this.progress = progress;
+  }
+
+  /** All of it. */
+  public Remedies run() {
+    Job asItIs = Job.of("as it is", base, List.of());
+    Ran before = study.run("as it is", List.of(level.apply(asItIs)), progress).get(0);
+    if (before.outcome().isEmpty() || Line.cures(before, visible)) {
+      return nothingToDo(asItIs, before);
+    }
+    RemedyShelf shelf = RemedyShelf.of(base, before.outcome(), new GatePlaces(study.part()));
+    left.addAll(shelf.notRun());
+    Map<Remedy, Line> lines = tried("remedies", shelf.remedies());
+    Map<Remedy, Line> pairs = tried("pairs", pairs(lines, before.outcome().get().dentHigh()));
+    return confirmed(asItIs, before, lines, pairs);
+  }
+
+  private Remedies nothingToDo(Job asItIs, Ran before) {
+    Optional<Ran> normal =
+        before.outcome().isEmpty()
+            ? Optional.empty()
+            : Optional.of(study.run("confirming", List.of(asItIs.normal()), progress).get(0));
+    return new Remedies(
+        base.setup().name(),
+        visible,
+        levelName(),
+        before,
+        normal,
+        List.of(),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        RemedyWords.nothingToDo(before, normal, visible));
+  }
+
+  private String levelName() {
+    Job any = level.apply(Job.of("as it is", base, List.of()));
+    return any.setup().numerics().level().name().toLowerCase(Locale.ROOT);
+  }
+
+  private Map<Remedy, Line> tried(String what, List<Remedy> remedies) {
+    List<Remedy> can = new ArrayList<>();
+    List<Job> jobs = new ArrayList<>();
+    for (Remedy r : remedies) {
+      try {
+        jobs.add(level.apply(Job.of(r.label(), base, r.changes())));
+        can.add(r);
+      } catch (IllegalArgumentException e) {
+        left.add(new Remedies.Left(r.label(), e.getMessage()));
+      }
+    }
+    List<Ran> ran = jobs.isEmpty() ? List.of() : study.run(what, jobs, progress);
+    Map<Remedy, Line> lines = new LinkedHashMap<>();
+    for (int i = 0; i < ran.size(); i++) {
+      Remedy r = can.get(i);
+      Line line =
+          new Line(
+              r.effort(),
+              r.label(),
+              r.caution(),
+              ran.get(i),
+              Optional.empty(),
+              doubt(r, ran.get(i)));
+      lines.put(r, line);
+    }
+    return lines;
+  }
+
+  /** Why it is not recommended whatever came out; empty where it may be. */
+  private static String doubt(Remedy r, Ran ran) {
+    if (ran.outcome().isEmpty()) {
+      return "it gives no result";
+    }
+    RunOutcome o = ran.outcome().get();
+    if (o.filling() == RunOutcome.Filling.MAY_NOT_FILL) {
+      return "it may not fill";
+    }
+    if (r.fillsWorse() && o.filling() != RunOutcome.Filling.FILLS) {
+      return "whether it still fills was not calculated";
+    }
+    boolean opens = o.pressing().margin().orElse(0) < 0;
+    return opens ? "the plunger's pressure opens the mould" : "";
+  }
+
+  /**
+   * The two that go deepest of what is done with the mould as it is and of what isn't, with each
+   * other; and the deepest of all with what its own run blames, and with a longer hold.
+   */
+  private static List<Remedy> pairs(Map<Remedy, Line> lines, double before) {
+    List<Remedy> order =
+        lines.keySet().stream()
+            .filter(r -> lines.get(r).doubt().isEmpty())
+            .sorted(Comparator.comparingDouble(r -> dent(lines.get(r).quick())))
+            .toList();
+    if (order.isEmpty() || dent(lines.get(order.get(0)).quick()) >= before) {
+      return List.of();
+    }
+    Remedy best = order.get(0);
+    List<Remedy> partners = new ArrayList<>();
+    order.stream()
+        .filter(r -> (r.effort() == Effort.RECIPE) != (best.effort() == Effort.RECIPE))
+        .filter(best::fitsWith)
+        .findFirst()
+        .ifPresent(partners::add);
+    Set<String> blamed = knobs(lines.get(best).quick());
+    order.stream()
+        .filter(r -> blamed.contains(r.knob()) && best.fitsWith(r))
+        .findFirst()
+        .ifPresent(partners::add);
+    order.stream().filter(r -> r.knob().equals("hold") && best.fitsWith(r)).forEach(partners::add);
+    List<Remedy> pairs = new ArrayList<>();
+    partners.stream()
+        .distinct()
+        .map(p -> p.effort().compareTo(best.effort()) < 0 ? p.and(best) : best.and(p))
+        .forEach(pairs::add);
+    return pairs;
+  }
+
+  /** What turns at the place that a run blames. */
+  private static Set<String> knobs(Ran ran) {
+    return ran.outcome()
+        .flatMap(RunOutcome::blamed)
+        .map(
+            c ->
+                switch (c.kind()) {
+                  case GATE, RUNNER -> Set.of("gate", "spot", "bush");
+                  case SPRUE -> Set.of("sprue");
+                  case DRY_SPRUE -> Set.of("top-up", "sprue length", "extender");
+                  case NECK -> Set.of("neck", "place");
+                  case TOO_THICK -> Set.of("place", "mould");
+                })
+        .orElse(Set.of());
+  }
+
+  private static double dent(Ran ran) {
+    return ran.outcome().map(RunOutcome::dentHigh).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private Remedies confirmed(
+      Job asItIs, Ran before, Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
+    List<Remedy> tried = candidates(lines, pairs);
+    List<Job> jobs = new ArrayList<>(List.of(asItIs.normal()));
+    tried.forEach(r -> jobs.add(Job.of(r.label(), base, r.changes()).normal()));
+    List<Ran> ran = study.run("confirming at level normal", jobs, progress);
+    Optional<Line> chosen = Optional.empty();
+    for (int i = 0; i < tried.size(); i++) {
+      Ran normal = ran.get(i + 1);
+      lines.computeIfPresent(tried.get(i), (r, l) -> l.at(normal));
+      pairs.computeIfPresent(tried.get(i), (r, l) -> l.at(normal));
+      Line line = lines.getOrDefault(tried.get(i), pairs.get(tried.get(i)));
+      if (chosen.isEmpty() && Line.cures(normal, visible)) {
+        chosen = Optional.of(line);
+      }
+    }
+    List<Line> all = List.copyOf(lines.values());
+    List<Line> both = List.copyOf(pairs.values());
+    return new Remedies(
+        base.setup().name(),
+        visible,
+        levelName(),
+        before,
+        Optional.of(ran.get(0)),
+        all,
+        both,
+        left,
+        chosen,
+        RemedyWords.verdict(ran.get(0), chosen, all, both));
+  }
+
+  /**
+   * Up to two to be confirmed: those that cure at level quick, the least effort first, single ones
+   * before pairs; filled up with the deepest reductions.
+   */
+  private List<Remedy> candidates(Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
+    Map<Remedy, Line> all = new LinkedHashMap<>(lines);
+    all.putAll(pairs);
+    List<Remedy> may =
+        all.entrySet().stream()
+            .filter(e -> e.getValue().doubt().isEmpty())
+            .map(Map.Entry::getKey)
+            .toList();
+    List<Remedy> order =
+        new ArrayList<>(
+            may.stream()
+                .filter(r -> Line.cures(all.get(r).quick(), visible))
+                .limit(CONFIRMED)
+                .toList());
+    may.stream()
+        .sorted(Comparator.comparingDouble(r -> dent(all.get(r).quick())))
+        .filter(r -> !order.contains(r))
+        .limit(Math.max(0, CONFIRMED - order.size()))
+        .forEach(order::add);
+    return order;
+  }
+}

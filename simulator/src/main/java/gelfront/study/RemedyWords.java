@@ -1,0 +1,90 @@
+package gelfront.study;
+
+import gelfront.answer.Ran;
+import gelfront.answer.Remedies.Line;
+import gelfront.answer.RunOutcome;
+import gelfront.base.Quantities;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What remedies come to in words: nothing that was not run. */
+final class RemedyWords {
+  private RemedyWords() {}
+
+  static String nothingToDo(Ran before, Optional<Ran> normal, double visible) {
+    if (before.outcome().isEmpty()) {
+      return "The case as it is gives no result: " + before.error();
+    }
+    boolean holds = normal.filter(n -> Line.cures(n, visible)).isPresent();
+    return "As it is, the dent stays under "
+        + mm(before)
+        + " and isn't seen at level quick"
+        + (holds
+            ? ", nor at level normal: there is nothing to cure."
+            : ", but at level normal it is "
+                + normal.map(RemedyWords::mm).orElse("unknown")
+                + ": too close to call; run it with --level normal.");
+  }
+
+  static String verdict(Ran before, Optional<Line> chosen, List<Line> lines, List<Line> pairs) {
+    if (chosen.isPresent()) {
+      Line c = chosen.get();
+      return capital(c.label())
+          + ": the deepest dent falls from "
+          + mm(before)
+          + " to "
+          + mm(c.best())
+          + " and isn't seen any more (run at level normal)."
+          + cost(before, c.best());
+    }
+    Optional<Line> best =
+        Stream.concat(lines.stream(), pairs.stream())
+            .filter(l -> l.doubt().isEmpty() && l.normal().flatMap(Ran::outcome).isPresent())
+            .min(Comparator.comparingDouble(l -> l.best().outcome().orElseThrow().dentHigh()));
+    return "Nothing that was run cures it. "
+        + best.map(
+                l ->
+                    "The most comes of this: "
+                        + l.label()
+                        + ", from "
+                        + mm(before)
+                        + " to "
+                        + mm(l.best())
+                        + " (run at level normal)."
+                        + cost(before, l.best()))
+            .orElse("None of it could be confirmed.");
+  }
+
+  private static String cost(Ran before, Ran after) {
+    if (before.outcome().isEmpty() || after.outcome().isEmpty()) {
+      return "";
+    }
+    RunOutcome was = before.outcome().get();
+    RunOutcome is = after.outcome().get();
+    double longer = is.cycle() - was.cycle();
+    double trim = (is.feedVolume() - was.feedVolume()) * 1e6;
+    String time =
+        Math.abs(longer) < 1
+            ? "It opens as soon as before"
+            : Quantities.say(
+                "It opens %.0f s %s", Math.abs(longer), longer > 0 ? "later" : "sooner");
+    String more =
+        Math.abs(trim) < 0.05
+            ? ", with as much to trim."
+            : Quantities.say(
+                ", with %.1f ml %s to trim.", Math.abs(trim), trim > 0 ? "more" : "less");
+    return " " + time + more;
+  }
+
+  private static String mm(Ran ran) {
+    return ran.outcome()
+        .map(o -> Quantities.say("%.2f mm", o.dentHigh() * 1e3))
+        .orElse("an unknown depth");
+  }
+
+  private static String capital(String s) {
+    return Character.toUpperCase(s.charAt(0)) + s.substring(1);
+  }
+}

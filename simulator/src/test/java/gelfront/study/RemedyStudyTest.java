@@ -1,0 +1,291 @@
+package gelfront.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.answer.Ran;
+import gelfront.answer.Remedies;
+import gelfront.answer.RunOutcome;
+import gelfront.answer.RunOutcome.Filling;
+import gelfront.answer.RunOutcome.Pressing;
+import gelfront.answer.RunStore;
+import gelfront.base.Progress;
+import gelfront.finding.Constriction;
+import gelfront.finding.Severity;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.setup.CaseFile;
+import gelfront.setup.LoadedCase;
+import gelfront.setup.PartLoader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Function;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Remedies: what is listed, what is run, what is recommended. */
+final class RemedyStudyTest {
+  private static final ExecutorService POOL = Executors.newFixedThreadPool(2);
+  private static final LoadedCase BEAN =
+      load(StudyCases.BEAN + "[limits]\ngate_widest = \"3.5 mm\"\n");
+
+  private static final TriangleMesh PART = PartLoader.load(BEAN.setup().part()).mesh();
+  private static final GatePlaces PLACES = new GatePlaces(PART);
+
+  private static LoadedCase load(String text) {
+    return CaseFile.parse("bean.toml", text, Path.of(""));
+  }
+
+  @AfterAll
+  static void close() {
+    POOL.shutdownNow();
+  }
+
+  private static RunOutcome outcome(double dentMm, Constriction.Kind kind, Filling f, double held) {
+    Vec3 at = new Vec3(0.001, 0, 0);
+    return new RunOutcome(
+        dentMm < 0.2 ? Severity.CLEAN : Severity.WILL_DENT,
+        "",
+        dentMm * 1e-3,
+        dentMm * 1e-3,
+        Optional.of(at),
+        Optional.of(new Constriction(kind, at, 2e-3, 3)),
+        Optional.of(at),
+        Optional.empty(),
+        9,
+        1e-7,
+        5e-8,
+        3,
+        30,
+        90,
+        1e-6,
+        0,
+        40,
+        new Pressing(20e3, 50, OptionalDouble.of(held)),
+        f,
+        1000,
+        1);
+  }
+
+  private static RunOutcome gate(double dentMm) {
+    return outcome(dentMm, Constriction.Kind.GATE, Filling.UNKNOWN, 100);
+  }
+
+  /** Knows what comes of each job by its label, so that nothing is calculated. */
+  private static final class Told implements RunStore {
+    private final Map<String, Ran> byHash = new HashMap<>();
+
+    @Override
+    public Optional<Ran> find(String hash) {
+      return Optional.ofNullable(byHash.get(hash));
+    }
+
+    @Override
+    public void keep(String hash, String label, Ran ran) {
+      throw new AssertionError("calculated: " + label);
+    }
+  }
+
+  /**
+   * @param quick what comes of a remedy by its label, at level quick
+   * @param normal the same at level normal
+   */
+  private static Remedies study(
+      LoadedCase base, Function<String, Ran> quick, Function<String, Ran> normal) {
+    Told store = new Told();
+    Study study = Study.of(base, PART, "test", store, POOL, 2);
+    RemedyShelf shelf = RemedyShelf.of(base, quick.apply("as it is").outcome(), PLACES);
+    for (Remedy r : shelf.remedies()) {
+      tell(study, store, base, r, quick, normal);
+      for (Remedy other : shelf.remedies()) {
+        if (r.fitsWith(other)) {
+          tell(study, store, base, r.and(other), quick, normal);
+        }
+      }
+    }
+    Job asItIs = Job.of("as it is", base, List.of());
+    store.byHash.put(study.hash(asItIs.quick()), quick.apply("as it is"));
+    store.byHash.put(study.hash(asItIs.normal()), normal.apply("as it is"));
+    return new RemedyStudy(study, Job::quick, Progress.NONE).run();
+  }
+
+  private static void tell(
+      Study study,
+      Told store,
+      LoadedCase base,
+      Remedy r,
+      Function<String, Ran> quick,
+      Function<String, Ran> normal) {
+    Job job;
+    try {
+      job = Job.of(r.label(), base, r.changes());
+    } catch (IllegalArgumentException e) {
+      return;
+    }
+    store.byHash.put(study.hash(job.quick()), quick.apply(r.label()));
+    store.byHash.put(study.hash(job.normal()), normal.apply(r.label()));
+  }
+
+  private static Function<String, Ran> dents(double otherwise, Map<String, Double> byStart) {
+    return label ->
+        Ran.well(
+            gate(
+                byStart.entrySet().stream()
+                    .filter(e -> label.startsWith(e.getKey()))
+                    .mapToDouble(Map.Entry::getValue)
+                    .min()
+                    .orElse(otherwise)));
+  }
+
+  @Test
+  void theLeastEffortThatCuresIsTheAnswer() {
+    Function<String, Ran> f =
+        dents(
+            0.6, Map.of("gate 3 mm", 0.1, "sprue 13", 0.05, "hold the plunger 20 s instead", 0.5));
+    Remedies r = study(BEAN, f, f);
+    assertEquals("gate 3 mm instead of 2 mm", r.chosen().orElseThrow().label());
+    assertTrue(r.verdict().contains("from 0.60 mm to 0.10 mm"), r.verdict());
+    assertTrue(r.chosen().get().normal().isPresent());
+  }
+
+  @Test
+  void whatFailsAtLevelNormalIsNotTheAnswer() {
+    Function<String, Ran> quick = dents(0.6, Map.of("gate 2.5", 0.15, "gate 3 mm", 0.1));
+    Function<String, Ran> normal = dents(0.6, Map.of("gate 2.5", 0.3, "gate 3 mm", 0.12));
+    assertEquals(
+        "gate 3 mm instead of 2 mm", study(BEAN, quick, normal).chosen().orElseThrow().label());
+    Remedies none = study(BEAN, quick, dents(0.6, Map.of("gate 3 mm", 0.4)));
+    assertTrue(none.chosen().isEmpty());
+    assertTrue(none.verdict().startsWith("Nothing that was run cures it."), none.verdict());
+    assertTrue(none.verdict().contains("gate 3 mm instead of 2 mm, from 0.60 mm to 0.40 mm"));
+  }
+
+  @Test
+  void aCoolerShotThatMayNotFillIsNeverTheAnswer() {
+    Function<String, Ran> f = dents(0.6, Map.of("shoot at 155", 0.05, "gate 3 mm", 0.15));
+    Remedies r = study(BEAN, f, f);
+    assertEquals("gate 3 mm instead of 2 mm", r.chosen().orElseThrow().label());
+    Remedies.Line cooler =
+        r.lines().stream().filter(l -> l.label().startsWith("shoot")).findFirst().orElseThrow();
+    assertTrue(cooler.doubt().contains("fills"), cooler.doubt());
+    assertFalse(r.pairs().stream().anyMatch(l -> l.label().contains("shoot at")));
+
+    Function<String, Ran> fills =
+        label ->
+            label.startsWith("shoot at 155 °C instead of 165 °C")
+                ? Ran.well(outcome(0.05, Constriction.Kind.GATE, Filling.FILLS, 100))
+                : f.apply(label);
+    assertTrue(study(BEAN, fills, fills).chosen().orElseThrow().label().startsWith("shoot"));
+  }
+
+  @Test
+  void whatOpensTheMouldIsNeverTheAnswer() {
+    Function<String, Ran> f = dents(0.6, Map.of("gate 3 mm", 0.15));
+    Function<String, Ran> opens =
+        label ->
+            label.startsWith("hold the plunger")
+                ? Ran.well(outcome(0.05, Constriction.Kind.GATE, Filling.UNKNOWN, 40))
+                : f.apply(label);
+    Remedies r = study(BEAN, opens, opens);
+    assertEquals("gate 3 mm instead of 2 mm", r.chosen().orElseThrow().label());
+  }
+
+  @Test
+  void oneBadRunLeavesTheOthersAlone() {
+    Function<String, Ran> f = dents(0.6, Map.of("gate 3 mm", 0.15));
+    Function<String, Ran> bad =
+        label -> label.startsWith("mould at") ? Ran.failed("no luck") : f.apply(label);
+    Remedies r = study(BEAN, bad, bad);
+    assertEquals("gate 3 mm instead of 2 mm", r.chosen().orElseThrow().label());
+    assertTrue(r.lines().stream().anyMatch(l -> l.quick().error().equals("no luck")));
+  }
+
+  @Test
+  void aPairCuresWhereNothingAloneDoes() {
+    Function<String, Ran> f =
+        label ->
+            Ran.well(
+                gate(
+                    label.contains(", and ") && label.contains("hold") && label.contains("gate 3.5")
+                        ? 0.1
+                        : label.startsWith("gate 3.5") ? 0.3 : 0.6));
+    Remedies r = study(BEAN, f, f);
+    String chosen = r.chosen().orElseThrow().label();
+    assertTrue(chosen.contains("hold the plunger") && chosen.contains("gate 3.5"), chosen);
+    assertTrue(r.lines().stream().noneMatch(l -> l.label().equals(chosen)));
+  }
+
+  @Test
+  void withoutADentThereIsNothingToDo() {
+    Remedies r = study(BEAN, dents(0.1, Map.of()), dents(0.12, Map.of()));
+    assertTrue(r.lines().isEmpty() && r.verdict().contains("nothing to cure"), r.verdict());
+    Remedies close = study(BEAN, dents(0.1, Map.of()), dents(0.3, Map.of()));
+    assertTrue(close.verdict().contains("too close to call"), close.verdict());
+  }
+
+  private static List<String> labels(RemedyShelf shelf) {
+    return shelf.remedies().stream().map(Remedy::label).toList();
+  }
+
+  @Test
+  void aDrawnFeedHasRecipeFileWorkAndRedesignInOrderOfEffort() {
+    RemedyShelf shelf = RemedyShelf.of(BEAN, Optional.of(gate(0.6)), PLACES);
+    List<Remedies.Effort> efforts = shelf.remedies().stream().map(Remedy::effort).toList();
+    assertEquals(efforts.stream().sorted().toList(), efforts);
+    assertEquals(3, efforts.stream().distinct().count());
+    assertTrue(labels(shelf).contains("gate 3.5 mm instead of 2 mm"));
+    // wider than [limits] accepts, and what a case can't say
+    assertTrue(shelf.notRun().stream().anyMatch(l -> l.label().startsWith("gate 4 mm")));
+    assertTrue(shelf.notRun().stream().anyMatch(l -> l.label().equals("a second gate")));
+    assertEquals(labels(shelf).size(), labels(shelf).stream().distinct().count());
+  }
+
+  @Test
+  void everyRemedyIsACaseThatReads() {
+    for (Remedy r : RemedyShelf.of(BEAN, Optional.of(gate(0.6)), PLACES).remedies()) {
+      Job job = Job.of(r.label(), BEAN, r.changes());
+      assertFalse(job.setup().equals(BEAN.setup()), r.label());
+    }
+  }
+
+  @Test
+  void aFeedInTheMeshIsFiledAndTheRestIsSaid(@TempDir Path folder) throws IOException {
+    Files.createFile(folder.resolve("a.stl")); // never read
+    String meshed =
+        """
+        [part]
+        mesh = "a.stl"
+        [feed]
+        in_mesh = true
+        mouth = ["-31 mm", "0 mm", "0 mm"]
+        [shot]
+        temperature = "165 degC"
+        """;
+    LoadedCase base = CaseFile.parse("a.toml", meshed, folder);
+    RemedyShelf shelf = RemedyShelf.of(base, Optional.of(gate(0.6)), PLACES);
+    assertTrue(labels(shelf).contains("the gate filed 1.5 mm wider"), labels(shelf).toString());
+    Remedy filed =
+        shelf.remedies().stream()
+            .filter(r -> r.label().startsWith("the gate filed 1.0"))
+            .findFirst()
+            .orElseThrow();
+    LoadedCase changed = Job.of("filed", base, filed.changes()).loaded();
+    assertEquals(0.5e-3, changed.setup().growths().get(0).depth(), 1e-9);
+    assertTrue(shelf.notRun().stream().anyMatch(l -> l.why().contains("part of the mesh")));
+
+    RunOutcome neck = outcome(0.6, Constriction.Kind.NECK, Filling.UNKNOWN, 100);
+    RemedyShelf other = RemedyShelf.of(base, Optional.of(neck), PLACES);
+    assertTrue(labels(other).stream().anyMatch(l -> l.endsWith("1 mm thicker")));
+    assertTrue(other.notRun().stream().anyMatch(l -> l.label().equals("a wider gate")));
+  }
+}
