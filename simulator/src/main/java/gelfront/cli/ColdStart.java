@@ -2,6 +2,8 @@ package gelfront.cli;
 
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
+import gelfront.setup.CaseFile;
+import gelfront.setup.LoadedCase;
 import gelfront.timing.StandardCase;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -28,6 +30,11 @@ final class ColdStart {
     try (OutputStream out = Files.newOutputStream(folder.resolve("standard.stl"))) {
       MeshFiles.writeStl(StandardCase.body(128), out, LengthUnit.MM);
     }
+  }
+
+  /** The standard case, read. */
+  LoadedCase loaded() {
+    return CaseFile.read(file);
   }
 
   /** s from the start of the process to its end, in the median. */

@@ -30,7 +30,7 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     description = {
       "Time this machine: the standard case (cells, steps, seconds, peak heap, one thread and"
-          + " all; quick, with its errors; from STL to report in a fresh process), the kernel"
+          + " all; quick, with its errors; with flow, by its parts; from STL to report in a fresh process), the kernel"
           + " against the memory's speed, live mode (gate, sprue, recipe changed), and a mesh of a"
           + " million triangles from file to voxels.",
       "Nothing else should be running meanwhile."
@@ -105,7 +105,7 @@ final class TimingCommand implements Callable<Integer> {
         voxelMm == null ? OptionalDouble.empty() : OptionalDouble.of(1e-3 * voxelMm);
     timings.standardCase(voxel, runs, workers);
     timings.quickLevel(runs, workers);
-    coldStart();
+    coldStart(timings, workers);
     timings.kernel(workers);
     live(timings, workers, pool);
     if (!noMesh) {
@@ -113,10 +113,11 @@ final class TimingCommand implements Callable<Integer> {
     }
   }
 
-  private void coldStart() {
+  private void coldStart(Timings timings, Workers workers) {
     try {
       ColdStart cold = new ColdStart(Files.createTempDirectory("gelfront-timing-"));
       try {
+        timings.withFlow(cold.loaded(), runs, workers);
         double seconds = cold.median(runs);
         console
             .out()

@@ -43,6 +43,7 @@ public final class Feeding {
   private final double[] shrinks;
   private final double surface;
   private final FeedSums sums = new FeedSums();
+  private final FeedClock clock = new FeedClock();
   private double[] draw = {};
   private double[] bears = {};
   private boolean flowsNow;
@@ -103,9 +104,11 @@ public final class Feeding {
    * @param pressure Pa at the mouth, over what bears on the skin from outside
    */
   public void step(ThermalState state, double from, Supply supply, double pressure) {
+    clock.start();
     now = (float) (0.5 * (from + state.time));
     advance(state, state.time - from, supply, pressure);
     sums.part(ofPart(demand), ofPart(unfed));
+    clock.lap(FeedClock.Stage.GATHER);
   }
 
   /** Fills the sprue up with liquid of the shot's temperature; what has set in it stays. */
@@ -126,25 +129,33 @@ public final class Feeding {
       }
       return;
     }
+    clock.lap(FeedClock.Stage.GATHER);
     liquid.update(joined);
+    clock.lap(FeedClock.Stage.BLOCKS);
     Blocks blocks = liquid.blocks();
     gatherDraw(joined, state, dt, blocks);
     gatherSkin(joined, skin.bears(state.temperature, unfed), blocks);
+    clock.lap(FeedClock.Stage.GATHER);
     boolean first = !course.known();
     for (int round = 0; round < (first ? FIRST_ROUNDS : 1); round++) {
       drive(state, joined, pressure);
     }
     flowsNow = true;
     book(joined, dt, blocks);
+    clock.lap(FeedClock.Stage.GATHER);
     supply(state, joined, supply, dt);
+    clock.lap(FeedClock.Stage.CARRY);
   }
 
   private void drive(ThermalState state, boolean[] joined, double pressure) {
     double[] w =
         mobility.solve(liquid, joined, state.temperature, law.viscosity(), law.noFlow(), course);
+    clock.lap(FeedClock.Stage.MOBILITY);
     suction.solve(
         liquid, joined, reservoir.empty(), w, draw, head(liquid.blocks()), bears, pressure);
+    clock.lap(FeedClock.Stage.SUCTION);
     course.follow(liquid, suction.suction(), w);
+    clock.lap(FeedClock.Stage.MOBILITY);
   }
 
   private void supply(ThermalState state, boolean[] joined, Supply supply, double dt) {
@@ -378,5 +389,10 @@ public final class Feeding {
   /** Of the flow so far. */
   public FeedSums sums() {
     return sums;
+  }
+
+  /** What its stages took so far. */
+  public FeedClock clock() {
+    return clock;
   }
 }

@@ -3,6 +3,7 @@ package gelfront.run;
 import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.dent.SectionStrength;
+import gelfront.feed.FeedClock;
 import gelfront.feed.FeedLaw;
 import gelfront.feed.Feeding;
 import gelfront.feed.Liquid;
@@ -47,6 +48,7 @@ final class OneShot {
   private final CrossingTimes firm;
   private final HistoryRecorder history;
   private final Optional<FlowRecorder> curve;
+  private final Optional<FeedClock> flowClock;
   private final OptionalDouble opensAt;
   private Opened opened;
   private int steps;
@@ -78,6 +80,7 @@ final class OneShot {
     history.start(state);
     Optional<Feeding> feeding =
         c.numerics().flow() ? Optional.of(feeding(c, voxels, curves)) : Optional.empty();
+    flowClock = feeding.map(Feeding::clock);
     curve = feeding.map(f -> recorder(f, voxels));
     flow = feeding.map(f -> flow(f, c.shot())).orElse(Flow.NONE);
     stepper = new SplitStepper(model, curves, workers);
@@ -137,6 +140,11 @@ final class OneShot {
         history.history(),
         history.mould(),
         curve.map(FlowRecorder::record));
+  }
+
+  /** What the flow's stages took; empty: no flow. */
+  Optional<FeedClock> flowClock() {
+    return flowClock;
   }
 
   ThermalState state() {

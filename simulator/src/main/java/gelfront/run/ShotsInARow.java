@@ -2,6 +2,7 @@ package gelfront.run;
 
 import gelfront.base.Progress;
 import gelfront.base.Workers;
+import gelfront.feed.FeedClock;
 import gelfront.heat.EmptyMould;
 import gelfront.setup.Case;
 import gelfront.setup.Rhythm;
@@ -10,6 +11,7 @@ import gelfront.verdict.Judge;
 import gelfront.verdict.ShotRecord;
 import gelfront.voxelize.CaseVoxels;
 import gelfront.voxelize.OpenMould;
+import java.util.Optional;
 
 /**
  * One shot after another into the same mould. Each begins full of fresh plastisol in the mould as
@@ -48,6 +50,11 @@ public final class ShotsInARow {
     Judge.Judgement judgement = Judge.judge(setup, voxels, record, progress);
     return new CaseRunner.Outcome(
         voxels, record, judgement, shot.state(), shot.steps(), shot.finished());
+  }
+
+  /** What the flow's stages took in the shot in the mould; empty: no flow. */
+  public Optional<FeedClock> flowClock() {
+    return shot.flowClock();
   }
 
   /** s after its start at which all of the shot in the mould was firm. */

@@ -91,7 +91,7 @@ final class LiveRequests {
     return with(start, feed, start.shot(), start.numerics());
   }
 
-  private static Case with(Case c, FeedSystem feed, Shot shot, Numerics numerics) {
+  static Case with(Case c, FeedSystem feed, Shot shot, Numerics numerics) {
     return new Case(
         c.name(),
         c.part(),

@@ -1,19 +1,25 @@
 package gelfront.timing;
 
+import gelfront.base.Progress;
 import gelfront.base.Quantities;
 import gelfront.base.Workers;
+import gelfront.feed.FeedClock;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.MouthFilm;
 import gelfront.heat.SplitStepper;
+import gelfront.mesh.TriangleMesh;
 import gelfront.run.StepControl;
+import gelfront.setup.Case;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
+import gelfront.voxelize.CaseVoxels;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -22,6 +28,11 @@ import java.util.function.Consumer;
 public final class Timings {
   private static final double MILLION_VOXEL = 0.212e-3;
   private static final int MILLION_STEPS = 30;
+
+  /** s that the standard case with flow may take, two threads, warm. */
+  private static final double MOST_NORMAL = 3;
+
+  private static final double MOST_QUICK = 0.8;
 
   private final Consumer<String> line;
 
@@ -89,6 +100,43 @@ public final class Timings {
         100 * e.worstHalf(),
         100 * e.half()[StandardErrors.GATE],
         100 * e.last());
+  }
+
+  /**
+   * The standard case with the flow, at normal and quick level: what its parts take, warm.
+   *
+   * @param loaded the standard case; its body's mesh is made
+   */
+  public void withFlow(LoadedCase loaded, int runs, Workers all) {
+    Case c = loaded.setup();
+    TriangleMesh part = StandardCase.body(128);
+    withFlow(c, part, Numerics.Level.NORMAL, MOST_NORMAL, runs, all);
+    withFlow(c, part, Numerics.Level.QUICK, MOST_QUICK, runs, all);
+  }
+
+  private void withFlow(
+      Case c, TriangleMesh part, Numerics.Level level, double most, int runs, Workers all) {
+    Numerics numerics = new Numerics(level, OptionalDouble.empty());
+    Case at = LiveRequests.with(c, c.feed(), c.shot(), numerics);
+    CaseVoxels voxels = CaseVoxels.of(at, part, Progress.NONE);
+    FeedTiming t = FeedTiming.median(at, voxels, runs, all);
+    FeedClock f = t.flow();
+    tell(
+        "standard case with flow, %s: %d steps, %.2f s on %d threads to the verdict, %.1f s asked",
+        level.name().toLowerCase(Locale.ROOT), t.steps(), t.seconds(), all.threads(), most);
+    tell("  conduction %.0f %%, judging %.0f %%", percent(t, t.cooling()), percent(t, t.judging()));
+    tell(
+        "  flow %.0f %%: mobility %.0f, suction %.0f, heat carried %.0f, blocks %.0f, rest %.0f %%",
+        percent(t, f.seconds()),
+        percent(t, f.seconds(FeedClock.Stage.MOBILITY)),
+        percent(t, f.seconds(FeedClock.Stage.SUCTION)),
+        percent(t, f.seconds(FeedClock.Stage.CARRY)),
+        percent(t, f.seconds(FeedClock.Stage.BLOCKS)),
+        percent(t, f.seconds(FeedClock.Stage.GATHER)));
+  }
+
+  private static double percent(FeedTiming t, double part) {
+    return 100 * t.share(part);
   }
 
   /** A million cells: stages against the memory's speed, and threads against one. */
