@@ -8,6 +8,7 @@ import gelfront.study.RemedyStudy;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -28,6 +29,9 @@ import picocli.CommandLine.Parameters;
           + " used again; what was stopped goes on where it was."
     })
 final class RemediesCommand implements Callable<Integer> {
+  /** Characters of a remedy on one line of the table. */
+  private static final int WIDEST = 56;
+
   private final Console console;
 
   @Parameters(paramLabel = "CASE", description = "The case file.")
@@ -84,9 +88,27 @@ final class RemediesCommand implements Callable<Integer> {
     List<List<String>> lines = new ArrayList<>();
     lines.add(RemediesFiles.HEADS);
     lines.add(RemediesFiles.before(r));
-    r.lines().forEach(l -> lines.add(RemediesFiles.cells(r, l)));
-    r.pairs().forEach(l -> lines.add(RemediesFiles.cells(r, l)));
+    r.lines().forEach(l -> lines.addAll(wrapped(RemediesFiles.cells(r, l))));
+    r.pairs().forEach(l -> lines.addAll(wrapped(RemediesFiles.cells(r, l))));
     new TextTable(lines).print(console.out());
     console.out().println();
+  }
+
+  /** Long words of the first cell go on below. */
+  private static List<List<String>> wrapped(List<String> cells) {
+    List<List<String>> lines = new ArrayList<>();
+    String rest = cells.get(0);
+    List<String> others = cells.subList(1, cells.size());
+    while (!rest.isEmpty()) {
+      int cut = rest.length() <= WIDEST ? rest.length() : rest.lastIndexOf(' ', WIDEST);
+      cut = cut <= 0 ? rest.length() : cut;
+      List<String> line = new ArrayList<>(List.of(rest.substring(0, cut)));
+      line.addAll(others);
+      lines.add(line);
+      rest = rest.substring(cut).strip();
+      rest = rest.isEmpty() ? rest : "  " + rest;
+      others = Collections.nCopies(others.size(), "");
+    }
+    return lines;
   }
 }

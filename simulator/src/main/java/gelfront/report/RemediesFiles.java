@@ -57,18 +57,19 @@ public final class RemediesFiles {
 
   /** Heads of the cells below. */
   public static final List<String> HEADS =
-      List.of("what", "deepest dent", "opens", "to trim", "pushes halves apart", "so");
+      List.of("what", "dent", "at normal", "opens", "to trim", "push on halves", "so");
 
   /** A line of the table; words as people read them. */
   public static List<String> cells(Remedies r, Remedies.Line l) {
     if (l.quick().outcome().isEmpty()) {
-      return List.of(l.label(), "no result", "", "", "", l.quick().error());
+      return List.of(l.label(), "no result", "", "", "", "", l.quick().error());
     }
     RunOutcome o = l.quick().outcome().get();
     RunOutcome was = r.before().outcome().orElseThrow();
     return List.of(
         l.label(),
-        dent(l.quick()) + l.normal().map(n -> "; at normal " + dent(n)).orElse(""),
+        dent(l.quick()),
+        l.normal().map(RemediesFiles::dent).orElse(""),
         change(o.cycle() - was.cycle(), "%+.0f s", 0.5),
         change((o.feedVolume() - was.feedVolume()) * 1e6, "%+.1f ml", 0.05),
         force(o.pressing()),
@@ -80,11 +81,12 @@ public final class RemediesFiles {
     RunOutcome o = r.before().outcome().orElseThrow();
     return List.of(
         "as it is",
-        dent(r.before()) + r.beforeNormal().map(n -> "; at normal " + dent(n)).orElse(""),
+        dent(r.before()),
+        r.beforeNormal().map(RemediesFiles::dent).orElse(""),
         "at " + Say.time(o.cycle()),
         Quantities.say("%.1f ml", o.feedVolume() * 1e6),
         force(o.pressing()),
-        "");
+        o.pressing().margin().isEmpty() ? "the case states no clamping_force" : "");
   }
 
   private static String dent(Ran ran) {

@@ -36,7 +36,7 @@ public final class RemediesPage {
         "p",
         "Every line was calculated at level "
             + r.level()
-            + "; where it says \"at normal\", once more, finer. Depths are the high bound of the"
+            + "; where there is a figure under \"at normal\", once more, finer. Depths are the high bound of the"
             + " deepest dent; from "
             + Say.fixed(r.visible() * 1e3, 2)
             + " mm on a dent is seen. Depths of like runs differ by a fifth at level quick: trust larger"

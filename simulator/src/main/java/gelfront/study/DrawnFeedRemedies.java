@@ -113,7 +113,7 @@ final class DrawnFeedRemedies {
       shelf.leave("the gate elsewhere", "it is at the thickest place already");
       return;
     }
-    String where = "the gate at " + SizeWords.at(thick.get().at()) + ", where the part is thick";
+    String where = "the gate at the thick place, " + SizeWords.at(thick.get().at());
     String caution = "The mark of the gate is there, too.";
     List<Change> moved = moved(thick.get());
     shelf.add(Effort.REDESIGN, "place", where, caution, moved);
@@ -125,8 +125,7 @@ final class DrawnFeedRemedies {
     if (wide > gate && fat >= wide) {
       List<Change> all = new ArrayList<>(moved);
       all.addAll(new FeedChange(wide, fat).of(shelf.base()));
-      String sizes =
-          ", " + Cutters.plainMm(wide) + " wide, with a sprue of " + Cutters.plainMm(fat);
+      String sizes = "; " + Cutters.plainMm(wide) + " wide, sprue " + Cutters.plainMm(fat);
       shelf.add(Effort.REDESIGN, "place", where + sizes, caution + " More to trim.", all);
     }
   }

@@ -34,7 +34,7 @@ record Remedy(
     return new Remedy(
         effort.compareTo(other.effort) > 0 ? effort : other.effort,
         knob + "+" + other.knob,
-        label + ", and " + other.label,
+        label + " + " + other.label,
         both,
         cautions,
         fillsWorse || other.fillsWorse);

@@ -181,19 +181,22 @@ public final class RemedyStudy {
 
   private Remedies confirmed(
       Job asItIs, Ran before, Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
-    List<Remedy> tried = candidates(lines, pairs);
     List<Job> jobs = new ArrayList<>(List.of(asItIs.normal()));
-    tried.forEach(r -> jobs.add(Job.of(r.label(), base, r.changes()).normal()));
-    List<Ran> ran = study.run("confirming at level normal", jobs, progress);
+    List<Ran> normal = new ArrayList<>();
     Optional<Line> chosen = Optional.empty();
-    for (int i = 0; i < tried.size(); i++) {
-      Ran normal = ran.get(i + 1);
-      lines.computeIfPresent(tried.get(i), (r, l) -> l.at(normal));
-      pairs.computeIfPresent(tried.get(i), (r, l) -> l.at(normal));
-      Line line = lines.getOrDefault(tried.get(i), pairs.get(tried.get(i)));
-      if (chosen.isEmpty() && Line.cures(normal, visible)) {
-        chosen = Optional.of(line);
+    for (Remedy r : candidates(lines, pairs)) {
+      jobs.add(Job.of(r.label(), base, r.changes()).normal());
+      normal = study.run("confirming at level normal", jobs, progress);
+      Ran came = normal.get(normal.size() - 1);
+      lines.computeIfPresent(r, (k, l) -> l.at(came));
+      pairs.computeIfPresent(r, (k, l) -> l.at(came));
+      if (Line.cures(came, visible)) {
+        chosen = Optional.of(lines.getOrDefault(r, pairs.get(r)));
+        break;
       }
+    }
+    if (normal.isEmpty()) {
+      normal = study.run("confirming at level normal", jobs, progress);
     }
     List<Line> all = List.copyOf(lines.values());
     List<Line> both = List.copyOf(pairs.values());
@@ -202,12 +205,12 @@ public final class RemedyStudy {
         visible,
         levelName(),
         before,
-        Optional.of(ran.get(0)),
+        Optional.of(normal.get(0)),
         all,
         both,
         left,
         chosen,
-        RemedyWords.verdict(ran.get(0), chosen, all, both));
+        RemedyWords.verdict(normal.get(0), chosen, all, both));
   }
 
   /**

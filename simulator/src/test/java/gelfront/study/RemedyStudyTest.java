@@ -16,6 +16,7 @@ import gelfront.finding.Severity;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.CaseFile;
+import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.PartLoader;
 import java.io.IOException;
@@ -40,6 +41,7 @@ final class RemedyStudyTest {
       load(StudyCases.BEAN + "[limits]\ngate_widest = \"3.5 mm\"\n");
 
   private static final TriangleMesh PART = PartLoader.load(BEAN.setup().part()).mesh();
+  private static final String NORMAL = "normal: ";
   private static final GatePlaces PLACES = new GatePlaces(PART);
 
   private static LoadedCase load(String text) {
@@ -81,59 +83,61 @@ final class RemedyStudyTest {
     return outcome(dentMm, Constriction.Kind.GATE, Filling.UNKNOWN, 100);
   }
 
-  /** Knows what comes of each job by its label, so that nothing is calculated. */
-  private static final class Told implements RunStore {
-    private final Map<String, Ran> byHash = new HashMap<>();
+  /** Label of each job that may be asked for, by its hash; behind it the level. */
+  private static final Map<String, String> JOBS = jobs();
 
-    @Override
-    public Optional<Ran> find(String hash) {
-      return Optional.ofNullable(byHash.get(hash));
-    }
-
-    @Override
-    public void keep(String hash, String label, Ran ran) {
-      throw new AssertionError("calculated: " + label);
-    }
+  private static Study study(RunStore store) {
+    return Study.of(BEAN, PART, "test", store, POOL, 2);
   }
 
-  /**
-   * @param quick what comes of a remedy by its label, at level quick
-   * @param normal the same at level normal
-   */
-  private static Remedies study(
-      LoadedCase base, Function<String, Ran> quick, Function<String, Ran> normal) {
-    Told store = new Told();
-    Study study = Study.of(base, PART, "test", store, POOL, 2);
-    RemedyShelf shelf = RemedyShelf.of(base, quick.apply("as it is").outcome(), PLACES);
-    for (Remedy r : shelf.remedies()) {
-      tell(study, store, base, r, quick, normal);
-      for (Remedy other : shelf.remedies()) {
+  private static Map<String, String> jobs() {
+    Study study = study(RunStore.inMemory());
+    Map<String, String> jobs = new HashMap<>();
+    put(study, jobs, "as it is", List.of());
+    List<Remedy> all = RemedyShelf.of(BEAN, Optional.of(gate(0.6)), PLACES).remedies();
+    for (Remedy r : all) {
+      put(study, jobs, r.label(), r.changes());
+      boolean paired = List.of("gate", "hold", "shot").contains(r.knob());
+      for (Remedy other : paired ? all : List.<Remedy>of()) {
         if (r.fitsWith(other)) {
-          tell(study, store, base, r.and(other), quick, normal);
+          put(study, jobs, r.and(other).label(), r.and(other).changes());
         }
       }
     }
-    Job asItIs = Job.of("as it is", base, List.of());
-    store.byHash.put(study.hash(asItIs.quick()), quick.apply("as it is"));
-    store.byHash.put(study.hash(asItIs.normal()), normal.apply("as it is"));
-    return new RemedyStudy(study, Job::quick, Progress.NONE).run();
+    return jobs;
   }
 
-  private static void tell(
-      Study study,
-      Told store,
-      LoadedCase base,
-      Remedy r,
-      Function<String, Ran> quick,
-      Function<String, Ran> normal) {
-    Job job;
-    try {
-      job = Job.of(r.label(), base, r.changes());
-    } catch (IllegalArgumentException e) {
-      return;
-    }
-    store.byHash.put(study.hash(job.quick()), quick.apply(r.label()));
-    store.byHash.put(study.hash(job.normal()), normal.apply(r.label()));
+  private static void put(
+      Study study, Map<String, String> jobs, String label, List<Change> changes) {
+    Job job = Job.of(label, BEAN, changes);
+    jobs.put(study.hash(job.quick()), label);
+    jobs.put(study.hash(job.normal()), NORMAL + label);
+  }
+
+  /**
+   * A study in which nothing is calculated.
+   *
+   * @param quick what comes of a remedy by its label, at level quick
+   * @param normal the same at level normal
+   */
+  private static Remedies study(Function<String, Ran> quick, Function<String, Ran> normal) {
+    RunStore told =
+        new RunStore() {
+          @Override
+          public Optional<Ran> find(String hash) {
+            String label = JOBS.get(hash);
+            return Optional.of(
+                label.startsWith(NORMAL)
+                    ? normal.apply(label.substring(NORMAL.length()))
+                    : quick.apply(label));
+          }
+
+          @Override
+          public void keep(String hash, String label, Ran ran) {
+            throw new AssertionError("calculated: " + label);
+          }
+        };
+    return new RemedyStudy(study(told), Job::quick, Progress.NONE).run();
   }
 
   private static Function<String, Ran> dents(double otherwise, Map<String, Double> byStart) {
@@ -152,7 +156,7 @@ final class RemedyStudyTest {
     Function<String, Ran> f =
         dents(
             0.6, Map.of("gate 3 mm", 0.1, "sprue 13", 0.05, "hold the plunger 20 s instead", 0.5));
-    Remedies r = study(BEAN, f, f);
+    Remedies r = study(f, f);
     assertEquals("gate 3 mm instead of 2 mm", r.chosen().orElseThrow().label());
     assertTrue(r.verdict().contains("from 0.60 mm to 0.10 mm"), r.verdict());
     assertTrue(r.chosen().get().normal().isPresent());
@@ -162,9 +166,8 @@ final class RemedyStudyTest {
   void whatFailsAtLevelNormalIsNotTheAnswer() {
     Function<String, Ran> quick = dents(0.6, Map.of("gate 2.5", 0.15, "gate 3 mm", 0.1));
     Function<String, Ran> normal = dents(0.6, Map.of("gate 2.5", 0.3, "gate 3 mm", 0.12));
-    assertEquals(
-        "gate 3 mm instead of 2 mm", study(BEAN, quick, normal).chosen().orElseThrow().label());
-    Remedies none = study(BEAN, quick, dents(0.6, Map.of("gate 3 mm", 0.4)));
+    assertEquals("gate 3 mm instead of 2 mm", study(quick, normal).chosen().orElseThrow().label());
+    Remedies none = study(quick, dents(0.6, Map.of("gate 3 mm", 0.4)));
     assertTrue(none.chosen().isEmpty());
     assertTrue(none.verdict().startsWith("Nothing that was run cures it."), none.verdict());
     assertTrue(none.verdict().contains("gate 3 mm instead of 2 mm, from 0.60 mm to 0.40 mm"));
@@ -173,7 +176,7 @@ final class RemedyStudyTest {
   @Test
   void aCoolerShotThatMayNotFillIsNeverTheAnswer() {
     Function<String, Ran> f = dents(0.6, Map.of("shoot at 155", 0.05, "gate 3 mm", 0.15));
-    Remedies r = study(BEAN, f, f);
+    Remedies r = study(f, f);
     assertEquals("gate 3 mm instead of 2 mm", r.chosen().orElseThrow().label());
     Remedies.Line cooler =
         r.lines().stream().filter(l -> l.label().startsWith("shoot")).findFirst().orElseThrow();
@@ -185,7 +188,7 @@ final class RemedyStudyTest {
             label.startsWith("shoot at 155 °C instead of 165 °C")
                 ? Ran.well(outcome(0.05, Constriction.Kind.GATE, Filling.FILLS, 100))
                 : f.apply(label);
-    assertTrue(study(BEAN, fills, fills).chosen().orElseThrow().label().startsWith("shoot"));
+    assertTrue(study(fills, fills).chosen().orElseThrow().label().startsWith("shoot"));
   }
 
   @Test
@@ -196,7 +199,7 @@ final class RemedyStudyTest {
             label.startsWith("hold the plunger")
                 ? Ran.well(outcome(0.05, Constriction.Kind.GATE, Filling.UNKNOWN, 40))
                 : f.apply(label);
-    Remedies r = study(BEAN, opens, opens);
+    Remedies r = study(opens, opens);
     assertEquals("gate 3 mm instead of 2 mm", r.chosen().orElseThrow().label());
   }
 
@@ -205,7 +208,7 @@ final class RemedyStudyTest {
     Function<String, Ran> f = dents(0.6, Map.of("gate 3 mm", 0.15));
     Function<String, Ran> bad =
         label -> label.startsWith("mould at") ? Ran.failed("no luck") : f.apply(label);
-    Remedies r = study(BEAN, bad, bad);
+    Remedies r = study(bad, bad);
     assertEquals("gate 3 mm instead of 2 mm", r.chosen().orElseThrow().label());
     assertTrue(r.lines().stream().anyMatch(l -> l.quick().error().equals("no luck")));
   }
@@ -216,10 +219,10 @@ final class RemedyStudyTest {
         label ->
             Ran.well(
                 gate(
-                    label.contains(", and ") && label.contains("hold") && label.contains("gate 3.5")
+                    label.contains(" + ") && label.contains("hold") && label.contains("gate 3.5")
                         ? 0.1
                         : label.startsWith("gate 3.5") ? 0.3 : 0.6));
-    Remedies r = study(BEAN, f, f);
+    Remedies r = study(f, f);
     String chosen = r.chosen().orElseThrow().label();
     assertTrue(chosen.contains("hold the plunger") && chosen.contains("gate 3.5"), chosen);
     assertTrue(r.lines().stream().noneMatch(l -> l.label().equals(chosen)));
@@ -227,9 +230,9 @@ final class RemedyStudyTest {
 
   @Test
   void withoutADentThereIsNothingToDo() {
-    Remedies r = study(BEAN, dents(0.1, Map.of()), dents(0.12, Map.of()));
+    Remedies r = study(dents(0.1, Map.of()), dents(0.12, Map.of()));
     assertTrue(r.lines().isEmpty() && r.verdict().contains("nothing to cure"), r.verdict());
-    Remedies close = study(BEAN, dents(0.1, Map.of()), dents(0.3, Map.of()));
+    Remedies close = study(dents(0.1, Map.of()), dents(0.3, Map.of()));
     assertTrue(close.verdict().contains("too close to call"), close.verdict());
   }
 
