@@ -9,8 +9,10 @@ import gelfront.mesh.io.MeshFiles;
 import gelfront.report.SizeFiles;
 import gelfront.report.SizePage;
 import gelfront.setup.Case;
+import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.LoadedCase;
+import gelfront.setup.PartShape;
 import gelfront.study.Sizer;
 import gelfront.voxelize.FeedSolids;
 import java.io.ByteArrayOutputStream;
@@ -18,6 +20,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -32,13 +35,19 @@ import picocli.CommandLine.Parameters;
       "Finds the smallest gate, with runner and sprue, whose deepest dent isn't seen, at the case's"
           + " gate or at each place of its list ([[limits.gate_place]]), within the limits of the"
           + " case ([limits]). Where none will do there, the thickest places are tried.",
-      "Writes size.json, size.html, size-sheet.csv with what to cut, and the feed as STL in the"
-          + " part's coordinates: as calculated, and rounded up to cutters in mm and inch. Runs of"
-          + " an earlier study are used again; what was stopped goes on where it was."
+      "Writes size.json, size.html, size-sheet.csv with what to cut, size-case.toml with"
+          + " the changed case, and the feed as STL in the part's coordinates: as calculated,"
+          + " and rounded up to cutters in mm and inch. Runs of an earlier study are used again; what was stopped goes on where it was."
     })
 final class SizeCommand implements Callable<Integer> {
+  /** In the choices' order. */
   private static final List<String> STL =
-      List.of("size-feed.stl", "size-feed-mm.stl", "size-feed-inch.stl");
+      List.of(
+          "size-feed.stl",
+          "size-feed-mm.stl",
+          "size-feed-inch.stl",
+          "size-feed-next.stl",
+          "size-feed-after-next.stl");
 
   private final Console console;
 
@@ -88,6 +97,7 @@ final class SizeCommand implements Callable<Integer> {
       if (sizing.chosen() >= 0) {
         desk.write("size-sheet.csv", SizeFiles.sheet(sizing));
         feeds(desk, sizer.chosenCases());
+        changed(desk, sizing, sizer.chosenCases());
       }
       print(sizing, page, desk);
     } catch (IllegalArgumentException e) {
@@ -108,6 +118,25 @@ final class SizeCommand implements Callable<Integer> {
       MeshFiles.writeStl(feed, out, LengthUnit.MM);
       desk.folder().write(STL.get(i), out.toByteArray());
     }
+  }
+
+  /** The case with the smallest feed that holds, to be checked and changed further. */
+  private static void changed(StudyDesk desk, Sizing s, List<LoadedCase> cases) {
+    List<Sizing.Choice> choices = s.best().orElseThrow().choices();
+    int least = -1;
+    for (int i = 0; i < choices.size(); i++) {
+      boolean smaller = least < 0 || choices.get(i).gate() < choices.get(least).gate();
+      least = choices.get(i).holds(s.visible()) && smaller ? i : least;
+    }
+    LoadedCase c = cases.get(least);
+    if (c.setup().part() instanceof PartShape.Meshes m) { // as seen from the study's folder
+      String files =
+          m.files().stream()
+              .map(f -> "'" + f.toAbsolutePath().normalize() + "'")
+              .collect(Collectors.joining(", ", "[", "]"));
+      c = c.with(List.of(new Change.Set("part.mesh", files)));
+    }
+    desk.write("size-case.toml", c.text());
   }
 
   private void print(Sizing s, Path page, StudyDesk desk) {

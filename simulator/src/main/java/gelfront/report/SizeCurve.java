@@ -70,7 +70,7 @@ final class SizeCurve {
     Svg.text(h, LEFT - 8, TOP - 10, "end", "mm", INK);
     Svg.text(h, (LEFT + WIDTH - RIGHT) / 2.0, HEIGHT - 12, "middle", "gate, mm", INK);
     Svg.line(h, LEFT, py(visible), WIDTH - RIGHT, py(visible), "#8f2416", "3");
-    Svg.text(h, WIDTH - RIGHT, py(visible) - 8, "end", "seen above", "#8f2416");
+    Svg.text(h, LEFT + 8, py(visible) + 24, "start", "not seen below", "#8f2416");
     StringBuilder way = new StringBuilder();
     quick.forEach(p -> way.append(at(p)).append(' '));
     h.empty(

@@ -13,6 +13,9 @@ import java.util.Optional;
 
 /** A sizing in plain words: only what was run is claimed. */
 final class SizeWords {
+  /** Share of the visible depth within which models decide more than the part does. */
+  private static final double CLOSE = 0.15;
+
   private SizeWords() {}
 
   /** What came of one place. */
@@ -47,10 +50,13 @@ final class SizeWords {
         Math.abs(c.sprue() - now) < 1e-6
             ? ", with the sprue of " + Cutters.plainMm(now) + " as it is"
             : ", with a sprue of " + Cutters.plainMm(c.sprue());
+    double margin = base.setup().visibleDent() - dent;
+    String close = margin < CLOSE * base.setup().visibleDent() ? ", a close call" : "";
     return sprue
         + Quantities.say(
             ": the deepest dent stays under %.2f mm, %.2f mm less than is seen",
-            dent * 1e3, (base.setup().visibleDent() - dent) * 1e3);
+            dent * 1e3, margin * 1e3)
+        + close;
   }
 
   private static String below(PlaceSearch p) {

@@ -10,6 +10,7 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.check.MeshRepair;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
+import gelfront.setup.CaseFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -191,6 +192,7 @@ final class StudyCommandsTest {
     double gate = json.get("places").get(0).get("choices").get(0).get("gate_mm").asDouble();
     assertTrue(gate > 2 && gate < 12, gate + " mm");
     assertTrue(Files.readString(study.resolve("size-sheet.csv")).contains("\"gate, diameter\""));
+    assertTrue(CaseFile.read(study.resolve("size-case.toml")).text().contains("land = "));
     assertTrue(Files.readString(study.resolve("size.html")).contains("What to cut"));
   }
 }
