@@ -224,7 +224,7 @@ final class Sections {
 
   /** Slice whose middle is nearest to a plastisol cell, -1 for the feed system's. */
   int slice(int cell) {
-    return upperShare[cell] > 0.5 ? lower[cell] + 1 : lower[cell];
+    return lower[cell] >= 0 && upperShare[cell] > 0.5 ? lower[cell] + 1 : lower[cell];
   }
 
   /** Metres: of the circle of equal area. */
