@@ -35,6 +35,10 @@ public final class Sizer {
   private final int atOnce;
   private final Progress progress;
   private final List<Search> searches = new ArrayList<>();
+
+  /** Places from here on are only tried where no other will do: no neck is sized for them. */
+  private int asked;
+
   private final List<LoadedCase> chosenCases = new ArrayList<>();
 
   private record Search(String label, Limits.GatePlace place, PlaceSearch of) {}
@@ -74,12 +78,12 @@ public final class Sizer {
       add("place " + (i + 1) + " of the list", given.get(i));
     }
     propose(propose);
+    asked = searches.size();
     search(0);
     boolean none = searches.stream().allMatch(s -> Double.isNaN(s.of().does()));
-    int tried = searches.size();
     if (none && propose == 0 && given.isEmpty()) {
       propose(2);
-      search(tried);
+      search(asked);
     }
     return answer();
   }
@@ -229,7 +233,8 @@ public final class Sizer {
   private Sizing.Place place(Search s, List<LoadedCase> written) {
     boolean found = !Double.isNaN(s.of().does());
     List<Sizing.Choice> choices = found ? choices(s, written) : List.of();
-    Optional<Sizing.Cure> cure = found ? Optional.empty() : cure(s);
+    boolean unasked = searches.indexOf(s) >= asked;
+    Optional<Sizing.Cure> cure = found || unasked ? Optional.empty() : cure(s);
     return new Sizing.Place(
         s.label(),
         s.place().at(),
