@@ -106,22 +106,4 @@ final class SectionStrengthTest {
     assertTrue(aside < 0.6 * middle);
     assertEquals(Math.max(LEAST, exact), aside, 0.1 * middle);
   }
-
-  /** Also those beyond the part's end, nearer to a slice of it than to none. */
-  @Test
-  void theFeedsCellsBearTheLeastWhereverTheyLie() {
-    short[] of = new short[n];
-    for (int c = 0; c < n; c++) {
-      Vec3 p = bar.centre(c); // cut aslant, so that cells lie anywhere between two slices
-      of[c] = (short) (p.x() + p.y() < 20e-3 ? 1 : 0);
-    }
-    SectionStrength s = new SectionStrength(bar, of, 1, SOFT, LEAST);
-    s.bears(core(3e-3, 0), given(0));
-    double[] bears = s.bears(core(3e-3, 0), given(0.06));
-    for (int c = 0; c < n; c++) {
-      if (of[c] == 0) {
-        assertEquals(LEAST, bears[c]);
-      }
-    }
-  }
 }
