@@ -44,6 +44,7 @@ final class LayersTest {
           "run",
           "study",
           "doubt",
+          "calibrate",
           "live",
           "timing",
           "report",

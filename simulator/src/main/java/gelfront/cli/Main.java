@@ -46,6 +46,7 @@ public final class Main {
   private static CommandLine commandLine(Console console) {
     CommandLine line =
         new CommandLine(new Gelfront(console))
+            .addSubcommand(new CalibrateCommand(console))
             .addSubcommand(new CheckCommand(console))
             .addSubcommand(new InspectCommand(console))
             .addSubcommand(new DemoCommand(console))

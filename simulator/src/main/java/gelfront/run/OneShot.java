@@ -186,7 +186,7 @@ final class OneShot {
     return new ShotFlow(feeding, shot.holdTime(), shot.holdPressure(), shot.topUps());
   }
 
-  private static ShotRun.Mouth mouth(Case c) {
+  static ShotRun.Mouth mouth(Case c) {
     return new ShotRun.Mouth(
         new MouthFilm(INJECTOR_FILM, c.shot().temperature()),
         c.shot().holdTime(),

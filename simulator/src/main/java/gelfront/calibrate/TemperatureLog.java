@@ -1,0 +1,64 @@
+package gelfront.calibrate;
+
+import java.util.List;
+
+/**
+ * What a thermometer logged.
+ *
+ * @param times s, rising
+ * @param temperatures °C
+ * @param notes what was assumed or left out, in words
+ */
+public record TemperatureLog(double[] times, double[] temperatures, List<String> notes) {
+  public TemperatureLog {
+    notes = List.copyOf(notes);
+    if (times.length != temperatures.length) {
+      throw new IllegalArgumentException("one temperature for each time");
+    }
+  }
+
+  /** From the hottest reading on, which is time 0: what came before is the pouring. */
+  TemperatureLog cooling() {
+    int hottest = 0;
+    for (int i = 1; i < times.length; i++) {
+      hottest = temperatures[i] > temperatures[hottest] ? i : hottest;
+    }
+    int n = times.length - hottest;
+    double[] t = new double[n];
+    double[] v = new double[n];
+    for (int i = 0; i < n; i++) {
+      t[i] = times[hottest + i] - times[hottest];
+      v[i] = temperatures[hottest + i];
+    }
+    return new TemperatureLog(t, v, notes);
+  }
+
+  /**
+   * Means over so many equal spans of time; spans without a reading are left out.
+   *
+   * @param spans at most
+   */
+  TemperatureLog thinned(int spans) {
+    if (times.length <= spans) {
+      return this;
+    }
+    double end = times[times.length - 1] - times[0];
+    double[] t = new double[spans];
+    double[] v = new double[spans];
+    int[] count = new int[spans];
+    for (int i = 0; i < times.length; i++) {
+      int s = (int) Math.min(spans - 1.0, spans * (times[i] - times[0]) / end);
+      t[s] += times[i];
+      v[s] += temperatures[i];
+      count[s]++;
+    }
+    int n = 0;
+    for (int s = 0; s < spans; s++) {
+      if (count[s] > 0) {
+        t[n] = t[s] / count[s];
+        v[n++] = v[s] / count[s];
+      }
+    }
+    return new TemperatureLog(java.util.Arrays.copyOf(t, n), java.util.Arrays.copyOf(v, n), notes);
+  }
+}

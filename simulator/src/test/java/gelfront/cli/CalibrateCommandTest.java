@@ -1,0 +1,153 @@
+package gelfront.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.run.CoolingCurve;
+import gelfront.run.Sensor;
+import gelfront.setup.CaseFile;
+import gelfront.setup.Change;
+import gelfront.setup.LoadedCase;
+import gelfront.setup.PartLoader;
+import gelfront.voxelize.CaseVoxels;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A tube whose cooling the program itself has calculated, logged with noise, and fitted again. */
+final class CalibrateCommandTest {
+  private static final String TUBE =
+      """
+      name = "Tube"
+      [[part.caliper]]
+      distance = "0 mm"
+      width = "8 mm"
+      height = "8 mm"
+      [[part.caliper]]
+      distance = "20 mm"
+      width = "8 mm"
+      height = "8 mm"
+      [feed]
+      in_mesh = true
+      gate = ["2 mm", "0 mm", "0 mm"]
+      mouth = ["0 mm", "0 mm", "0 mm"]
+      [block]
+      material = "stainless-steel"
+      wall = "3 mm"
+      start = "25 degC"
+      [plastisol]
+      grade = "soft"
+      [shot]
+      temperature = "165 degC"
+      hold_time = "0 s"
+      [numerics]
+      level = "quick"
+      """;
+
+  private static final double TRUE_CONDUCTIVITY = 0.165;
+
+  @TempDir private Path folder;
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private Path caseFile;
+
+  @BeforeEach
+  void writeCase() throws IOException {
+    caseFile = Files.writeString(folder.resolve("tube.toml"), TUBE);
+  }
+
+  private int run(String... args) {
+    out.reset();
+    err.reset();
+    return Main.run(args, print(out), print(err));
+  }
+
+  private static PrintStream print(ByteArrayOutputStream to) {
+    return new PrintStream(to, true, StandardCharsets.UTF_8);
+  }
+
+  private static String text(ByteArrayOutputStream of) {
+    return of.toString(StandardCharsets.UTF_8);
+  }
+
+  private String log() {
+    LoadedCase base = CaseFile.parse("tube.toml", TUBE, folder);
+    LoadedCase truth =
+        base.with(
+            List.of(
+                new Change.Set(
+                    "plastisol.conductivity", Change.quantity(TRUE_CONDUCTIVITY, "W/mK"))));
+    TriangleMesh part = PartLoader.load(base.setup().part()).mesh();
+    CaseVoxels voxels = CaseVoxels.of(truth.setup(), part, Progress.NONE);
+    Sensor sensor =
+        CoolingCurve.of(
+            truth.setup(), voxels, new Vec3(10e-3, 0, 0), 90, Workers.SERIAL, Progress.NONE);
+    Random random = new Random(4);
+    StringBuilder s = new StringBuilder("Time (s);Cup (°C)\n");
+    for (int t = 0; t < 90; t++) {
+      double noisy = sensor.curve().value(t) + (t == 0 ? 0.5 : 0.2 * random.nextGaussian());
+      s.append(String.format(Locale.ROOT, "%d;%.2f%n", t, noisy));
+    }
+    return s.toString();
+  }
+
+  @Test
+  void whatTheTubeWasMadeOfIsFoundAndUsedByName() throws IOException {
+    Path log = Files.writeString(folder.resolve("tube.csv"), log());
+
+    int code =
+        run("calibrate", caseFile.toString(), log.toString(), "--at", "10,0,0", "--name", "jug");
+
+    assertEquals(0, code, text(err));
+    Path done = folder.resolve("tube-calibration");
+    JsonNode n = new ObjectMapper().readTree(done.resolve("calibration.json").toFile());
+    JsonNode k = n.get("found").get(1);
+    assertEquals("conductivity", k.get("name").asText());
+    assertEquals(TRUE_CONDUCTIVITY, k.get("value").asDouble(), 0.04 * TRUE_CONDUCTIVITY);
+    assertTrue(Files.readString(done.resolve("calibration.html")).contains("What is left over"));
+
+    String using =
+        "materials = \"tube-calibration/jug.toml\"\n" + TUBE.replace("\"soft\"", "\"jug\"");
+    LoadedCase later = CaseFile.parse("later.toml", using, folder);
+    assertEquals(k.get("value").asDouble(), later.setup().plastisol().conductivity(), 1e-4);
+    assertTrue(
+        later
+            .materials()
+            .entry("plastisol", "jug")
+            .get("conductivity")
+            .source()
+            .startsWith("fitted to tube.csv (SHA-256 "));
+  }
+
+  @Test
+  void badLogsAndPlacesAreToldInALine() throws IOException {
+    Path log = Files.writeString(folder.resolve("tube.csv"), log() + "30;80\n");
+    String[] args = {"calibrate", caseFile.toString(), log.toString(), "--at", "10,0,0"};
+    assertEquals(ExitCode.INPUT, run(args));
+    assertEquals("tube.csv:92: the clock jumps back: 30", text(err).strip());
+
+    Files.writeString(log, log());
+    args[4] = "10,20,0";
+    assertEquals(ExitCode.INPUT, run(args));
+    assertTrue(text(err).contains("outside the plastisol"), text(err));
+
+    args[2] = folder.resolve("none.csv").toString();
+    assertEquals(ExitCode.INPUT, run(args));
+    assertTrue(text(err).contains("there is no such file"), text(err));
+  }
+}
