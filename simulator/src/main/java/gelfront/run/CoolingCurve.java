@@ -6,11 +6,15 @@ import gelfront.heat.SplitStepper;
 import gelfront.material.HeatCurves;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
+import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
 import gelfront.voxelize.CaseVoxels;
 import java.util.List;
 
-/** What a thermometer in a cooling shot sees; conduction alone, nothing is drawn in. */
+/**
+ * What a thermometer in a cooling shot sees; conduction alone, nothing is drawn in. Steps are those
+ * of the fine level at any: a fit goes by differences of tenths of a kelvin.
+ */
 public final class CoolingCurve {
   /** °C that nothing falls through: runs until it is told to end. */
   private static final double NEVER = -1e6;
@@ -33,7 +37,7 @@ public final class CoolingCurve {
             new SplitStepper(voxels.model(), curves, workers),
             OneShot.mouth(c),
             Events.of(c.shot()),
-            StepControl.tolerance(c.numerics().level(), c.block()),
+            StepControl.tolerance(Numerics.Level.FINE, c.block()),
             List.of(sensor))
         .run(state, NEVER, until, progress);
     return sensor;

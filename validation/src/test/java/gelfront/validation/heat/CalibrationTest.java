@@ -74,7 +74,7 @@ class CalibrationTest {
             new SplitStepper(model, curves, Workers.SERIAL),
             new ShotRun.Mouth(MouthFilm.INSULATED, 0, MouthFilm.INSULATED),
             Events.NONE,
-            StepControl.tolerance(Numerics.Level.NORMAL),
+            StepControl.tolerance(Numerics.Level.FINE),
             List.of(sensor))
         .run(state, -1e6, times[times.length - 1] + 1, Progress.NONE);
     UnivariateFunction seen = sensor.curve();
