@@ -241,7 +241,8 @@ public final class Mobility {
       all += fall > 0 ? fall * fall : 0;
     }
     double along = t[c] - t[beyond];
-    return along * along / all;
+    double most = Math.max(all, along * along); // across a joint of two sizes it isn't in the sum
+    return most > 0 ? along * along / most : 0; // beside air as warm as the liquid nothing falls
   }
 
   /** The wall's own temperature is carried on from the cell opposite, never warmer. */
