@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.finding.Severity;
 import gelfront.mesh.example.Examples;
+import gelfront.run.CaseRunner;
 import gelfront.setup.Case;
 import gelfront.setup.CaseFile;
 import gelfront.setup.Numerics;
@@ -55,6 +58,21 @@ final class ExampleCasesTest {
     assertTrue(c.warnings().isEmpty(), () -> c.warnings().toString());
     assertTrue(v.report().cellsAcross() >= 4, () -> "cells " + v.report().cellsAcross());
     assertTrue(Math.abs(v.report().volumeError()) < 0.05, () -> "" + v.report().volumeError());
+  }
+
+  /** The demo tells of a part that dents and of its cure: it had better be one. */
+  @Test
+  void theDemosCureCures() {
+    assertEquals(Severity.MAY_DENT, verdict("two-bulbs-neck.toml"));
+    assertEquals(Severity.CLEAN, verdict("two-bulbs-cured.toml"));
+  }
+
+  private static Severity verdict(String file) {
+    Case c = CaseFile.read(FOLDER.resolve(file)).setup();
+    return CaseRunner.run(quick(c), PartLoader.load(c.part()).mesh(), Workers.SERIAL, Progress.NONE)
+        .judgement()
+        .findings()
+        .severity();
   }
 
   private static Case quick(Case c) {
