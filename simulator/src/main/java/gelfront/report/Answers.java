@@ -1,5 +1,8 @@
 package gelfront.report;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
@@ -9,7 +12,39 @@ import java.util.Locale;
 
 /** What all answers say of a run, as JSON: millimetres, millilitres, seconds, °C. */
 final class Answers {
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
   private Answers() {}
+
+  /**
+   * An answer's object, to be filled.
+   *
+   * @param schema its name and version
+   */
+  static ObjectNode open(String schema) {
+    return JSON.createObjectNode().put("schema", schema);
+  }
+
+  /** As a file has it. */
+  static String text(ObjectNode n) {
+    try {
+      return JSON.writeValueAsString(n) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** Cells of a table that end a run's line: cycle, gate, unfed, blamed, and no error. */
+  static String cells(RunOutcome o) {
+    return String.join(
+        ",",
+        PocketsCsv.number(o.cycle(), 1),
+        PocketsCsv.number(o.gateSets(), 2),
+        PocketsCsv.number(o.unfedShare() * 100, 2),
+        PocketsCsv.cell(blamed(o)),
+        "");
+  }
 
   static void put(ObjectNode n, Ran ran) {
     ran.outcome().ifPresentOrElse(o -> put(n, o), () -> n.put("error", ran.error()));

@@ -1,8 +1,5 @@
 package gelfront.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.Calibrated;
@@ -83,9 +80,7 @@ public final class CalibrationFiles {
 
   /** {@code gelfront calibration 1}. */
   public static String json(Calibrated c) {
-    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    ObjectNode n = mapper.createObjectNode();
-    n.put("schema", "gelfront calibration 1");
+    ObjectNode n = Answers.open("gelfront calibration 1");
     n.put("name", c.name());
     n.put("log", c.log());
     n.put("log_sha256", c.hash());
@@ -113,11 +108,7 @@ public final class CalibrationFiles {
     Answers.number(n, "residuals_follow", c.follows());
     c.notes().forEach(n.putArray("notes")::add);
     curves(n, c);
-    try {
-      return mapper.writeValueAsString(n) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Answers.text(n);
   }
 
   private static void curves(ObjectNode n, Calibrated c) {

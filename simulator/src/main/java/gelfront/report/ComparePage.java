@@ -1,8 +1,5 @@
 package gelfront.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.finding.Pocket;
 import java.util.List;
@@ -64,9 +61,7 @@ public final class ComparePage {
 
   /** {@code gelfront compare 1}. */
   public static String json(Designs d) {
-    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    ObjectNode n = mapper.createObjectNode();
-    n.put("schema", "gelfront compare 1");
+    ObjectNode n = Answers.open("gelfront compare 1");
     n.put("verdict", d.verdict());
     var designs = n.putArray("designs");
     d.all().forEach(one -> put(designs.addObject(), one));
@@ -76,11 +71,7 @@ public final class ComparePage {
       row.put("input", r.name());
       r.values().forEach(row.putArray("values")::add);
     }
-    try {
-      return mapper.writeValueAsString(n) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Answers.text(n);
   }
 
   private static void put(ObjectNode n, Designs.Design d) {

@@ -1,8 +1,5 @@
 package gelfront.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.Doubt;
@@ -41,18 +38,12 @@ public final class DoubtFiles {
         PocketsCsv.number(o.dentHigh() * 1e3, 4),
         PocketsCsv.number(d.low(o) * 1e3, 4),
         PocketsCsv.number(d.high(o) * 1e3, 4),
-        PocketsCsv.number(o.cycle(), 1),
-        PocketsCsv.number(o.gateSets(), 2),
-        PocketsCsv.number(o.unfedShare() * 100, 2),
-        PocketsCsv.cell(Answers.blamed(o)),
-        "");
+        Answers.cells(o));
   }
 
   /** {@code gelfront doubt 1}. */
   public static String json(Doubt d) {
-    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    ObjectNode n = mapper.createObjectNode();
-    n.put("schema", "gelfront doubt 1");
+    ObjectNode n = Answers.open("gelfront doubt 1");
     n.put("name", d.name());
     n.put("level", d.level());
     Answers.number(n, "visible_dent_mm", d.visible() * 1e3);
@@ -81,11 +72,7 @@ public final class DoubtFiles {
       c.values().forEach(values::add);
       Answers.put(one, c.ran());
     }
-    try {
-      return mapper.writeValueAsString(n) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Answers.text(n);
   }
 
   private static void unknown(ObjectNode n, Doubt.Unknown u, Doubt.Influence i) {

@@ -1,8 +1,5 @@
 package gelfront.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.DentMap;
@@ -42,18 +39,12 @@ public final class MapFiles {
         PocketsCsv.number(o.dentLow() * 1e3, 4),
         PocketsCsv.number(o.dentHigh() * 1e3, 4),
         m.safe(ran) ? "no" : "yes",
-        PocketsCsv.number(o.cycle(), 1),
-        PocketsCsv.number(o.gateSets(), 2),
-        PocketsCsv.number(o.unfedShare() * 100, 2),
-        PocketsCsv.cell(Answers.blamed(o)),
-        "");
+        Answers.cells(o));
   }
 
   /** {@code gelfront map 1}. */
   public static String json(DentMap m) {
-    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    ObjectNode n = mapper.createObjectNode();
-    n.put("schema", "gelfront map 1");
+    ObjectNode n = Answers.open("gelfront map 1");
     n.put("name", m.name());
     n.put("level", m.level());
     Answers.number(n, "visible_dent_mm", m.visible() * 1e3);
@@ -64,11 +55,7 @@ public final class MapFiles {
     for (int r = 0; r < m.runs().size(); r++) {
       row(runs, m, r);
     }
-    try {
-      return mapper.writeValueAsString(n) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Answers.text(n);
   }
 
   private static void row(ArrayNode runs, DentMap m, int r) {

@@ -1,8 +1,5 @@
 package gelfront.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.Ran;
@@ -18,9 +15,7 @@ public final class RemediesFiles {
 
   /** {@code gelfront remedies 1}. */
   public static String json(Remedies r) {
-    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    ObjectNode n = mapper.createObjectNode();
-    n.put("schema", "gelfront remedies 1");
+    ObjectNode n = Answers.open("gelfront remedies 1");
     n.put("name", r.name());
     n.put("level", r.level());
     n.put("verdict", r.verdict());
@@ -34,11 +29,7 @@ public final class RemediesFiles {
     r.notRun().forEach(l -> left.addObject().put("what", l.label()).put("why", l.why()));
     ArrayNode cautions = n.putArray("cautions");
     Cautions.ALL.forEach(cautions::add);
-    try {
-      return mapper.writeValueAsString(n) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Answers.text(n);
   }
 
   private static void lines(ArrayNode to, Remedies r, List<Remedies.Line> lines) {

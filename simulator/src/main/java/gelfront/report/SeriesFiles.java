@@ -1,8 +1,5 @@
 package gelfront.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.SeriesAnswer;
 import gelfront.answer.ShotRow;
@@ -40,9 +37,7 @@ public final class SeriesFiles {
 
   /** {@code gelfront series 1}. */
   public static String json(SeriesAnswer a) {
-    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    ObjectNode n = mapper.createObjectNode();
-    n.put("schema", "gelfront series 1");
+    ObjectNode n = Answers.open("gelfront series 1");
     n.put("name", a.name());
     n.put("level", a.level());
     n.put("verdict", SeriesPage.verdict(a));
@@ -57,11 +52,7 @@ public final class SeriesFiles {
     a.shots().forEach(r -> put(shots.addObject(), r));
     a.settled().ifPresent(r -> put(n.putObject("settled"), r));
     a.fastest().ifPresent(r -> put(n.putObject("fastest"), r));
-    try {
-      return mapper.writeValueAsString(n) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Answers.text(n);
   }
 
   private static void put(ObjectNode n, ShotRow r) {

@@ -1,8 +1,5 @@
 package gelfront.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.Sizing;
 
@@ -12,9 +9,7 @@ public final class SizeFiles {
 
   /** {@code gelfront size 1}. */
   public static String json(Sizing s) {
-    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    ObjectNode n = mapper.createObjectNode();
-    n.put("schema", "gelfront size 1");
+    ObjectNode n = Answers.open("gelfront size 1");
     n.put("name", s.name());
     n.put("verdict", s.verdict());
     Answers.number(n, "visible_dent_mm", s.visible() * 1e3);
@@ -22,11 +17,7 @@ public final class SizeFiles {
     s.best().ifPresentOrElse(p -> n.put("best", p.label()), () -> n.putNull("best"));
     var places = n.putArray("places");
     s.places().forEach(p -> place(places.addObject(), p, s.visible()));
-    try {
-      return mapper.writeValueAsString(n) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Answers.text(n);
   }
 
   private static void place(ObjectNode n, Sizing.Place p, double visible) {

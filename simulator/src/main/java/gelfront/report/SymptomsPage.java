@@ -1,8 +1,5 @@
 package gelfront.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.Diagnosis;
@@ -63,9 +60,7 @@ public final class SymptomsPage {
 
   /** {@code gelfront symptoms 1}. */
   public static String json(Diagnosis d, List<String> bearing) {
-    ObjectMapper mapper = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    ObjectNode n = mapper.createObjectNode();
-    n.put("schema", "gelfront symptoms 1");
+    ObjectNode n = Answers.open("gelfront symptoms 1");
     n.put("verdict", d.verdict());
     n.put("fault", lower(d.fault()));
     n.put("certainty", lower(d.certainty()));
@@ -81,11 +76,7 @@ public final class SymptomsPage {
     texts(n.putArray("try"), d.steps());
     texts(n.putArray("result"), bearing);
     texts(n.putArray("cautions"), Cautions.ALL);
-    try {
-      return mapper.writeValueAsString(n) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return Answers.text(n);
   }
 
   private static String lower(Enum<?> e) {

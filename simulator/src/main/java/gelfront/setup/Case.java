@@ -106,27 +106,15 @@ public record Case(
 
   /** The same calculated otherwise. */
   public Case with(Numerics other) {
-    return new Case(
-        name,
-        part,
-        copies,
-        feed,
-        growths,
-        block,
-        plastisol,
-        shot,
-        up,
-        clampingForce,
-        cavities,
-        other,
-        rhythm,
-        visibleDent,
-        limits,
-        warnings);
+    return with(other, rhythm);
   }
 
   /** The same case in another row of shots. */
   public Case with(Rhythm other) {
+    return with(numerics, other);
+  }
+
+  private Case with(Numerics otherNumerics, Rhythm otherRhythm) {
     return new Case(
         name,
         part,
@@ -139,8 +127,8 @@ public record Case(
         up,
         clampingForce,
         cavities,
-        numerics,
-        other,
+        otherNumerics,
+        otherRhythm,
         visibleDent,
         limits,
         warnings);

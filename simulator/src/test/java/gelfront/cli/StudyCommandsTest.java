@@ -11,6 +11,7 @@ import gelfront.mesh.check.MeshRepair;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
 import gelfront.setup.CaseFile;
+import gelfront.study.StudyCases;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -25,39 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 final class StudyCommandsTest {
-  private static final String BEAN =
-      """
-      name = "Bean"
-      visible_dent = "0.1 mm"
-      [[part.caliper]]
-      distance = "0 mm"
-      width = "6 mm"
-      height = "6 mm"
-      [[part.caliper]]
-      distance = "8 mm"
-      width = "12 mm"
-      height = "12 mm"
-      [[part.caliper]]
-      distance = "20 mm"
-      width = "5 mm"
-      height = "5 mm"
-      [gate]
-      at = ["0 mm", "0 mm", "0 mm"]
-      direction = [-1, 0, 0]
-      size = "2 mm"
-      land = "2 mm"
-      [sprue]
-      diameter = "8 mm"
-      length = "20 mm"
-      [block]
-      wall = "10 mm"
-      [plastisol]
-      grade = "soft"
-      [shot]
-      temperature = "165 degC"
-      [numerics]
-      level = "quick"
-      """;
+  private static final String BEAN = "visible_dent = \"0.1 mm\"\n" + StudyCases.BEAN;
 
   @TempDir private Path folder;
   private Path bean;

@@ -1,8 +1,8 @@
 package gelfront.study;
 
 /** A small part that takes a second, measured with calipers, so that no file is needed. */
-final class StudyCases {
-  static final String BEAN =
+public final class StudyCases {
+  public static final String BEAN =
       """
       name = "Bean"
       [[part.caliper]]
