@@ -63,11 +63,7 @@ final class DoubtCommand implements Callable<Integer> {
       description = "That cutters and files are off at most; left out: ${DEFAULT-VALUE}.")
   private String size;
 
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FOLDER",
-      description = "The study's folder; left out: beside the case, named after it.")
-  private Path folder;
+  @Mixin private StudyPlace place;
 
   @Mixin private Answers answers;
   @Mixin private Threads threads;
@@ -79,7 +75,7 @@ final class DoubtCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     try (StudyDesk desk =
-        new StudyDesk(console, answers, threads.count(), caseFile, folder, true)) {
+        new StudyDesk(console, answers, threads.count(), caseFile, place.folder(), true)) {
       Doubt doubt = study(desk.base()).run(desk.study(), desk.progress());
       desk.write("doubt.csv", DoubtFiles.csv(doubt));
       desk.write("doubt.json", DoubtFiles.json(doubt));

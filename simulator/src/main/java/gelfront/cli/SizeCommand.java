@@ -68,11 +68,7 @@ final class SizeCommand implements Callable<Integer> {
       description = "Also sizes a gate at the N thickest places.")
   private int propose;
 
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FOLDER",
-      description = "The study's folder; left out: beside the case, named after it.")
-  private Path folder;
+  @Mixin private StudyPlace place;
 
   @Option(
       names = "--no-flow",
@@ -89,7 +85,7 @@ final class SizeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     try (StudyDesk desk =
-        new StudyDesk(console, answers, threads.count(), caseFile, folder, !noFlow)) {
+        new StudyDesk(console, answers, threads.count(), caseFile, place.folder(), !noFlow)) {
       Sizer sizer = sizer(desk);
       Sizing sizing = sizer.run(Math.max(0, propose));
       desk.write("size.json", SizeFiles.json(sizing));

@@ -4,6 +4,7 @@ import gelfront.study.Job;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -20,11 +21,7 @@ final class StudyOptions {
 
   private String level = "quick";
 
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "FOLDER",
-      description = "The study's folder; left out: beside the case, named after it.")
-  private Path folder;
+  @Mixin private StudyPlace place;
 
   @Option(
       names = "--no-flow",
@@ -44,7 +41,7 @@ final class StudyOptions {
   }
 
   Path folder() {
-    return folder;
+    return place.folder();
   }
 
   boolean flow() {

@@ -52,11 +52,16 @@ public final class CalibrationFiles {
     return c.found().stream().filter(f -> f.name().equals(name)).findFirst();
   }
 
-  /** Start and end keep their distance; what the fit moves, they and no-flow move by. */
+  /** Start and end keep their distance; no-flow, which no cooling curve tells, goes with them. */
   private static void gelling(Map<String, Ranged> all, Found f, String source) {
     double half = 0.5 * (all.get("gel_start").typical() - all.get("gel_end").typical());
     all.put("gel_start", moved(f, half, source));
     all.put("gel_end", moved(f, -half, source));
+    Ranged known = all.get("no_flow");
+    double by = f.value() - f.before();
+    String moved = known.source() + ", moved with the fitted gelling";
+    all.put(
+        "no_flow", new Ranged(known.low() + by, known.typical() + by, known.high() + by, moved));
   }
 
   private static Ranged moved(Found f, double by, String source) {

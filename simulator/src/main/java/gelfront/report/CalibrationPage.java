@@ -71,8 +71,7 @@ public final class CalibrationPage {
   }
 
   private static void frame(Html h, int height, String words, Scale x, Scale y, String unit) {
-    String box = "0 0 " + WIDTH + " " + height;
-    h.open("svg", "class", "chart", "viewBox", box, "role", "img", "aria-label", words);
+    Svg.open(h, WIDTH, height, words);
     for (double v : y.lines()) {
       Svg.line(h, LEFT, py(y, v, height), WIDTH - RIGHT, py(y, v, height), RULE, "1.5");
       Svg.text(h, LEFT - 8, py(y, v, height) + 6, "end", Say.tick(v, y.step()), GREY);

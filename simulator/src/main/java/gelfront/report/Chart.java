@@ -65,16 +65,7 @@ final class Chart {
   record Mark(double time, String label) {}
 
   private void draw(Html h, List<Mark> marks) {
-    h.open(
-        "svg",
-        "class",
-        "chart",
-        "viewBox",
-        "0 0 " + WIDTH + " " + HEIGHT,
-        "role",
-        "img",
-        "aria-label",
-        name);
+    Svg.open(h, WIDTH, HEIGHT, name);
     for (double v : y.lines()) {
       Svg.line(h, LEFT, py(v), WIDTH - RIGHT, py(v), "#e4e1d8", "1.5");
       Svg.text(h, LEFT - 8, py(v) + 6, "end", Say.tick(v, y.step()), "#525c62");

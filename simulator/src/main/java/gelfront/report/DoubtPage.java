@@ -62,11 +62,6 @@ public final class DoubtPage {
     Cautions.section(h);
   }
 
-  private static Html drawing(Html h, int height, String words) {
-    String box = "0 0 " + WIDTH + " " + height;
-    return h.open("svg", "class", "chart", "viewBox", box, "role", "img", "aria-label", words);
-  }
-
   private static void bars(Html h, Doubt d) {
     double[][] bounds = d.bounds();
     double most =
@@ -75,7 +70,7 @@ public final class DoubtPage {
     int step = bounds.length > 60 ? 4 : 13;
     int height = 70 + step * bounds.length;
     int left = 40;
-    drawing(h, height, "dent depth of every plausible case, millimetres");
+    Svg.open(h, WIDTH, height, "dent depth of every plausible case, millimetres");
     for (double v : x.lines()) {
       double p = left + x.share(v) * (WIDTH - RIGHT - left);
       Svg.line(h, p, 8, p, height - 52, RULE, "1.5");
@@ -98,7 +93,7 @@ public final class DoubtPage {
     int height = 78 + ROW * d.influences().size();
     boolean signed = d.influences().stream().anyMatch(i -> i.value() < 0 || i.low() < 0);
     Scale x = Scale.exact(signed ? -1 : 0, 1, 4);
-    drawing(h, height, "how far each unknown decides");
+    Svg.open(h, WIDTH, height, "how far each unknown decides");
     for (double v : x.lines()) {
       Svg.line(h, px(x, v), 4, px(x, v), height - 68, v == 0 ? INK : RULE, "1.5");
       Svg.text(h, px(x, v), height - 44, "middle", Say.tick(v, x.step()), GREY);

@@ -62,9 +62,8 @@ final class HeatMap {
    * @param words what is shown, with its unit
    */
   void draw(Html h, String words) {
-    String box = "0 0 " + WIDTH + " " + HEIGHT;
     String label = words + " over " + map.x().name() + " and " + map.y().name();
-    h.open("svg", "class", "chart", "viewBox", box, "role", "img", "aria-label", label);
+    Svg.open(h, WIDTH, HEIGHT, label);
     colours(h);
     lines(h);
     safe(h);

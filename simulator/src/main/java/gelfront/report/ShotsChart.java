@@ -35,16 +35,7 @@ final class ShotsChart {
   }
 
   void draw(Html h) {
-    h.open(
-        "svg",
-        "class",
-        "chart",
-        "viewBox",
-        "0 0 " + WIDTH + " " + HEIGHT,
-        "role",
-        "img",
-        "aria-label",
-        "deepest dent and mould temperature of each shot");
+    Svg.open(h, WIDTH, HEIGHT, "deepest dent and mould temperature of each shot");
     Svg.text(
         h,
         LEFT,

@@ -49,17 +49,7 @@ final class SizeCurve {
   }
 
   void draw(Html h) {
-    String box = "0 0 " + WIDTH + " " + HEIGHT;
-    h.open(
-        "svg",
-        "class",
-        "chart",
-        "viewBox",
-        box,
-        "role",
-        "img",
-        "aria-label",
-        "deepest dent over the gate's size");
+    Svg.open(h, WIDTH, HEIGHT, "deepest dent over the gate's size");
     for (double v : y.lines()) {
       Svg.line(h, LEFT, py(v), WIDTH - RIGHT, py(v), "#e4e1d8", "1.5");
       Svg.text(h, LEFT - 8, py(v) + 6, "end", Say.tick(v, y.step()), INK);

@@ -4,6 +4,16 @@ package gelfront.report;
 final class Svg {
   private Svg() {}
 
+  /**
+   * Opens a drawing.
+   *
+   * @param label what it shows, for those who can't see it
+   */
+  static void open(Html h, int width, int height, String label) {
+    String box = "0 0 " + width + " " + height;
+    h.open("svg", "class", "chart", "viewBox", box, "role", "img", "aria-label", label);
+  }
+
   static void line(Html h, double x1, double y1, double x2, double y2, String ink, String width) {
     h.empty(
         "line",

@@ -125,6 +125,8 @@ final class CalibrateCommandTest {
         "materials = \"tube-calibration/jug.toml\"\n" + TUBE.replace("\"soft\"", "\"jug\"");
     LoadedCase later = CaseFile.parse("later.toml", using, folder);
     assertEquals(k.get("value").asDouble(), later.setup().plastisol().conductivity(), 1e-4);
+    double apart = later.setup().plastisol().gelStart() - later.setup().plastisol().noFlow();
+    assertEquals(10, apart, 0.05, "no-flow moves with gelling");
     assertTrue(
         later
             .materials()
