@@ -24,7 +24,7 @@ import picocli.CommandLine.TypeConversionException;
 final class InspectCommand implements Callable<Integer> {
   private final Console console;
 
-  @Parameters(paramLabel = "MESH", description = "An STL file, binary or text.")
+  @Parameters(paramLabel = "MESH", description = "An STL, 3MF, OBJ or PLY file.")
   private Path mesh;
 
   @Option(
@@ -49,6 +49,8 @@ final class InspectCommand implements Callable<Integer> {
         case "cm" -> LengthUnit.CM;
         case "m" -> LengthUnit.M;
         case "inch", "in", "inches" -> LengthUnit.INCH;
+        case "foot", "feet" -> LengthUnit.FOOT;
+        case "micron", "microns" -> LengthUnit.MICRON;
         default -> throw new TypeConversionException("\"" + word + "\" is not mm, cm, m or inch");
       };
     }

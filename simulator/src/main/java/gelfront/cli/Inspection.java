@@ -5,13 +5,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.base.Quantities;
 import gelfront.mesh.Box;
 import gelfront.mesh.MeshException;
-import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.check.MeshCheck;
 import gelfront.mesh.check.MeshRepair;
 import gelfront.mesh.check.MeshReport;
 import gelfront.mesh.check.PreparedMesh;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
+import gelfront.mesh.io.RawMesh;
 import gelfront.voxelize.UnionVolume;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,15 +38,16 @@ record Inspection(
 
   static Inspection of(Path path, Optional<LengthUnit> unit) {
     String file = String.valueOf(path.getFileName());
-    TriangleMesh mesh;
+    RawMesh raw;
     try {
-      mesh = MeshFiles.read(path, unit);
+      raw = MeshFiles.load(path, unit);
     } catch (MeshException e) {
       return refused(file, e, Optional.empty());
     }
     try {
-      PreparedMesh prepared = MeshRepair.prepare(mesh, MeshRepair.WELD);
-      List<String> reasons = new ArrayList<>(prepared.report().reasons());
+      PreparedMesh prepared = MeshRepair.prepare(raw.mesh(), MeshRepair.WELD);
+      List<String> reasons = new ArrayList<>(raw.notes());
+      reasons.addAll(prepared.report().reasons());
       reasons.addAll(prepared.repairs());
       return new Inspection(
           file,
@@ -55,7 +56,7 @@ record Inspection(
           Optional.of(prepared.report()),
           Optional.of(prepared));
     } catch (MeshException e) {
-      return refused(file, e, Optional.of(MeshCheck.inspect(mesh)));
+      return refused(file, e, Optional.of(MeshCheck.inspect(raw.mesh())));
     }
   }
 

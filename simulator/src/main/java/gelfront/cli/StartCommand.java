@@ -28,7 +28,7 @@ import picocli.CommandLine.Parameters;
 final class StartCommand implements Callable<Integer> {
   private final Console console;
 
-  @Parameters(paramLabel = "MESH", description = "An STL file, binary or text.")
+  @Parameters(paramLabel = "MESH", description = "An STL, 3MF, OBJ or PLY file.")
   private Path mesh;
 
   @Option(

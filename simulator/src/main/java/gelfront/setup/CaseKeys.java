@@ -33,7 +33,7 @@ public final class CaseKeys {
         limits
         series
       [part]
-        mesh             STL file or list of files, from this file's folder
+        mesh             STL, 3MF, OBJ or PLY file, or a list of such, from this file's folder
         unit             of the mesh: mm, cm, m or inch
         caliper          rows measured from the nose, instead of a mesh
         copy             further cavities of the same shape, each with its own gate

@@ -5,6 +5,7 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.check.MeshRepair;
 import gelfront.mesh.check.PreparedMesh;
 import gelfront.mesh.io.MeshFiles;
+import gelfront.mesh.io.RawMesh;
 import gelfront.mesh.shape.Loft;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,9 +29,10 @@ public final class PartLoader {
     List<String> repairs = new ArrayList<>();
     for (Path file : shape.files()) {
       String name = String.valueOf(file.getFileName());
-      TriangleMesh raw = MeshFiles.read(file, shape.unit());
+      RawMesh raw = MeshFiles.load(file, shape.unit());
+      raw.notes().forEach(n -> repairs.add(name + ": " + n));
       try {
-        PreparedMesh one = MeshRepair.prepare(raw, MeshRepair.WELD);
+        PreparedMesh one = MeshRepair.prepare(raw.mesh(), MeshRepair.WELD);
         one.repairs().forEach(r -> repairs.add(name + ": " + r));
         all = all == null ? one.mesh() : all.plus(one.mesh());
       } catch (MeshException e) {

@@ -35,6 +35,8 @@ final class PartReader {
     u.put("m", LengthUnit.M);
     u.put("inch", LengthUnit.INCH);
     u.put("in", LengthUnit.INCH);
+    u.put("foot", LengthUnit.FOOT);
+    u.put("micron", LengthUnit.MICRON);
     return u;
   }
 

@@ -5,6 +5,7 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
+import gelfront.mesh.io.RawMesh;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -47,7 +48,7 @@ public record StarterGuess(
   public record Unit(LengthUnit unit, TriangleMesh mesh) {
     /** As a case file states it. */
     public String word() {
-      return unit.name().toLowerCase(Locale.ROOT);
+      return unit.word();
     }
   }
 
@@ -61,7 +62,11 @@ public record StarterGuess(
     if (stated.isPresent()) {
       return new Unit(stated.get(), MeshFiles.read(file, stated));
     }
-    TriangleMesh mm = MeshFiles.read(file, Optional.of(LengthUnit.MM));
+    RawMesh raw = MeshFiles.unsized(file);
+    if (raw.own().isPresent()) {
+      return new Unit(raw.own().get(), raw.mesh());
+    }
+    TriangleMesh mm = raw.mesh();
     Vec3 s = mm.box().size();
     double longest = Math.max(s.x(), Math.max(s.y(), s.z())) / LengthUnit.MM.metres();
     for (LengthUnit u : List.of(LengthUnit.MM, LengthUnit.INCH, LengthUnit.CM, LengthUnit.M)) {

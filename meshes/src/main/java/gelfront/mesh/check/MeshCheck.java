@@ -3,7 +3,6 @@ package gelfront.mesh.check;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -40,7 +39,7 @@ public final class MeshCheck {
     int open = openEdges();
     List<MeshReport.Shell> list = shellList();
     int zero = zeroArea(mesh);
-    int duplicates = duplicates(mesh);
+    int duplicates = new Repeats(mesh).count();
     List<int[]> overlaps = open == 0 ? overlaps() : List.of();
     note(zero, "triangles without area");
     note(duplicates, "triangles that repeat another");
@@ -162,36 +161,6 @@ public final class MeshCheck {
       n += e.cross(m.vertex(m.corner(t, 2)).minus(a)).length() == 0 ? 1 : 0;
     }
     return n;
-  }
-
-  static int duplicates(TriangleMesh m) {
-    long[] keys = new long[m.triangleCount()];
-    for (int t = 0; t < keys.length; t++) {
-      keys[t] = key(m, t);
-    }
-    Arrays.sort(keys);
-    int n = 0;
-    for (int t = 1; t < keys.length; t++) {
-      n += keys[t] == keys[t - 1] ? 1 : 0;
-    }
-    return n;
-  }
-
-  /**
-   * Same for triangles with the same three corners, in any order; exact up to two million corners,
-   * beyond that every triangle counts as different.
-   */
-  static long key(TriangleMesh m, int t) {
-    if (m.vertexCount() >= 0x1F_FFFF) {
-      return -t - 1L;
-    }
-    long a = m.corner(t, 0);
-    long b = m.corner(t, 1);
-    long c = m.corner(t, 2);
-    long lo = Math.min(a, Math.min(b, c));
-    long hi = Math.max(a, Math.max(b, c));
-    long mid = a + b + c - lo - hi;
-    return (lo * 0x1F_FFFFL + mid) * 0x1F_FFFFL + hi;
   }
 
   private List<int[]> overlaps() {

@@ -6,11 +6,9 @@ import gelfront.mesh.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 
 /** Makes a mesh closed and consistently wound, tells what it did, or refuses. */
 public final class MeshRepair {
@@ -66,17 +64,14 @@ public final class MeshRepair {
 
   /** Without empty triangles and without any that another repeats. */
   private static TriangleMesh withoutWalls(TriangleMesh mesh) {
-    Map<Long, Integer> uses = new HashMap<>(2 * mesh.triangleCount());
-    for (int t = 0; t < mesh.triangleCount(); t++) {
-      uses.merge(MeshCheck.key(mesh, t), 1, Integer::sum);
-    }
+    Repeats repeats = new Repeats(mesh);
     int[] kept = new int[3 * mesh.triangleCount()];
     int n = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {
       int a = mesh.corner(t, 0);
       int b = mesh.corner(t, 1);
       int c = mesh.corner(t, 2);
-      if (a != b && b != c && c != a && uses.get(MeshCheck.key(mesh, t)) == 1) {
+      if (a != b && b != c && c != a && repeats.uses(t) == 1) {
         kept[n++] = a;
         kept[n++] = b;
         kept[n++] = c;
@@ -106,12 +101,12 @@ public final class MeshRepair {
   private static TriangleMesh drop(TriangleMesh mesh, List<String> repairs) {
     int[] kept = new int[3 * mesh.triangleCount()];
     int n = 0;
-    Set<Long> seen = new HashSet<>(2 * mesh.triangleCount());
+    Repeats repeats = new Repeats(mesh);
     for (int t = 0; t < mesh.triangleCount(); t++) {
       int a = mesh.corner(t, 0);
       int b = mesh.corner(t, 1);
       int c = mesh.corner(t, 2);
-      if (a != b && b != c && c != a && seen.add(MeshCheck.key(mesh, t))) {
+      if (a != b && b != c && c != a && !repeats.repeats(t)) {
         kept[n++] = a;
         kept[n++] = b;
         kept[n++] = c;

@@ -1,50 +1,69 @@
 package gelfront.mesh.io;
 
 import gelfront.mesh.MeshException;
-import gelfront.mesh.TriangleMesh;
-import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * STL as text: {@code solid, facet normal, outer loop, vertex x y z} thrice, {@code endloop,
- * endfacet, endsolid}; any case, any white space, several solids in one file.
+ * endfacet, endsolid}; any case, any white space and ends of lines, several solids in one file
+ * (StereoLithography Interface Specification, 3D Systems, 1988, as quoted in M. Burns, Automated
+ * Fabrication, 1993, 6.5).
  */
 final class AsciiStl implements MeshReader {
+  /** Bytes of text that a triangle takes, roughly. */
+  private static final int TRIANGLE = 250;
+
   @Override
   public boolean claims(byte[] content) {
-    return looksLikeText(content) && new Words(content).startsWith("solid");
+    return looksLikeText(content) && "solid".equals(new Words(content).next());
   }
 
-  /** No zero bytes and hardly any control characters near the start. */
+  /** No zero bytes and no control characters near the start. */
   static boolean looksLikeText(byte[] content) {
-    int odd = 0;
     int n = Math.min(content.length, 1024);
     for (int i = 0; i < n; i++) {
-      if (content[i] == 0) {
+      boolean odd = content[i] >= 0 && content[i] < 32 && !Character.isWhitespace(content[i]);
+      boolean atEnd = (content[i] == 0 || content[i] == 26) && padding(content, i);
+      if (odd && !atEnd) {
         return false;
       }
-      odd += content[i] > 0 && content[i] < 32 && !Character.isWhitespace(content[i]) ? 1 : 0;
     }
-    return n > 0 && odd == 0;
+    return n > 0;
+  }
+
+  private static boolean padding(byte[] content, int from) {
+    for (int i = from; i < content.length; i++) {
+      if (content[i] != 0 && content[i] != 26) {
+        return false;
+      }
+    }
+    return true;
   }
 
   @Override
-  public TriangleMesh read(byte[] content, double metres) {
+  public RawMesh read(byte[] content, Optional<LengthUnit> stated) {
     Words words = new Words(content);
-    MeshAssembler mesh = new MeshAssembler(metres, content.length / 250);
+    MeshAssembler mesh = new MeshAssembler(MeshReader.metres(stated), content.length / TRIANGLE);
     boolean open = false;
     String w = words.next();
     while (w != null) {
       switch (w) {
         case "solid" -> {
-          words.skipLine();
+          skipName(words);
           open = true;
         }
         case "facet" -> facet(words, mesh);
+        case "end" -> {
+          words.expect("solid");
+          words.skipLine();
+          open = false;
+        }
         case "endsolid" -> {
           words.skipLine();
           open = false;
         }
-        default -> throw words.error("expected facet or endsolid, found \"" + w + "\"");
+        default -> throw words.error("expected facet or endsolid, found " + Words.quoted(w));
       }
       w = words.next();
     }
@@ -54,7 +73,25 @@ final class AsciiStl implements MeshReader {
     if (mesh.triangleCount() == 0) {
       throw new MeshException("no triangles in it");
     }
-    return mesh.mesh();
+    return RawMesh.of(mesh.mesh(), List.of());
+  }
+
+  /** A solid's name ends with the line, unless all of the file stands in one. */
+  private static void skipName(Words words) {
+    String last = "";
+    int[] before = words.mark();
+    int[] here = words.mark();
+    String w = words.onLine();
+    while (w != null) {
+      if (last.equals("facet") && w.equals("normal") && words.onLine() != null) {
+        words.back(before);
+        return;
+      }
+      last = w;
+      before = here;
+      here = words.mark();
+      w = words.onLine();
+    }
   }
 
   private static void facet(Words words, MeshAssembler mesh) {
@@ -72,87 +109,5 @@ final class AsciiStl implements MeshReader {
     }
     words.expect("endloop");
     words.expect("endfacet");
-  }
-
-  /** Words of a text, lower case, with the line they stand in. */
-  private static final class Words {
-    private final byte[] text;
-    private int at;
-    private int line = 1;
-
-    Words(byte[] text) {
-      this.text = text;
-    }
-
-    boolean startsWith(String word) {
-      return word.equals(next());
-    }
-
-    /** The next word, null at the end. */
-    String next() {
-      skipSpace();
-      int from = at;
-      while (at < text.length && text[at] > ' ') {
-        at++;
-      }
-      return at == from && at == text.length
-          ? null
-          : new String(text, from, at - from, StandardCharsets.ISO_8859_1)
-              .toLowerCase(java.util.Locale.ROOT);
-    }
-
-    private void skipSpace() {
-      while (at < text.length && text[at] >= 0 && text[at] <= ' ') {
-        line += text[at] == '\n' ? 1 : 0;
-        at++;
-      }
-    }
-
-    void skipWord() {
-      if (next() == null) {
-        throw cut();
-      }
-    }
-
-    void skipLine() {
-      while (at < text.length && text[at] != '\n' && text[at] != '\r') {
-        at++;
-      }
-    }
-
-    void expect(String word) {
-      String w = next();
-      if (w == null) {
-        throw cut();
-      }
-      if (!w.equals(word)) {
-        throw error("expected " + word + ", found \"" + w + "\"");
-      }
-    }
-
-    double number() {
-      String w = next();
-      if (w == null) {
-        throw cut();
-      }
-      double d;
-      try {
-        d = Double.parseDouble(w);
-      } catch (NumberFormatException e) {
-        throw error("not a number: \"" + w + "\"");
-      }
-      if (!Double.isFinite(d)) {
-        throw error("a coordinate is " + w);
-      }
-      return d;
-    }
-
-    private MeshException cut() {
-      return error("the file is cut short");
-    }
-
-    MeshException error(String what) {
-      return new MeshException("line " + line + ": " + what);
-    }
   }
 }

@@ -1,12 +1,19 @@
 package gelfront.mesh.io;
 
 import gelfront.mesh.MeshException;
-import gelfront.mesh.TriangleMesh;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
-/** Binary STL: 80 bytes of header, a count, then 50 bytes a triangle, little-endian. */
+/**
+ * Binary STL: 80 bytes of header, a count, then 50 bytes a triangle, little-endian (source as in
+ * {@link AsciiStl}). A count that is too low with whole triangles behind it, and bytes behind the
+ * last triangle, are taken for what sloppy programs write, and told; a count that is too high means
+ * that something is missing.
+ */
 final class BinaryStl implements MeshReader {
   static final int HEAD = 84;
   static final int TRIANGLE = 50;
@@ -27,25 +34,11 @@ final class BinaryStl implements MeshReader {
   }
 
   @Override
-  public TriangleMesh read(byte[] content, double metres) {
-    long count = count(content);
-    long body = (long) content.length - HEAD;
-    long fits = body / TRIANGLE;
-    if (count == 0 && fits == 0) {
-      throw new MeshException("no triangles in it");
-    }
-    if (count != fits || body != count * TRIANGLE) {
-      throw new MeshException(
-          String.format(
-              Locale.ROOT,
-              "byte 80: the header promises %d triangles, but the file holds %d and %d bytes more%s",
-              count,
-              fits,
-              body % TRIANGLE,
-              fits < count ? ": it is cut short" : ""));
-    }
+  public RawMesh read(byte[] content, Optional<LengthUnit> stated) {
+    List<String> notes = new ArrayList<>();
+    int count = triangles(content, notes);
     ByteBuffer b = ByteBuffer.wrap(content).order(ByteOrder.LITTLE_ENDIAN);
-    MeshAssembler mesh = new MeshAssembler(metres, (int) count);
+    MeshAssembler mesh = new MeshAssembler(MeshReader.metres(stated), count);
     for (int t = 0; t < count; t++) {
       int at = HEAD + t * TRIANGLE + 12;
       for (int c = 0; c < 3; c++, at += 12) {
@@ -55,7 +48,41 @@ final class BinaryStl implements MeshReader {
             finite(b.getFloat(at + 8), t, at + 8));
       }
     }
-    return mesh.mesh();
+    return RawMesh.of(mesh.mesh(), notes);
+  }
+
+  /** How many triangles are read: never more than the file holds. */
+  private static int triangles(byte[] content, List<String> notes) {
+    long count = count(content);
+    long body = (long) content.length - HEAD;
+    long fits = body / TRIANGLE;
+    long spare = body % TRIANGLE;
+    if (fits == 0 && (count == 0 || spare == 0)) {
+      throw new MeshException("no triangles in it");
+    }
+    if (count > fits || (spare != 0 && count == 0)) {
+      throw new MeshException(
+          String.format(
+              Locale.ROOT,
+              "byte 80: the header promises %d triangles, but the file holds %d and %d bytes more%s",
+              count,
+              fits,
+              spare,
+              fits < count ? ": it is cut short" : ""));
+    }
+    if (spare == 0 && count < fits) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "the header promises %d triangles, the file holds %d: all were taken",
+              count,
+              fits));
+      return (int) fits;
+    }
+    if (body > count * TRIANGLE) {
+      notes.add((body - count * TRIANGLE) + " bytes after the last triangle were not read");
+    }
+    return (int) count;
   }
 
   private static double finite(float f, int triangle, int at) {

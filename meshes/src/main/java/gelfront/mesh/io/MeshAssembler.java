@@ -1,10 +1,14 @@
 package gelfront.mesh.io;
 
+import gelfront.mesh.MeshException;
 import gelfront.mesh.TriangleMesh;
 import java.util.Arrays;
 
 /** Collects triangles as three points each and merges points with the same coordinates. */
 final class MeshAssembler {
+  /** Triangles of one file; ten times what a fine scan has. */
+  static final int MOST = 20_000_000;
+
   private final double metres;
   private double[] vertices;
   private int vertexCount;
@@ -18,10 +22,17 @@ final class MeshAssembler {
    */
   MeshAssembler(double metres, int triangles) {
     this.metres = metres;
+    if (triangles > MOST) {
+      throw tooMany();
+    }
     vertices = new double[Math.max(24, 3 * (triangles / 2 + 3))];
     corners = new int[Math.max(24, 3 * triangles)];
     table = new int[Integer.highestOneBit(Math.max(64, 2 * triangles)) * 2];
     Arrays.fill(table, -1);
+  }
+
+  private static MeshException tooMany() {
+    return new MeshException("more than " + MOST / 1_000_000 + " million triangles: refused");
   }
 
   int triangleCount() {
@@ -30,6 +41,12 @@ final class MeshAssembler {
 
   /** Adds one corner, in the file's unit. */
   void corner(double x, double y, double z) {
+    if (cornerCount == 3 * MOST) {
+      throw tooMany();
+    }
+    if (!Double.isFinite(x * metres) || !Double.isFinite(y * metres + z * metres)) {
+      throw new MeshException("a coordinate is too large to be one");
+    }
     if (cornerCount == corners.length) {
       corners = Arrays.copyOf(corners, 2 * cornerCount);
     }
@@ -77,7 +94,9 @@ final class MeshAssembler {
     }
   }
 
+  /** Ends the collecting: what was only needed for merging is let go. */
   TriangleMesh mesh() {
+    table = new int[0];
     return new TriangleMesh(
         Arrays.copyOf(vertices, 3 * vertexCount), Arrays.copyOf(corners, cornerCount));
   }

@@ -6,18 +6,21 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Reads and writes mesh files. */
 public final class MeshFiles {
-  private static final List<MeshReader> READERS = List.of(new BinaryStl(), new AsciiStl());
+  private static final List<MeshReader> READERS =
+      List.of(new ThreeMf(), new Ply(), new BinaryStl(), new AsciiStl(), new Obj());
 
   /** Longest side, metres, between which a part's unit needs no asking. */
   private static final double SMALLEST = 5e-3;
@@ -27,52 +30,102 @@ public final class MeshFiles {
   /** Longer than this, metres, no stated unit makes sense, and volumes soon overflow. */
   private static final double ABSURD = 100;
 
+  /** Bytes of a file; five million triangles as text take 1.3 GiB. */
+  static final int MOST_BYTES = Integer.MAX_VALUE - 64;
+
+  /** Bytes that files which tell no size may have. */
+  private static final int UNSIZED = 1 << 20;
+
   private MeshFiles() {}
 
   /**
-   * @param unit of the file; absent: millimetres, if the size is plausible for a part
+   * @param unit of the file; absent: its own, else millimetres, if the size is plausible for a part
    * @throws MeshException with file, reason and place
    */
   public static TriangleMesh read(Path file, Optional<LengthUnit> unit) {
-    String name = String.valueOf(file.getFileName());
+    return load(file, unit).mesh();
+  }
+
+  /** As {@link #read}, with notes on what in the file was odd and how it was taken. */
+  public static RawMesh load(Path file, Optional<LengthUnit> unit) {
+    return load(file, unit, unit.isEmpty());
+  }
+
+  /** As {@link #load}, of whatever size: for whoever is to find out the unit. */
+  public static RawMesh unsized(Path file) {
+    return load(file, Optional.empty(), false);
+  }
+
+  private static RawMesh load(Path file, Optional<LengthUnit> unit, boolean sized) {
+    String name = printable(String.valueOf(file.getFileName()));
     byte[] content = content(file, name);
     try {
-      MeshReader reader =
-          READERS.stream()
-              .filter(r -> r.claims(content))
-              .findFirst()
-              .orElseThrow(() -> new MeshException("not an STL file, neither binary nor text"));
-      TriangleMesh mesh = reader.read(content, unit.orElse(LengthUnit.MM).metres());
-      double longest = longest(mesh.box());
-      if (unit.isEmpty()) {
-        checkSize(longest);
+      RawMesh raw = reader(content).read(content, unit);
+      double longest = longest(raw.mesh().box());
+      if (sized) {
+        checkSize(longest, raw.own());
       }
       if (longest > ABSURD) {
         throw new MeshException(
             String.format(Locale.ROOT, "the part would be %.4g m long", longest));
       }
-      return mesh;
+      return raw;
     } catch (MeshException e) {
       throw e.in(name);
+    } catch (OutOfMemoryError e) {
+      throw new MeshException(name + ": " + noRoom(content.length));
     }
+  }
+
+  private static MeshReader reader(byte[] content) {
+    if (content.length > 1 && (content[0] & content[1] & 0xFF) >= 0xFE) {
+      throw new MeshException("text of 16 bits a letter: save it as plain text or binary");
+    }
+    return READERS.stream()
+        .filter(r -> r.claims(content))
+        .findFirst()
+        .orElseThrow(
+            () -> new MeshException("not an STL, 3MF, OBJ or PLY file, neither binary nor text"));
   }
 
   private static byte[] content(Path file, String name) {
     if (!Files.exists(file)) {
-      throw new MeshException(file + ": there is no such file");
+      throw new MeshException(printable(file.toString()) + ": there is no such file");
     }
     if (!Files.isRegularFile(file)) {
-      throw new MeshException(file + ": is not a file");
+      throw new MeshException(printable(file.toString()) + ": is not a file");
     }
-    try {
-      byte[] content = Files.readAllBytes(file);
-      if (content.length == 0) {
+    try (InputStream in = Files.newInputStream(file)) {
+      long size = Files.size(file);
+      if (size > MOST_BYTES) {
+        throw new MeshException(name + ": " + (size >> 20) + " MiB are more than a mesh file has");
+      }
+      // What is read never grows beyond what was set aside, whatever the file does meanwhile.
+      byte[] content = new byte[size > 0 ? (int) size : UNSIZED];
+      int n = in.readNBytes(content, 0, content.length);
+      if (n == 0) {
         throw new MeshException(name + ": the file is empty");
       }
-      return content;
+      return n == content.length ? content : Arrays.copyOf(content, n);
     } catch (IOException e) {
-      throw new MeshException(file + ": can't be read: " + e.getMessage());
+      throw new MeshException(printable(file.toString()) + ": can't be read: " + e.getMessage());
+    } catch (OutOfMemoryError e) {
+      throw new MeshException(name + ": " + noRoom(0));
     }
+  }
+
+  private static String noRoom(long size) {
+    return String.format(
+        Locale.ROOT,
+        "needs more memory than Java may use (%d MiB%s): start it with"
+            + " GELFRONT_JAVA_OPTS=-Xmx and more",
+        Runtime.getRuntime().maxMemory() >> 20,
+        size == 0 ? "" : ", the file itself " + (size >> 20));
+  }
+
+  /** A name for a message: without anything that a terminal might obey. */
+  private static String printable(String name) {
+    return name.replaceAll("[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]", "\ufffd");
   }
 
   private static double longest(Box box) {
@@ -80,24 +133,30 @@ public final class MeshFiles {
     return Math.max(s.x(), Math.max(s.y(), s.z()));
   }
 
-  private static void checkSize(double longest) {
-    if (longest < SMALLEST) {
-      throw new MeshException(
-          String.format(
-              Locale.ROOT,
-              "taken as millimetres the part would be only %.3g mm long; it looks like %s: state the"
-                  + " unit (mm, cm, m or inch)",
-              longest * 1e3,
-              longest < 0.5e-3 ? "metres" : "inches"));
+  private static void checkSize(double longest, Optional<LengthUnit> own) {
+    if (longest >= SMALLEST && longest <= LARGEST) {
+      return;
     }
-    if (longest > LARGEST) {
-      throw new MeshException(
-          String.format(
-              Locale.ROOT,
-              "taken as millimetres the part would be %.4g mm long, more than a metre; it looks like"
-                  + " another unit: state the unit (mm, cm, m or inch)",
-              longest * 1e3));
-    }
+    String taken =
+        own.map(u -> "by the unit that the file states, " + u.word() + ",")
+            .orElse("taken as millimetres");
+    String how =
+        longest < SMALLEST
+            ? String.format(
+                Locale.ROOT,
+                "only %.3g mm long; it looks like %s",
+                longest * 1e3,
+                longest < 0.5e-3 ? "metres" : "inches")
+            : String.format(
+                Locale.ROOT,
+                "%.4g mm long, more than a metre; it looks like another unit",
+                longest * 1e3);
+    throw new MeshException(
+        taken
+            + " the part would be "
+            + how
+            + ": "
+            + (own.isEmpty() ? "state the unit (mm, cm, m or inch)" : "state that unit if it is"));
   }
 
   /** Writes binary STL. */

@@ -1,6 +1,6 @@
 package gelfront.mesh.io;
 
-import gelfront.mesh.TriangleMesh;
+import java.util.Optional;
 
 /** Reads one kind of mesh file. Extension point. */
 public interface MeshReader {
@@ -9,9 +9,14 @@ public interface MeshReader {
 
   /**
    * @param content all of the file
-   * @param metres length of the file's unit
-   * @return in metres, corners with equal coordinates merged
+   * @param stated the unit that the user gave; absent: the file's own, else millimetres
+   * @return in metres, corners with equal coordinates merged, with notes on what was odd
    * @throws gelfront.mesh.MeshException with the place, without the file's name
    */
-  TriangleMesh read(byte[] content, double metres);
+  RawMesh read(byte[] content, Optional<LengthUnit> stated);
+
+  /** Metres of a unit for files that don't state their own. */
+  static double metres(Optional<LengthUnit> stated) {
+    return stated.orElse(LengthUnit.MM).metres();
+  }
 }

@@ -16,12 +16,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MeshFilesTest {
   private static final String FACET =
@@ -109,10 +111,60 @@ class MeshFilesTest {
   }
 
   @Test
-  void bytesAfterTheLastTriangleAreRefused() throws IOException {
+  void bytesAfterTheLastTriangleAreTold() throws IOException {
     byte[] all = binary(box(60e-3), LengthUnit.MM);
 
-    assertRefused(Arrays.copyOf(all, all.length + 7), "holds 12 and 7 bytes more");
+    RawMesh raw = load(Arrays.copyOf(all, all.length + 7));
+
+    assertEquals(12, raw.mesh().triangleCount());
+    assertEquals(List.of("7 bytes after the last triangle were not read"), raw.notes());
+  }
+
+  @Test
+  void countThatIsTooLowIsCorrectedAndTold() throws IOException {
+    byte[] all = binary(box(60e-3), LengthUnit.MM);
+    ByteBuffer.wrap(all).order(ByteOrder.LITTLE_ENDIAN).putInt(80, 5);
+
+    RawMesh raw = load(all);
+
+    assertEquals(12, raw.mesh().triangleCount());
+    assertEquals(
+        List.of("the header promises 5 triangles, the file holds 12: all were taken"), raw.notes());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\r", "\r\n", "\t\n", " \n\n ", " "})
+  void textWithAnyWhiteSpace(String end) throws IOException {
+    String one = ("solid a\n" + FACET + "endsolid a\n").replace("\n", end);
+
+    RawMesh raw = load(text(one.replace(" 20 ", "\t2.0E+01 ")));
+
+    assertEquals(1, raw.mesh().triangleCount());
+    assertEquals(20e-3, raw.mesh().box().size().x(), 1e-12);
+  }
+
+  @Test
+  void textWithMarkOfItsCodeStrangeNameAndPaddingAtItsEnd() throws IOException {
+    String all = "\ufeffsolid b\u00e4it <b>\n" + FACET + "end solid\n\0\0\0\032";
+
+    assertEquals(1, load(all.getBytes(StandardCharsets.UTF_8)).mesh().triangleCount());
+  }
+
+  @Test
+  void lettersOutsideAsciiAreRefusedInPlainWords() {
+    assertRefused(
+        "solid\nfac\u00e9t".getBytes(StandardCharsets.UTF_8),
+        "line 2: expected facet or endsolid, found \"fac??t\"");
+  }
+
+  @Test
+  void decimalCommasAreNamed() {
+    assertRefused(text("solid\n" + FACET.replace("vertex 20", "vertex 20,5")), "a decimal comma?");
+  }
+
+  @Test
+  void textOfSixteenBitsIsNamed() {
+    assertRefused(("solid\n" + FACET).getBytes(StandardCharsets.UTF_16), "16 bits a letter");
   }
 
   @Test
@@ -139,7 +191,7 @@ class MeshFilesTest {
 
   @Test
   void somethingElseIsRefused() {
-    assertRefused(text("# a list of points\n1 2 3\n"), "not an STL file");
+    assertRefused(text("# a list of points\n1 2 3\n"), "not an STL, 3MF, OBJ or PLY file");
   }
 
   @Test
@@ -178,6 +230,10 @@ class MeshFilesTest {
 
   private TriangleMesh read(byte[] content, Optional<LengthUnit> unit) throws IOException {
     return MeshFiles.read(Files.write(folder.resolve("part.stl"), content), unit);
+  }
+
+  private RawMesh load(byte[] content) throws IOException {
+    return MeshFiles.load(Files.write(folder.resolve("part.stl"), content), Optional.empty());
   }
 
   private void assertRefused(byte[] content, String... parts) {
