@@ -12,6 +12,7 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.report.CalibrationFiles;
 import gelfront.report.CalibrationPage;
+import gelfront.result.WholeFile;
 import gelfront.setup.CaseFile;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.PartLoader;
@@ -173,14 +174,7 @@ final class CalibrateCommand implements Callable<Integer> {
   private static Path write(Path folder, String name, String text) {
     Path file = folder.resolve(name);
     try {
-      Files.createDirectories(folder);
-      Path half = Files.createTempFile(folder, name, ".part");
-      Files.writeString(half, text);
-      return Files.move(
-          half,
-          file,
-          java.nio.file.StandardCopyOption.ATOMIC_MOVE,
-          java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+      return WholeFile.write(file, text);
     } catch (IOException e) {
       throw new OutputFailure(file + ": can't be written: " + e.getMessage(), e);
     }

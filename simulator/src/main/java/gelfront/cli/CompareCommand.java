@@ -5,6 +5,7 @@ import gelfront.report.Comparison;
 import gelfront.report.Designs;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
+import gelfront.result.WholeFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -99,8 +100,7 @@ final class CompareCommand implements Callable<Integer> {
   private Path write(String name, String text) {
     Path file = folder.resolve(name);
     try {
-      Files.createDirectories(folder);
-      return Files.writeString(file, text);
+      return WholeFile.write(file, text);
     } catch (IOException e) {
       throw new OutputFailure(file + ": can't be written: " + e.getMessage(), e);
     }

@@ -8,8 +8,8 @@ import gelfront.base.Nearest;
 import gelfront.report.Cautions;
 import gelfront.report.SymptomsPage;
 import gelfront.result.ResultFolder;
+import gelfront.result.WholeFile;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -130,7 +130,7 @@ final class SymptomsCommand implements Callable<Integer> {
 
   private void write(String text) {
     try {
-      Files.writeString(page, text);
+      WholeFile.write(page, text);
     } catch (IOException e) {
       throw new OutputFailure(page + ": can't be written: " + e.getMessage(), e);
     }

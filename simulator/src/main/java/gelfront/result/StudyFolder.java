@@ -8,16 +8,11 @@ import gelfront.answer.RunOutcome;
 import gelfront.answer.RunStore;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 
 /**
@@ -34,8 +29,6 @@ public final class StudyFolder implements RunStore {
 
   private final Path folder;
   private final ObjectMapper mapper;
-  private final long process = ProcessHandle.current().pid();
-  private final AtomicLong unique = new AtomicLong(System.nanoTime());
 
   private StudyFolder(Path folder) {
     this.folder = folder;
@@ -172,28 +165,7 @@ public final class StudyFolder implements RunStore {
 
   /** As above. */
   public Path write(String name, byte[] content) throws IOException {
-    Path target = folder.resolve(name);
-    String temporary =
-        "." + target.getFileName() + ".part-" + process + "-" + unique.incrementAndGet();
-    Path part = target.resolveSibling(temporary);
-    try {
-      Files.write(part, content, StandardOpenOption.CREATE_NEW);
-      try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-        channel.force(true);
-      }
-      move(part, target);
-    } finally {
-      Files.deleteIfExists(part);
-    }
-    return target;
-  }
-
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-    }
+    return WholeFile.write(folder.resolve(name), content);
   }
 
   /** Labels of the runs that are kept and went wrong, with their reasons. */

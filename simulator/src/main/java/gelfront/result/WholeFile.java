@@ -1,0 +1,52 @@
+package gelfront.result;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
+
+/**
+ * A file that is there whole or not at all: written beside its place, flushed, renamed. An earlier
+ * one stays until then.
+ */
+public final class WholeFile {
+  private WholeFile() {}
+
+  /**
+   * @param target its folder is created if it is not there
+   * @return the target
+   */
+  public static Path write(Path target, String text) throws IOException {
+    return write(target, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** As above. */
+  public static Path write(Path target, byte[] content) throws IOException {
+    Path place = target.toAbsolutePath();
+    Files.createDirectories(place.getParent());
+    Path part = place.resolveSibling("." + place.getFileName() + ".part-" + UUID.randomUUID());
+    try {
+      Files.write(part, content, StandardOpenOption.CREATE_NEW);
+      try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+        channel.force(true);
+      }
+      move(part, place);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+    return target;
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+}
