@@ -78,10 +78,18 @@ public final class Storing {
     List<GatePlace> gates = voxels.gates();
     for (int i = 0; i < gates.size(); i++) {
       String key = i == 0 ? "gate" : "gate" + (i + 1);
-      String label =
-          gates.size() == 1 ? "middle of the gate" : "middle of the gate of cavity " + (i + 1);
+      String label = gates.size() == 1 ? "middle of the gate" : label(gates.get(i), i, voxels);
       curves.add(curve(h, cavity, key, label, gates.get(i).middle()));
     }
+  }
+
+  private static String label(GatePlace gate, int i, CaseVoxels voxels) {
+    int cavities = voxels.cavities().count();
+    return voxels.gates().size() == cavities
+        ? "middle of the gate of cavity " + (i + 1)
+        : "middle of gate "
+            + (i / cavities + 1)
+            + (cavities > 1 ? " of cavity " + gate.cavity() : "");
   }
 
   private static void flow(List<Series.Curve> curves, double[] time, FlowRecord.Trace t) {

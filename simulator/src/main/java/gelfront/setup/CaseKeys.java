@@ -22,6 +22,7 @@ public final class CaseKeys {
         gate
         runner
         reservoir
+        another_gate
         sprue
         extender
         feed
@@ -62,6 +63,15 @@ public final class CaseKeys {
       [reservoir]
         diameter         of the bulge
         length           of the bulge
+      [[another_gate]]
+        at               a point on the part's surface, for a further gate of the same part
+        direction        away from the part
+        shape            round, half-round or rectangular; gate and runner alike
+        size             diameter or width
+        height           of a rectangular one
+        land             length of the narrow piece
+        runner           diameter or width of its runner; left out: twice the gate's
+        way              a place or places that its runner leads through to the sprue
       [sprue]
         at               its end towards the part; left out: where the runner ends
         diameter         at the end towards the part

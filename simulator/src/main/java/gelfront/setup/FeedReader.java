@@ -35,7 +35,8 @@ final class FeedReader {
       if (!feed.flag("in_mesh")) {
         feed.mistake("", "[feed] needs in_mesh = true; a declared gate goes into [gate]");
       }
-      for (String declared : List.of("runner", "reservoir", "sprue", "extender")) {
+      for (String declared :
+          List.of("runner", "reservoir", "another_gate", "sprue", "extender")) {
         if (root.has(declared)) {
           root.mistake(
               declared,
@@ -54,12 +55,12 @@ final class FeedReader {
   private FeedSystem declared(CaseTable gate, CaseTable sprue) {
     Optional<Vec3> at = gate.place("at");
     Optional<Vec3> direction = gate.direction("direction");
-    need(gate, "at", "[\"0 mm\", \"0 mm\", \"0 mm\"], a point on the part");
-    need(gate, "direction", "[-1, 0, 0], away from the part");
-    Section section = section(gate, "gate");
+    BranchReader.need(gate, "[gate]");
+    Section section = SectionReader.read(gate, "gate", assumed);
     double land = gate.need("land", Dimension.LENGTH, 0.2e-3, 0.1);
     Optional<FeedSystem.Runner> runner = runner(root.sub("runner"));
     Optional<FeedSystem.Reservoir> reservoir = reservoir(root.sub("reservoir"));
+    List<FeedSystem.Branch> others = new BranchReader(root, assumed).read();
     if (!sprue.present()) {
       root.mistake("", "the case needs a [sprue] with diameter and length");
     }
@@ -75,13 +76,8 @@ final class FeedReader {
         new FeedSystem.Gate(at.get(), direction.get(), section, land),
         runner,
         reservoir,
-        new FeedSystem.Sprue(diameter, mouth, length, towards.orElse(direction.get()), inner));
-  }
-
-  private static void need(CaseTable t, String key, String example) {
-    if (!t.has(key)) {
-      t.mistake("", "[gate] needs " + key + ", for example " + key + " = " + example);
-    }
+        new FeedSystem.Sprue(diameter, mouth, length, towards.orElse(direction.get()), inner),
+        others);
   }
 
   private double mouth(CaseTable sprue, double inner, double length) {
@@ -98,35 +94,12 @@ final class FeedReader {
     return stated.orElse(inner + opening);
   }
 
-  private Section section(CaseTable t, String name) {
-    if (!t.has("shape")) {
-      assumed.add(new Statement(name + ": shape", "round", "the most common one"));
-    }
-    String shape = t.choice("shape", List.of("round", "half-round", "rectangular")).orElse("round");
-    double size = t.need("size", Dimension.LENGTH, 0.3e-3, 0.05);
-    OptionalDouble height = t.quantity("height", Dimension.LENGTH, 0.3e-3, 0.05);
-    if (shape.equals("rectangular") && height.isEmpty()) {
-      t.mistake("shape", "a rectangular section needs a height");
-    }
-    if (!shape.equals("rectangular") && height.isPresent()) {
-      t.mistake("height", "only a rectangular section has a height; this one is " + shape);
-    }
-    if (!(size > 0) || (shape.equals("rectangular") && height.isEmpty())) {
-      return Section.round(1e-3); // stands in: the mistake is noted
-    }
-    return switch (shape) {
-      case "half-round" -> Section.halfRound(size);
-      case "rectangular" -> new Section(Section.Kind.RECTANGULAR, size, height.getAsDouble());
-      default -> Section.round(size);
-    };
-  }
-
   private Optional<FeedSystem.Runner> runner(CaseTable t) {
     if (!t.present()) {
       return Optional.empty();
     }
     double length = t.need("length", Dimension.LENGTH, 0.5e-3, 0.5);
-    Section section = section(t, "runner");
+    Section section = SectionReader.read(t, "runner", assumed);
     return length > 0 ? Optional.of(new FeedSystem.Runner(section, length)) : Optional.empty();
   }
 

@@ -13,9 +13,47 @@ public sealed interface FeedSystem {
    * any, then the sprue, one after the other along their directions. Each copy of the part has its
    * own gate, runner and reservoir; a straight piece of runner leads from their end to the sprue's
    * inner end where they don't end there.
+   *
+   * @param others further gates of the part, each with a runner of its own to the same sprue
    */
-  record Declared(Gate gate, Optional<Runner> runner, Optional<Reservoir> reservoir, Sprue sprue)
+  record Declared(
+      Gate gate,
+      Optional<Runner> runner,
+      Optional<Reservoir> reservoir,
+      Sprue sprue,
+      List<Branch> others)
       implements FeedSystem {
+    public Declared {
+      others = List.copyOf(others);
+    }
+
+    /** With one gate. */
+    public Declared(
+        Gate gate, Optional<Runner> runner, Optional<Reservoir> reservoir, Sprue sprue) {
+      this(gate, runner, reservoir, sprue, List.of());
+    }
+
+    /** Metres: where the gate, or the narrowest of several, is narrowest. */
+    public double narrowestGate() {
+      return others.stream()
+          .mapToDouble(b -> b.gate().section().narrowest())
+          .reduce(gate.section().narrowest(), Math::min);
+    }
+
+    /** Metres: where the narrowest runner is narrowest; the gate's where there is none. */
+    public double narrowestRunner() {
+      double own = runner.map(r -> r.section().narrowest()).orElse(Double.POSITIVE_INFINITY);
+      double all =
+          others.stream().mapToDouble(b -> b.runner().narrowest()).reduce(own, Math::min);
+      return Double.isFinite(all) ? all : narrowestGate();
+    }
+
+    /** m2 of the part's surface that its gates take. */
+    public double opening() {
+      return gate.section().area()
+          + others.stream().mapToDouble(b -> b.gate().section().area()).sum();
+    }
+
     /** With a tube on the sprue. */
     public Declared with(Extender tube) {
       Sprue s = sprue;
@@ -24,7 +62,21 @@ public sealed interface FeedSystem {
           runner,
           reservoir,
           new Sprue(
-              s.innerDiameter, s.mouthDiameter, s.length, s.direction, s.at, Optional.of(tube)));
+              s.innerDiameter, s.mouthDiameter, s.length, s.direction, s.at, Optional.of(tube)),
+          others);
+    }
+  }
+
+  /**
+   * A further gate of a part and its runner.
+   *
+   * @param runner its cross-section
+   * @param way places that the runner leads through from the land's end to the sprue, metres, part
+   *     coordinates; none: straight
+   */
+  record Branch(Gate gate, Section runner, List<Vec3> way) {
+    public Branch {
+      way = List.copyOf(way);
     }
   }
 

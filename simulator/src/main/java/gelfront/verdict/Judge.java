@@ -207,7 +207,7 @@ public final class Judge {
         return new Constriction(Constriction.Kind.SPRUE, place(narrow), width, closed);
       }
     }
-    double gateCloses = gateOf[voxels.gates().indexOf(gate) + 1];
+    double gateCloses = gateOf[gate.cavity()];
     boolean atGate = beside(gate, at) && closed >= WITH_GATE * gateCloses;
     Constriction.Kind kind =
         switch (region) {

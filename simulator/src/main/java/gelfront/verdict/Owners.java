@@ -10,7 +10,7 @@ public final class Owners {
 
   /**
    * @return number of its cavity per plastisol cell of part and gates, from 1; 0 for runner and
-   *     sprue. A gate is the cavity's of the same number; one whose cavity is empty, the first's.
+   *     sprue. A gate is its cavity's; one whose cavity is empty, the first's.
    */
   public static short[] of(CaseVoxels voxels) {
     Cavity cavity = voxels.model().cavity();
@@ -23,7 +23,7 @@ public final class Owners {
         (short) IntStream.range(1, filled.length).filter(k -> filled[k]).findFirst().orElse(1);
     for (int c = 0; c < owner.length; c++) {
       if (cavity.region()[c] == Cavity.Region.GATE.ordinal()) {
-        int k = 1 + voxels.gates().indexOf(voxels.gateNear(cavity.centre(c)));
+        int k = voxels.gateNear(cavity.centre(c)).cavity();
         owner[c] = k < filled.length && filled[k] ? (short) k : first;
       }
     }

@@ -7,7 +7,6 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
 import gelfront.setup.FeedSystem;
-import gelfront.setup.Section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -64,7 +63,6 @@ record CaseShape(
     double narrowest = narrowest(feed);
     Resolution fine = Resolution.of(c.numerics(), narrowest, volume(solids), volume(surface.box()));
     Filing filing = new Filing(c.growths(), solids);
-    Section gate = feed.gate().section();
     Optional<Mouth> mouth = Optional.of(shapes.mouth());
     Closer closer = fine.closer(shapes.channels());
     Cavity cavity =
@@ -74,17 +72,17 @@ record CaseShape(
         surface,
         parts.stream().reduce(TriangleMesh::plus).get(),
         Cavities.within(cavity, parts, progress),
-        shapes.gates().stream().map(g -> new GatePlace(g, gate.narrowest())).toList(),
+        shapes.gates(),
         narrowest,
         shapes.mouth(),
         shapes.atBlock(),
-        Optional.of(parts.size() * gate.area()),
+        Optional.of(parts.size() * feed.opening()),
         List.of());
   }
 
   private static double narrowest(FeedSystem.Declared feed) {
-    double w = Math.min(feed.gate().section().narrowest(), feed.sprue().narrowest());
-    return feed.runner().isPresent() ? Math.min(w, feed.runner().get().section().narrowest()) : w;
+    double w = Math.min(feed.narrowestGate(), feed.sprue().narrowest());
+    return Math.min(w, feed.narrowestRunner());
   }
 
   private static CaseShape inMesh(

@@ -9,6 +9,7 @@ import gelfront.setup.Placement;
 import gelfront.setup.Section;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -32,8 +33,11 @@ record FeedBranch(List<Labelled> solids, Vec3 middle, Vec3 end) {
    * @param part the part's mesh, closed
    * @throws VoxelException if the gate does not meet the part
    */
-  static FeedBranch of(FeedSystem.Declared feed, TriangleMesh part) {
-    FeedSystem.Gate gate = feed.gate();
+  static FeedBranch of(
+      FeedSystem.Gate gate,
+      Optional<FeedSystem.Runner> runner,
+      Optional<FeedSystem.Reservoir> bulge,
+      TriangleMesh part) {
     Vec3 d = gate.direction();
     Vec3 start = gate.at().plus(d.times(surface(part, gate)));
     Vec3 inside = start.minus(d.times(inside(part, start, d, gate.section().width())));
@@ -42,16 +46,18 @@ record FeedBranch(List<Labelled> solids, Vec3 middle, Vec3 end) {
     Vec3 overlap = d.times(0.25 * gate.section().narrowest());
     solids.add(
         new Labelled(Cavity.Region.GATE, Bars.along(gate.section(), inside, end.plus(overlap))));
-    double bulge = feed.reservoir().map(FeedSystem.Reservoir::length).orElse(0.0);
-    double length = Math.max(bulge, feed.runner().map(FeedSystem.Runner::length).orElse(0.0));
+    double length =
+        Math.max(
+            bulge.map(FeedSystem.Reservoir::length).orElse(0.0),
+            runner.map(FeedSystem.Runner::length).orElse(0.0));
     Vec3 to = end.plus(d.times(length));
     if (length > 0) {
-      Section section = feed.runner().map(FeedSystem.Runner::section).orElse(gate.section());
+      Section section = runner.map(FeedSystem.Runner::section).orElse(gate.section());
       TriangleMesh bar = Bars.along(section, end, to.plus(overlap));
       solids.add(new Labelled(Cavity.Region.RUNNER, bar));
     }
     Vec3 middle = end.plus(d.times(0.5 * length));
-    feed.reservoir().ifPresent(r -> solids.add(reservoir(r, middle, d)));
+    bulge.ifPresent(r -> solids.add(reservoir(r, middle, d)));
     return new FeedBranch(List.copyOf(solids), start.plus(d.times(0.5 * gate.land())), to);
   }
 

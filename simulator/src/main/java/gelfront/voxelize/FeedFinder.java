@@ -6,6 +6,7 @@ import gelfront.grid.MergeTree;
 import gelfront.grid.WallDistance;
 import gelfront.mesh.Vec3;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -51,7 +52,10 @@ final class FeedFinder {
   Found find(List<Vec3> marked) {
     List<Integer> cells =
         marked.isEmpty() ? List.of(narrowest()) : marked.stream().map(this::nearest).toList();
-    List<Cut> cuts = cells.stream().map(this::cut).toList();
+    List<Cut> cuts = new ArrayList<>();
+    for (int cell : cells) {
+      cuts.add(cut(cell, cuts.size() + 1));
+    }
     byte[] region = new byte[cavity.count()];
     flood(cuts, region);
     return new Found(cuts.stream().map(Cut::gate).toList(), region, unmarked(region));
@@ -75,10 +79,10 @@ final class FeedFinder {
     }
   }
 
-  private Cut cut(int cell) {
+  private Cut cut(int cell, int number) {
     Vec3 at = cavity.centre(cell);
     double width = 2 * walls.distance(cell);
-    return new Cut(new GatePlace(at, width), inwards(cell, at, 1.5 * width));
+    return new Cut(new GatePlace(at, width, number), inwards(cell, at, 1.5 * width));
   }
 
   private int nearest(Vec3 p) {

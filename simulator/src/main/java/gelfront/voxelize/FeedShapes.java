@@ -10,6 +10,7 @@ import gelfront.setup.Section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A declared feed system as solids: a branch from each cavity, straight pieces of runner from the
@@ -24,14 +25,14 @@ import java.util.Locale;
  * @param channels the same as boxes, to see where cells must be small
  * @param mouth the sprue's open end, or that of the tube on it
  * @param atBlock the sprue's end on the block's face
- * @param gates centre of each land, metres
+ * @param gates middle of each land, the cavities' first gates before their others
  */
 record FeedShapes(
     List<Labelled> solids,
     List<Resolution.Channel> channels,
     Mouth mouth,
     Mouth atBlock,
-    List<Vec3> gates) {
+    List<GatePlace> gates) {
   /** Metres that two ends may lie apart and still meet. */
   private static final double MEET = 1e-6;
 
@@ -43,7 +44,8 @@ record FeedShapes(
    */
   static FeedShapes of(FeedSystem.Declared feed, List<TriangleMesh> parts, List<Placement> copies) {
     List<FeedBranch> branches = new ArrayList<>();
-    branches.add(FeedBranch.of(feed, parts.get(0)));
+    branches.add(
+        FeedBranch.of(feed.gate(), feed.runner(), feed.reservoir(), parts.get(0)));
     copies.forEach(p -> branches.add(branches.get(0).placed(p)));
     Vec3 inner = feed.sprue().at().orElse(branches.get(0).end());
     List<Labelled> solids = new ArrayList<>();
@@ -53,6 +55,16 @@ record FeedShapes(
         solids.add(join(feed, i + 1, branches.get(i).end(), inner, parts));
       }
     }
+    List<GatePlace> gates = new ArrayList<>();
+    double width = feed.gate().section().narrowest();
+    for (FeedBranch b : branches) {
+      gates.add(new GatePlace(b.middle(), width, gates.size() + 1));
+    }
+    List<Labelled> further = new ArrayList<>();
+    for (int i = 0; i < feed.others().size(); i++) {
+      further.addAll(other(feed, i, inner, parts, copies, gates));
+    }
+    solids.addAll(further);
     FeedSystem.Sprue sprue = feed.sprue();
     Vec3 mouth = inner.plus(sprue.direction().times(sprue.length()));
     clear("the sprue", inner, mouth, parts);
@@ -64,15 +76,37 @@ record FeedShapes(
         solids.stream().map(s -> channel(s, feed)).toList(),
         sprue.extender().map(e -> above(e, atBlock)).orElse(atBlock),
         atBlock,
-        branches.stream().map(FeedBranch::middle).toList());
+        List.copyOf(gates));
+  }
+
+  /** A further gate at the part and each copy, with runners to the sprue. */
+  private static List<Labelled> other(
+      FeedSystem.Declared feed,
+      int number,
+      Vec3 inner,
+      List<TriangleMesh> parts,
+      List<Placement> copies,
+      List<GatePlace> gates) {
+    FeedSystem.Branch branch = feed.others().get(number);
+    BranchWay way = new BranchWay(branch, parts, "the runner of gate " + (number + 2));
+    FeedBranch land = way.land();
+    List<Labelled> solids = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      Optional<Placement> where = i == 0 ? Optional.empty() : Optional.of(copies.get(i - 1));
+      FeedBranch here = where.map(land::placed).orElse(land);
+      solids.addAll(here.solids());
+      solids.addAll(way.runner(here, where, inner, feed.sprue()));
+      gates.add(new GatePlace(here.middle(), branch.gate().section().narrowest(), i + 1));
+    }
+    return solids;
   }
 
   private static Resolution.Channel channel(Labelled solid, FeedSystem.Declared feed) {
-    double gate = feed.gate().section().narrowest();
+    double gate = feed.narrowestGate();
     double width =
         switch (solid.region()) {
           case SPRUE -> feed.sprue().narrowest();
-          case RUNNER -> feed.runner().map(r -> r.section().narrowest()).orElse(gate);
+          case RUNNER -> feed.narrowestRunner();
           default -> gate;
         };
     return new Resolution.Channel(solid.mesh().box(), width);
@@ -102,7 +136,7 @@ record FeedShapes(
   }
 
   /** Refuses a channel whose middle line runs through a part. */
-  private static void clear(String name, Vec3 from, Vec3 to, List<TriangleMesh> parts) {
+  static void clear(String name, Vec3 from, Vec3 to, List<TriangleMesh> parts) {
     double length = to.distance(from);
     Vec3 along = to.minus(from).unit();
     for (int i = 0; i < parts.size(); i++) {

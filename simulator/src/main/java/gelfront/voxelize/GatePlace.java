@@ -7,5 +7,6 @@ import gelfront.mesh.Vec3;
  *
  * @param middle metres
  * @param width its narrowest, metres
+ * @param cavity number of the cavity that it leads into, from 1
  */
-public record GatePlace(Vec3 middle, double width) {}
+public record GatePlace(Vec3 middle, double width, int cavity) {}

@@ -59,6 +59,15 @@ final class CaseKeysTest {
       [reservoir]
       diameter = "9 mm" #> "10 mm"
       length = "9 mm" #> "10 mm"
+      [[another_gate]]
+      at = [0, "0 mm", "0 mm"] #> [0.1, "0 mm", "0 mm"]
+      direction = [0, 1, 0] #> [0, -1, 0]
+      shape = "rectangular" #> "half-round"
+      size = "2 mm" #> "3 mm"
+      height = "1 mm" #> "2 mm"
+      land = "2 mm" #> "3 mm"
+      runner = "6 mm" #> "5 mm"
+      way = [[0, 1, 0], [1, 1, 0]] #> [0, 1, 0]
       [sprue]
       at = [0, 9, 0] #> [0, 8, 0]
       diameter = "8 mm" #> "9 mm"
