@@ -91,8 +91,40 @@ public record Sizing(
    * @param wanted metres wide; absent where not even twice its width will do
    * @param gate metres, that this was found with
    * @param ran what came out with it, level quick
+   * @param second a second gate instead; absent where there is no place for one
    */
-  public record Cure(Vec3 neck, double was, Optional<Double> wanted, double gate, Ran ran) {}
+  public record Cure(
+      Vec3 neck,
+      double was,
+      Optional<Double> wanted,
+      double gate,
+      Ran ran,
+      Optional<Second> second) {
+    /** Without a second gate. */
+    public Cure(Vec3 neck, double was, Optional<Double> wanted, double gate, Ran ran) {
+      this(neck, was, wanted, gate, ran, Optional.empty());
+    }
+
+    /** With a second gate instead. */
+    public Cure beside(Optional<Second> gate2) {
+      return new Cure(neck, was, wanted, gate, ran, gate2);
+    }
+  }
+
+  /**
+   * A second gate, with a runner of its own to the sprue.
+   *
+   * @param at on the part's surface, metres
+   * @param gate its size, metres
+   * @param first size of the first gate beside it, metres
+   * @param ran what came out, level quick
+   */
+  public record Second(Vec3 at, double gate, double first, Ran ran) {
+    /** Whether no dent is seen. */
+    public boolean does(double visible) {
+      return ran.outcome().filter(o -> o.dentHigh() < visible).isPresent();
+    }
+  }
 
   /**
    * @param name of the dimension

@@ -13,6 +13,7 @@ import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.PartShape;
+import gelfront.study.FiledGate;
 import gelfront.study.Sizer;
 import gelfront.voxelize.FeedSolids;
 import java.io.ByteArrayOutputStream;
@@ -34,7 +35,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Finds the smallest gate, with runner and sprue, whose deepest dent isn't seen, at the case's"
           + " gate or at each place of its list ([[limits.gate_place]]), within the limits of the"
-          + " case ([limits]). Where none will do there, the thickest places are tried.",
+          + " case ([limits]). Where none will do there, the thickest places are tried. A gate that"
+          + " is part of the mesh is filed open; its sprue stays.",
       "Writes size.json, size.html, size-sheet.csv with what to cut, size-case.toml with"
           + " the changed case, and the feed as STL in the part's coordinates: as calculated,"
           + " and rounded up to cutters in mm and inch. Runs of an earlier study are used again; what was stopped goes on where it was."
@@ -86,14 +88,14 @@ final class SizeCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     try (StudyDesk desk =
         new StudyDesk(console, answers, threads.count(), caseFile, place.folder(), !noFlow)) {
-      Sizer sizer = sizer(desk);
-      Sizing sizing = sizer.run(Math.max(0, propose));
+      Sized sized = sized(desk);
+      Sizing sizing = sized.sizing();
       desk.write("size.json", SizeFiles.json(sizing));
       Path page = desk.write("size.html", SizePage.of(sizing));
       if (sizing.chosen() >= 0) {
         desk.write("size-sheet.csv", SizeFiles.sheet(sizing));
-        feeds(desk, sizer.chosenCases());
-        changed(desk, sizing, sizer.chosenCases());
+        feeds(desk, sized.cases());
+        changed(desk, sizing, sized.cases());
       }
       print(sizing, page, desk);
     } catch (IllegalArgumentException e) {
@@ -102,17 +104,29 @@ final class SizeCommand implements Callable<Integer> {
     return ExitCode.OK;
   }
 
-  private Sizer sizer(StudyDesk desk) {
-    return new Sizer(desk.study(), runs, threads.count(), desk.progress());
+  /**
+   * @param cases of the choices, in their order
+   */
+  private record Sized(Sizing sizing, List<LoadedCase> cases) {}
+
+  private Sized sized(StudyDesk desk) {
+    if (desk.base().setup().feed() instanceof FeedSystem.InMesh) {
+      FiledGate gate = new FiledGate(desk.study(), runs, desk.progress());
+      return new Sized(gate.run(), gate.chosenCases());
+    }
+    Sizer sizer = new Sizer(desk.study(), runs, threads.count(), desk.progress());
+    return new Sized(sizer.run(Math.max(0, propose)), sizer.chosenCases());
   }
 
   private static void feeds(StudyDesk desk, List<LoadedCase> cases) throws IOException {
     for (int i = 0; i < cases.size(); i++) {
       Case c = cases.get(i).setup();
-      TriangleMesh feed = FeedSolids.of(c, (FeedSystem.Declared) c.feed(), desk.study().part());
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      MeshFiles.writeStl(feed, out, LengthUnit.MM);
-      desk.folder().write(STL.get(i), out.toByteArray());
+      if (c.feed() instanceof FeedSystem.Declared d) {
+        TriangleMesh feed = FeedSolids.of(c, d, desk.study().part());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        MeshFiles.writeStl(feed, out, LengthUnit.MM);
+        desk.folder().write(STL.get(i), out.toByteArray());
+      }
     }
   }
 
@@ -167,7 +181,9 @@ final class SizeCommand implements Callable<Integer> {
   }
 
   private static String line(Sizing.Point c, double visible) {
-    String sizes = Quantities.say("%10.1f%10.1f", c.gate() * 1e3, c.sprue() * 1e3);
+    String sprue =
+        Double.isNaN(c.sprue()) ? "  as drawn" : Quantities.say("%10.1f", c.sprue() * 1e3);
+    String sizes = Quantities.say("%10.1f", c.gate() * 1e3) + sprue;
     if (c.ran().outcome().isEmpty()) {
       return sizes + "  no result: " + c.ran().error();
     }

@@ -40,7 +40,7 @@ final class StudyDesk implements AutoCloseable {
       throw new InputFailure(caseFile.getFileName() + ": " + e.getMessage(), e);
     }
     this.threads = threads;
-    String version = Version.number();
+    String version = CodeWord.of();
     String name = base.setup().name();
     this.folder =
         StudyFolder.open(target, new StudyFolder.Identity(version, name, Study.partHash(part)));

@@ -60,6 +60,14 @@ public final class SizeFiles {
     Answers.number(n, "wanted_mm", c.wanted().orElse(Double.NaN) * 1e3);
     Answers.number(n, "with_gate_mm", c.gate() * 1e3);
     Answers.put(n.putObject("then"), c.ran());
+    c.second().ifPresent(s -> second(n.putObject("second_gate"), s));
+  }
+
+  private static void second(ObjectNode n, Sizing.Second s) {
+    Answers.place(n, "at_mm", s.at());
+    Answers.number(n, "gate_mm", s.gate() * 1e3);
+    Answers.number(n, "first_gate_mm", s.first() * 1e3);
+    Answers.put(n.putObject("then"), s.ran());
   }
 
   /** What to cut: one line a dimension, for each choice in mm and inch. */

@@ -101,7 +101,7 @@ public final class SizePage {
     h.close().close().open("tbody");
     for (Sizing.Point c : p.curve()) {
       h.open("tr").element("th", Say.fixed(c.gate() * 1e3, 1), "scope", "row");
-      h.element("td", Say.fixed(c.sprue() * 1e3, 1));
+      h.element("td", Double.isNaN(c.sprue()) ? "as drawn" : Say.fixed(c.sprue() * 1e3, 1));
       if (c.ran().outcome().isEmpty()) {
         h.element("td", "no result: " + c.ran().error(), "colspan", "4").close();
         continue;

@@ -1,6 +1,7 @@
 package gelfront.study;
 
 import gelfront.answer.Remedies.Effort;
+import gelfront.answer.RunOutcome;
 import gelfront.base.Quantities;
 import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
@@ -16,11 +17,6 @@ final class DrawnFeedRemedies {
   private static final double WIDER = 2e-3;
   private static final double MUCH_WIDER = 5e-3;
   private static final double[] GATES = {0.5e-3, 1e-3, 1.5e-3, 2e-3};
-
-  /** Shares of the part's thickness, for a gate and a sprue at a thick place. */
-  private static final double GATE_SHARE = 0.6;
-
-  private static final double SPRUE_SHARE = 0.85;
 
   private final RemedyShelf shelf;
   private final FeedSystem.Declared d;
@@ -47,9 +43,7 @@ final class DrawnFeedRemedies {
         "The block must be that thick there, or the injector's seat is moved.",
         List.of(Change.mm("sprue.length", length + LONGER)));
     elsewhere(gate, sprue);
-    shelf.leave(
-        "a second gate",
-        "a case describes one gate a part: draw both into the mesh and mark them in [feed]");
+    second();
     widerSprue(gate, sprue, MUCH_WIDER, Effort.REDESIGN);
     reservoir(gate);
     new FilingRemedies(shelf).bush();
@@ -117,11 +111,10 @@ final class DrawnFeedRemedies {
     String caution = "The mark of the gate is there, too.";
     List<Change> moved = moved(thick.get());
     shelf.add(Effort.REDESIGN, "place", where, caution, moved);
-    double thickness = places.thickness(thick.get().at());
-    double most = shelf.setup().limits().gateWidest().orElse(thickness);
-    double wide = Math.min(most, Math.round(GATE_SHARE * thickness / 0.5e-3) * 0.5e-3);
-    double fat = Math.max(sprue, Math.round(SPRUE_SHARE * thickness / 0.5e-3) * 0.5e-3);
-    fat = Math.min(fat, shelf.setup().limits().sprueWidest().orElse(fat));
+    Limits limits = shelf.setup().limits();
+    double proposed = places.proposedGate(thick.get().at());
+    double wide = Math.min(limits.gateWidest().orElse(proposed), proposed);
+    double fat = PlaceSearch.sprueFor(wide, sprue, limits.sprueWidest().orElse(2 * wide));
     if (wide > gate && fat >= wide) {
       List<Change> all = new ArrayList<>(moved);
       all.addAll(new FeedChange(wide, fat).of(shelf.base()));
@@ -136,6 +129,25 @@ final class DrawnFeedRemedies {
         new Change.Set("gate.direction", Change.direction(p.direction())),
         new Change.Remove("sprue.at"),
         new Change.Remove("sprue.direction"));
+  }
+
+  /** Where the deepest pocket is, as wide as the part wants it there. */
+  private void second() {
+    double widest = shelf.setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
+    Optional<SecondGate> second =
+        d.others().isEmpty()
+            ? shelf
+                .before()
+                .flatMap(RunOutcome::pocketCentre)
+                .flatMap(p -> SecondGate.near(shelf.base(), places, p, widest))
+            : Optional.empty();
+    if (second.isEmpty()) {
+      shelf.leave("a second gate", "there is no other thick place that a runner leads to");
+      return;
+    }
+    String caution = "Two marks, and where both flows meet air may be caught: vent there.";
+    List<Change> changes = List.of(second.get().change());
+    shelf.add(Effort.REDESIGN, "second gate", second.get().words(), caution, changes);
   }
 
   private void reservoir(double gate) {

@@ -15,10 +15,21 @@ final class GatePlaces {
   /** Share of a thick place's thickness within which a point on it counts as as good. */
   private static final double AS_THICK = 0.97;
 
+  /** Share of the part's thickness that a gate at a thick place is wide: own judgement. */
+  private static final double GATE_SHARE = 0.6;
+
   private final List<Thickness.Sample> samples;
 
+  private final TriangleMesh part;
+
   GatePlaces(TriangleMesh part) {
+    this.part = part;
     samples = Thickness.of(part, SAMPLES);
+  }
+
+  /** Closed, outward-wound, metres. */
+  TriangleMesh part() {
+    return part;
   }
 
   /** Metres: the thickest ball that touches the surface within its own radius of a place. */
@@ -44,6 +55,11 @@ final class GatePlaces {
         .mapToDouble(s -> s.at().distance(at) <= s.thickness() ? s.thickness() : 0)
         .max()
         .orElse(0);
+  }
+
+  /** Metres: a gate to begin with at a place, whole halves of a millimetre. */
+  double proposedGate(Vec3 at) {
+    return Math.max(0.5e-3, Math.round(GATE_SHARE * thickness(at) / 0.5e-3) * 0.5e-3);
   }
 
   double thickest() {

@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** How thick a neck must be made, by filing it all round, for a gate to do. */
+/** How wide a neck, or a gate in the mesh, must be filed all round to leave no dent. */
 final class NeckSearch {
-  private static final double TOLERANCE = 0.3e-3;
+  private static final double TOLERANCE = 0.5e-3;
 
   private static final double STEP = 0.1e-3;
 
@@ -24,6 +24,7 @@ final class NeckSearch {
   private final Study study;
   private final LoadedCase base;
   private final double gate;
+  private final double widest;
   private final Constriction neck;
   private final double visible;
   private final Map<Double, Ran> ran = new java.util.TreeMap<>();
@@ -31,8 +32,10 @@ final class NeckSearch {
   /**
    * @param base with the gate that it is tried with
    * @param gate metres
+   * @param widest metres that it may be filed to
    */
-  NeckSearch(Study study, LoadedCase base, double gate, Constriction neck) {
+  NeckSearch(Study study, LoadedCase base, double gate, Constriction neck, double widest) {
+    this.widest = whole(widest);
     this.study = study;
     this.base = base;
     this.gate = gate;
@@ -49,11 +52,11 @@ final class NeckSearch {
   /**
    * @param runs at most, two or more
    */
-  Sizing.Cure search(int runs, int atOnce, Progress progress) {
+  Sizing.Cure search(int runs, Progress progress) {
     Bracket bracket = new Bracket(TOLERANCE, STEP);
     double was = neck.width();
     bracket.know(was, 1);
-    List<Double> next = List.of(whole(1.4 * was), whole(2 * was));
+    List<Double> next = List.of(Math.min(whole(1.4 * was), widest), widest).stream().distinct().toList();
     while (!next.isEmpty() && ran.size() + next.size() <= runs) {
       List<Double> widths = next;
       List<Ran> came = study.run("thicker neck", widths.stream().map(this::job).toList(), progress);
@@ -63,16 +66,23 @@ final class NeckSearch {
             widths.get(i),
             came.get(i).outcome().map(o -> o.dentHigh() - visible).orElse(Double.NaN));
       }
-      next = fresh(bracket.next(atOnce));
+      next = fresh(bracket.next(1));
     }
     double does = bracket.does();
-    double shown = Double.isNaN(does) ? whole(2 * was) : does;
+    double shown = Double.isNaN(does) ? widest : does;
     return new Sizing.Cure(
         neck.place(),
         was,
         Double.isNaN(does) ? Optional.empty() : Optional.of(does),
         gate,
         ran.get(shown));
+  }
+
+  /** All that was run, by width, as points of a curve. */
+  List<Sizing.Point> points() {
+    return ran.entrySet().stream()
+        .map(e -> new Sizing.Point(e.getKey(), Double.NaN, "quick", e.getValue()))
+        .toList();
   }
 
   private List<Double> fresh(List<Double> sizes) {
@@ -85,7 +95,8 @@ final class NeckSearch {
     return Math.ceil(size / STEP - 1e-6) * STEP;
   }
 
-  private Job job(double width) {
+  /** The neck filed to a width, metres; level quick. */
+  Job job(double width) {
     Map<String, String> filing = new java.util.LinkedHashMap<>();
     filing.put("at", Change.place(neck.place()));
     filing.put("reach", Change.quantity(REACH * neck.width() * 1e3, "mm"));

@@ -13,9 +13,10 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /**
- * The search for the smallest gate at one place, at level quick: the present gate and the widest
- * that is accepted first; a wider sprue where that is to blame; then a bracket round the smallest
- * that does.
+ * The search for the smallest gate at one place, at level quick: the present gate and one of the
+ * part's thickness first; where that doesn't do the widest that is accepted, since dents may grow
+ * again with a gate that heats the part; a wider sprue where that is to blame; then a bracket round
+ * the smallest that does.
  */
 final class PlaceSearch {
   /** Metres between a size that does and one that doesn't: no cutter tells less apart. */
@@ -24,12 +25,17 @@ final class PlaceSearch {
   /** Metres that sizes are whole multiples of. */
   private static final double STEP = 0.1e-3;
 
+  /** Share of the visible depth that levels differ by as a rule. */
+  static final double CLOSE = 0.15;
+
   /** Gate widths that a sprue is wide at least, or it would set first: own judgement. */
   private static final double SPRUE = 1.25;
 
   private final LoadedCase base;
+  private final boolean moved;
   private final double visible;
   private final double least;
+  private final double proposed;
   private final double widest;
   private final double widestSprue;
   private final List<Sizing.Point> points = new ArrayList<>();
@@ -40,20 +46,31 @@ final class PlaceSearch {
 
   /**
    * @param base the case with its gate at the place
-   * @param least metres, thinnest gate
-   * @param widest metres, above it
+   * @param moved whether the place isn't the case's own: its gate's size means nothing there
+   * @param sizes of gates
    * @param widestSprue metres
    * @param runs at most
    */
-  PlaceSearch(LoadedCase base, double least, double widest, double widestSprue, int runs) {
+  PlaceSearch(LoadedCase base, boolean moved, Sizes sizes, double widestSprue, int runs) {
     this.base = base;
+    this.moved = moved;
     this.visible = base.setup().visibleDent();
-    this.least = least;
-    this.widest = widest;
+    this.least = sizes.least();
+    this.widest = sizes.widest();
+    this.proposed = Math.max(least, Math.min(widest, sizes.proposed()));
     this.widestSprue = widestSprue;
     this.left = runs;
     this.sprue = feed().sprue().innerDiameter();
   }
+
+  /**
+   * Of gates that may be tried at a place, metres.
+   *
+   * @param least thinnest
+   * @param proposed to begin with
+   * @param widest above the least
+   */
+  record Sizes(double least, double proposed, double widest) {}
 
   private FeedSystem.Declared feed() {
     return (FeedSystem.Declared) base.setup().feed();
@@ -75,7 +92,17 @@ final class PlaceSearch {
   }
 
   private double sprueFor(double gate, double diameter) {
-    double wanted = Math.min(SPRUE * gate, Math.max(widestSprue, gate));
+    return sprueFor(gate, diameter, widestSprue);
+  }
+
+  /**
+   * Metres: the sprue beside a gate.
+   *
+   * @param diameter at least
+   * @param widest that is accepted, but never narrower than the gate
+   */
+  static double sprueFor(double gate, double diameter, double widest) {
+    double wanted = Math.min(SPRUE * gate, Math.max(widest, gate));
     return Math.max(diameter, Math.ceil(wanted / STEP - 1e-6) * STEP);
   }
 
@@ -109,6 +136,22 @@ final class PlaceSearch {
     return widest;
   }
 
+  /** The run that left the least, where none did; absent: none gave a result. */
+  Optional<Sizing.Point> best() {
+    return points.stream()
+        .filter(p -> p.ran().outcome().isPresent())
+        .min(Comparator.comparingDouble(p -> p.ran().outcome().get().dentHigh()));
+  }
+
+  /** Whether none does, and one is so close that level normal must tell. */
+  boolean near() {
+    return Double.isNaN(does())
+        && best()
+            .flatMap(p -> p.ran().outcome())
+            .filter(o -> o.dentHigh() < (1 + CLOSE) * visible)
+            .isPresent();
+  }
+
   /**
    * Gates to run next, metres; none: the search is over.
    *
@@ -127,10 +170,11 @@ final class PlaceSearch {
   private List<Double> wanted(int n) {
     if (points.isEmpty()) {
       double now = Math.max(least, Math.min(widest, present()));
-      return n == 1 ? List.of(widest) : List.of(now, widest);
+      double more = Math.max(proposed, whole(0.5 * (now + widest)));
+      return moved || n == 1 ? List.of(proposed) : List.of(now, Math.min(widest, more));
     }
     if (Double.isNaN(does())) {
-      return widerSprueHelps() ? List.of(widest) : List.of();
+      return !known(widest) || widerSprueHelps() ? List.of(widest) : List.of();
     }
     if (Double.isNaN(tooSmall())) {
       return does() <= least + 1e-9

@@ -169,7 +169,7 @@ public final class RemedyStudy {
                   case GATE, RUNNER -> Set.of("gate", "spot", "bush");
                   case SPRUE -> Set.of("sprue");
                   case DRY_SPRUE -> Set.of("top-up", "sprue length", "extender");
-                  case NECK -> Set.of("neck", "place");
+                  case NECK -> Set.of("neck", "place", "second gate");
                   case TOO_THICK -> Set.of("place", "mould");
                 })
         .orElse(Set.of());

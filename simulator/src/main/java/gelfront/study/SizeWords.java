@@ -13,22 +13,19 @@ import java.util.Optional;
 
 /** A sizing in plain words: only what was run is claimed. */
 final class SizeWords {
-  /** Share of the visible depth within which models decide more than the part does. */
-  private static final double CLOSE = 0.15;
-
   private SizeWords() {}
 
   /** What came of one place. */
   static String place(
       LoadedCase base, PlaceSearch p, List<Sizing.Choice> choices, Optional<Sizing.Cure> cure) {
     double visible = base.setup().visibleDent();
-    if (choices.isEmpty()) {
-      return no(p, cure);
-    }
     Optional<Sizing.Choice> holds =
         choices.stream()
             .filter(c -> c.holds(visible))
             .min(Comparator.comparingDouble(Sizing.Choice::gate));
+    if (holds.isEmpty() && Double.isNaN(p.does())) {
+      return no(p, choices, cure, visible);
+    }
     if (holds.isEmpty()) {
       return "A gate of "
           + Cutters.plainMm(p.does())
@@ -51,7 +48,7 @@ final class SizeWords {
             ? ", with the sprue of " + Cutters.plainMm(now) + " as it is"
             : ", with a sprue of " + Cutters.plainMm(c.sprue());
     double margin = base.setup().visibleDent() - dent;
-    String close = margin < CLOSE * base.setup().visibleDent() ? ", a close call" : "";
+    String close = margin < PlaceSearch.CLOSE * base.setup().visibleDent() ? ", a close call" : "";
     return sprue
         + Quantities.say(
             ": the deepest dent stays under %.2f mm, %.2f mm less than is seen",
@@ -65,17 +62,54 @@ final class SizeWords {
         : "; " + Cutters.plainMm(p.tooSmall()) + " does not";
   }
 
-  private static String no(PlaceSearch p, Optional<Sizing.Cure> cure) {
-    String upTo = "No gate up to " + Cutters.plainMm(p.widest()) + " can do it here";
-    Optional<RunOutcome> widest = p.atWidest();
-    if (widest.isEmpty()) {
-      return upTo + ": the widest gives no result.";
+  private static String no(
+      PlaceSearch p, List<Sizing.Choice> near, Optional<Sizing.Cure> cure, double visible) {
+    String upTo =
+        p.points().size() == 1
+            ? "A gate of " + Cutters.plainMm(p.widest()) + " doesn't do it here"
+            : Quantities.say(
+                "None of %d gates up to %s does it here",
+                p.points().size(), Cutters.plainMm(p.widest()));
+    Optional<Sizing.Point> best = p.best();
+    if (best.isEmpty()) {
+      return upTo + ": none gives a result.";
     }
-    String left = Quantities.say(" (%.2f mm deep with that)", widest.get().dentHigh() * 1e3);
-    return upTo + left + ": " + cure.map(SizeWords::cure).orElseGet(() -> blame(widest.get()));
+    RunOutcome left = best.get().ran().outcome().orElseThrow();
+    String depth =
+        Quantities.say(
+            " (%.2f mm deep at the least, with %s%s)",
+            left.dentHigh() * 1e3,
+            Cutters.plainMm(best.get().gate()),
+            near.isEmpty() ? "" : "; at level normal " + depth(near.get(0)));
+    String why = cure.map(c -> cure(c, visible)).orElseGet(() -> blame(left));
+    return upTo + depth + ": " + why;
   }
 
-  private static String cure(Sizing.Cure c) {
+  private static String depth(Sizing.Choice c) {
+    return c.normal()
+        .outcome()
+        .map(o -> Quantities.say("%.2f mm, a close call", o.dentHigh() * 1e3))
+        .orElse("no result");
+  }
+
+  private static String second(Sizing.Second s, double visible) {
+    String gate =
+        Quantities.say(
+            "a second gate, %s wide, at %s beside one of %s",
+            Cutters.plainMm(s.gate()), at(s.at()), Cutters.plainMm(s.first()));
+    String came =
+        s.ran()
+            .outcome()
+            .map(
+                o ->
+                    Quantities.say(
+                        " leaves %.2f mm%s",
+                        o.dentHigh() * 1e3, s.does(visible) ? ", which isn't seen" : ""))
+            .orElse(" gives no result");
+    return gate + came;
+  }
+
+  private static String cure(Sizing.Cure c, double visible) {
     String starves =
         Quantities.say(
             "the neck at %s, %s wide, starves what lies behind it",
@@ -88,14 +122,17 @@ final class SizeWords {
                     + Cutters.plainMm(w)
                     + " (run with a gate of "
                     + Cutters.plainMm(c.gate())
-                    + "), or feed there too (not run).")
+                    + ")"
+                    + c.second().map(s -> "; " + second(s, visible)).orElse("")
+                    + ".")
         .orElse(
             starves
-                + ", and twice that width doesn't do either: feed behind it too (not run), or make"
-                + " the part thinner there.");
+                + ", and twice that width doesn't do either"
+                + c.second().map(s -> "; " + second(s, visible)).orElse("")
+                + "; or make the part thinner there.");
   }
 
-  private static String blame(RunOutcome o) {
+  static String blame(RunOutcome o) {
     if (o.blamed().isEmpty()) {
       return "nothing is cut off, and yet the part dents.";
     }

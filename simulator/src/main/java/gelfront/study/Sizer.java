@@ -1,9 +1,11 @@
 package gelfront.study;
 
 import gelfront.answer.Ran;
+import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
 import gelfront.base.Progress;
 import gelfront.finding.Constriction;
+import gelfront.mesh.Vec3;
 import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.Limits;
@@ -20,9 +22,6 @@ import java.util.OptionalDouble;
 public final class Sizer {
   /** Runs at level normal at most, of those allowed a place. */
   private static final int NORMAL = 3;
-
-  /** Cutter sizes up that are tried where the answer fails at level normal. */
-  private static final int LARGER = 2;
 
   /** Metres: thinner than this nobody cuts a gate. */
   private static final double LEAST = 1e-3;
@@ -57,8 +56,7 @@ public final class Sizer {
     this.progress = progress;
     if (!(base.setup().feed() instanceof FeedSystem.Declared)) {
       throw new IllegalArgumentException(
-          "the gate is part of the mesh, so it can't be sized here: describe it in [gate] and"
-              + " [sprue], and give the part without it");
+          "the gate is part of the mesh: it can be filed, not sized with its sprue");
     }
     if (runs < 6) {
       throw new IllegalArgumentException("sizing takes 6 runs or more");
@@ -128,8 +126,10 @@ public final class Sizer {
     LoadedCase moved = label.equals("as it is") ? base : moved(label, p);
     int quick = runs - NORMAL;
     double up = Math.floor(widest / 0.1e-3 + 1e-6) * 0.1e-3;
+    PlaceSearch.Sizes sizes =
+        new PlaceSearch.Sizes(least, thickness.proposedGate(p.at()), Math.max(least, up));
     searches.add(
-        new Search(label, p, new PlaceSearch(moved, least, Math.max(least, up), sprue, quick)));
+        new Search(label, p, new PlaceSearch(moved, moved != base, sizes, sprue, quick)));
   }
 
   private LoadedCase moved(String label, Limits.GatePlace p) {
@@ -232,9 +232,16 @@ public final class Sizer {
 
   private Sizing.Place place(Search s, List<LoadedCase> written) {
     boolean found = !Double.isNaN(s.of().does());
-    List<Sizing.Choice> choices = found ? choices(s, written) : List.of();
+    SizeChoices confirming = new SizeChoices(study, s.of(), progress);
+    List<Sizing.Choice> choices = List.of();
+    if (found || s.of().near()) {
+      choices = found ? confirming.rounded() : confirming.near();
+      written.addAll(confirming.cases());
+    }
+    double visible = base.setup().visibleDent();
+    boolean does = found || choices.stream().anyMatch(c -> c.holds(visible));
     boolean unasked = searches.indexOf(s) >= asked;
-    Optional<Sizing.Cure> cure = found || unasked ? Optional.empty() : cure(s);
+    Optional<Sizing.Cure> cure = does || unasked ? Optional.empty() : cure(s);
     return new Sizing.Place(
         s.label(),
         s.place().at(),
@@ -252,61 +259,28 @@ public final class Sizer {
       return Optional.empty();
     }
     LoadedCase widest = s.of().job(s.of().widest()).loaded();
-    NeckSearch search = new NeckSearch(study, widest, s.of().widest(), neck.get());
-    return Optional.of(search.search(s.of().left(), Math.min(2, atOnce), progress));
+    NeckSearch search = new NeckSearch(
+            study, widest, s.of().widest(), neck.get(), 2 * neck.get().width());
+    Sizing.Cure thicker = search.search(s.of().left(), progress);
+    return Optional.of(thicker.beside(second(s.of())));
   }
 
-  /** The answer and its rounded neighbours; where none holds at level normal, larger cutters. */
-  private List<Sizing.Choice> choices(Search s, List<LoadedCase> written) {
-    List<Sizing.Choice> choices = new ArrayList<>(rounded(s, written));
-    double visible = base.setup().visibleDent();
-    for (int i = 0; i < LARGER; i++) {
-      double most = choices.stream().mapToDouble(Sizing.Choice::gate).max().orElseThrow();
-      Cutters.Size next = Cutters.mm(most + 0.1e-3);
-      boolean there = choices.stream().anyMatch(c -> c.holds(visible));
-      if (there || next.size() > s.of().widest() + 1e-9) {
-        break;
-      }
-      choices.addAll(
-          confirmed(s, List.of(new Named("next cutter up", next, s.of().sprue())), written));
+  /** Another gate behind the neck, beside one of the part's thickness. */
+  private Optional<Sizing.Second> second(PlaceSearch p) {
+    Optional<Sizing.Point> best = p.best();
+    Optional<Vec3> starved =
+        best.flatMap(b -> b.ran().outcome()).flatMap(RunOutcome::pocketCentre);
+    if (best.isEmpty() || starved.isEmpty()) {
+      return Optional.empty();
     }
-    return choices;
+    double widest = limits.gateWidest().orElse(Double.POSITIVE_INFINITY);
+    double first = best.get().gate();
+    return SecondGate.near(p.base(), thickness, starved.get(), widest)
+        .map(g -> new Sizing.Second(g.at(), g.gate(), first, second(p, first, g)));
   }
 
-  private List<Sizing.Choice> rounded(Search s, List<LoadedCase> written) {
-    double gate = s.of().does();
-    double sprue = s.of().sprue();
-    Cutters.Size exact = new Cutters.Size(gate, Cutters.plainMm(gate));
-    List<Named> wanted = new ArrayList<>();
-    wanted.add(new Named("as calculated", exact, sprue));
-    Cutters.Size mm = Cutters.mm(gate);
-    wanted.add(new Named("cutters in mm", mm, Cutters.mm(s.of().sprueFor(mm.size())).size()));
-    Cutters.Size inch = Cutters.inch(gate);
-    wanted.add(
-        new Named("cutters in inch", inch, Cutters.inch(s.of().sprueFor(inch.size())).size()));
-    return confirmed(s, wanted, written);
+  private Ran second(PlaceSearch p, double first, SecondGate g) {
+    Job job = Job.of(g.words(), p.job(first).loaded(), List.of(g.change())).quick();
+    return study.run("second gate", List.of(job), progress).get(0);
   }
-
-  private List<Sizing.Choice> confirmed(Search s, List<Named> wanted, List<LoadedCase> written) {
-    List<Job> jobs =
-        wanted.stream().map(w -> s.of().job(w.gate().size(), w.sprue()).normal()).toList();
-    List<Ran> ran = study.run("confirming at level normal", jobs, progress);
-    List<Sizing.Choice> choices = new ArrayList<>();
-    for (int i = 0; i < wanted.size(); i++) {
-      Named w = wanted.get(i);
-      FeedSystem.Declared feed = (FeedSystem.Declared) jobs.get(i).setup().feed();
-      choices.add(
-          new Sizing.Choice(
-              w.label(),
-              w.gate().size(),
-              w.gate().words(),
-              feed.sprue().innerDiameter(),
-              ran.get(i),
-              FeedChange.sheet(feed)));
-      written.add(jobs.get(i).loaded());
-    }
-    return choices;
-  }
-
-  private record Named(String label, Cutters.Size gate, double sprue) {}
 }

@@ -14,12 +14,16 @@ import gelfront.setup.CaseFile;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.PartLoader;
+import gelfront.voxelize.FeedSolids;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 final class SizerTest {
   private final ExecutorService pool = Executors.newFixedThreadPool(4);
@@ -78,20 +82,51 @@ final class SizerTest {
 
     assertEquals(-1, s.chosen());
     assertEquals(1, s.places().size());
-    assertTrue(s.verdict().contains("No gate up to 2.2 mm can do it here"), s.verdict());
+    assertTrue(s.verdict().contains("doesn't do it here"), s.verdict());
     assertTrue(s.verdict().contains("the gate still sets first"), s.verdict());
   }
 
   @Test
-  void aGateInTheMeshIsRefusedWithAHint() {
+  void aGateInTheMeshIsFiledOpen(@TempDir Path folder) throws IOException {
+    Files.createFile(folder.resolve("drawn.stl")); // never read
+    LoadedCase described = load(StudyCases.BEAN);
+    TriangleMesh part = PartLoader.load(described.setup().part()).mesh();
+    TriangleMesh feed =
+        FeedSolids.of(
+            described.setup(), (FeedSystem.Declared) described.setup().feed(), part);
     String text =
-        StudyCases.BEAN.replaceAll(
-            "(?s)\\[gate\\].*\\[block\\]", "[feed]\nin_mesh = true\n[block]");
-    LoadedCase base = load(text);
+        """
+        visible_dent = "0.1 mm"
+        [part]
+        mesh = "drawn.stl"
+        [feed]
+        in_mesh = true
+        gate = ["-1 mm", "0 mm", "0 mm"]
+        mouth = ["-22 mm", "0 mm", "0 mm"]
+        [block]
+        wall = "10 mm"
+        [shot]
+        temperature = "165 degC"
+        [numerics]
+        level = "quick"
+        """;
+    LoadedCase read = CaseFile.parse("drawn.toml", text, folder);
+    LoadedCase drawn = read.with(read.setup().numerics().withoutFlow());
+    Study study = Study.of(drawn, part.plus(feed), "1", RunStore.inMemory(), pool, 2);
 
-    String no = assertThrows(IllegalArgumentException.class, () -> sizer(base, 12)).getMessage();
+    FiledGate gate = new FiledGate(study, 12, Progress.NONE);
+    Sizing s = gate.run();
 
-    assertTrue(no.contains("part of the mesh"), no);
+    assertEquals(0, s.chosen(), s.verdict());
+    Sizing.Choice does = s.best().orElseThrow().choices().get(0);
+    assertTrue(does.gate() > 2.1e-3 && does.gate() < 7e-3, does.gate() + " m");
+    assertTrue(s.verdict().contains("when filed to "), s.verdict());
+    double depth = gate.chosenCases().get(0).setup().growths().get(0).depth();
+    double was = does.gate() - 2 * depth;
+    assertEquals(2e-3, was, 0.3e-3, "the gate as it was, by its cells");
+    assertTrue(s.runs() <= 12, s.runs() + " runs");
+    assertThrows(
+        IllegalArgumentException.class, () -> new Sizer(study, 12, 2, Progress.NONE).run(0));
   }
 
   @Test

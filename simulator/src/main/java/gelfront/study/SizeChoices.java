@@ -1,0 +1,88 @@
+package gelfront.study;
+
+import gelfront.answer.Ran;
+import gelfront.answer.Sizing;
+import gelfront.base.Progress;
+import gelfront.setup.FeedSystem;
+import gelfront.setup.LoadedCase;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A place's answer run at level normal: the size itself and what it is rounded up to. */
+final class SizeChoices {
+  /** Cutter sizes up that are tried where the answer fails at level normal. */
+  private static final int LARGER = 2;
+
+  private final Study study;
+  private final PlaceSearch search;
+  private final Progress progress;
+  private final List<Sizing.Choice> choices = new ArrayList<>();
+  private final List<LoadedCase> cases = new ArrayList<>();
+
+  SizeChoices(Study study, PlaceSearch search, Progress progress) {
+    this.study = study;
+    this.search = search;
+    this.progress = progress;
+  }
+
+  private record Named(String label, Cutters.Size gate, double sprue) {}
+
+  /** Cases of the choices so far, in their order. */
+  List<LoadedCase> cases() {
+    return List.copyOf(cases);
+  }
+
+  /** The answer and its rounded neighbours; where none holds at level normal, larger cutters. */
+  List<Sizing.Choice> rounded() {
+    double gate = search.does();
+    Cutters.Size mm = Cutters.mm(gate);
+    Cutters.Size inch = Cutters.inch(gate);
+    confirm(
+        List.of(
+            new Named("as calculated", exact(gate), search.sprue()),
+            new Named("cutters in mm", mm, Cutters.mm(search.sprueFor(mm.size())).size()),
+            new Named(
+                "cutters in inch", inch, Cutters.inch(search.sprueFor(inch.size())).size())));
+    double visible = search.base().setup().visibleDent();
+    for (int i = 0; i < LARGER; i++) {
+      double most = choices.stream().mapToDouble(Sizing.Choice::gate).max().orElseThrow();
+      Cutters.Size next = Cutters.mm(most + 0.1e-3);
+      boolean there = choices.stream().anyMatch(c -> c.holds(visible));
+      if (there || next.size() > search.widest() + 1e-9) {
+        break;
+      }
+      confirm(List.of(new Named("next cutter up", next, search.sprue())));
+    }
+    return List.copyOf(choices);
+  }
+
+  /** What came closest where none does, for level normal to tell. */
+  List<Sizing.Choice> near() {
+    Sizing.Point best = search.best().orElseThrow();
+    confirm(List.of(new Named("as calculated", exact(best.gate()), search.sprue())));
+    return List.copyOf(choices);
+  }
+
+  private static Cutters.Size exact(double gate) {
+    return new Cutters.Size(gate, Cutters.plainMm(gate));
+  }
+
+  private void confirm(List<Named> wanted) {
+    List<Job> jobs =
+        wanted.stream().map(w -> search.job(w.gate().size(), w.sprue()).normal()).toList();
+    List<Ran> ran = study.run("confirming at level normal", jobs, progress);
+    for (int i = 0; i < wanted.size(); i++) {
+      Named w = wanted.get(i);
+      FeedSystem.Declared feed = (FeedSystem.Declared) jobs.get(i).setup().feed();
+      choices.add(
+          new Sizing.Choice(
+              w.label(),
+              w.gate().size(),
+              w.gate().words(),
+              feed.sprue().innerDiameter(),
+              ran.get(i),
+              FeedChange.sheet(feed)));
+      cases.add(jobs.get(i).loaded());
+    }
+  }
+}
