@@ -31,8 +31,8 @@ final class CodeWord {
   private CodeWord() {}
 
   /**
-   * Version and digest, as {@code 0.1.0+3f29ab01c4}, of names and checksums: the same for classes in
-   * a folder and in a jar.
+   * Version and digest, as {@code 0.1.0+3f29ab01c4}, of names and checksums: the same for classes
+   * in a folder and in a jar.
    */
   static String of() {
     MessageDigest sha = sha();
@@ -108,7 +108,7 @@ final class CodeWord {
 
   /** Of ours, and of a package that runs go through. */
   static boolean matters(String name) {
-    String[] parts = name.split("/");
+    String[] parts = name.split("/", -1);
     return parts.length > 2 && parts[0].equals("gelfront") && !NO_MATTER.contains(parts[1]);
   }
 }

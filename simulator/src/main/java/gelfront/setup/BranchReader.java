@@ -54,8 +54,7 @@ final class BranchReader {
     return switch (gate.kind()) {
       case ROUND -> Section.round(width);
       case HALF_ROUND -> Section.halfRound(width);
-      case RECTANGULAR ->
-          new Section(gate.kind(), width, gate.height() * width / gate.width());
+      case RECTANGULAR -> new Section(gate.kind(), width, gate.height() * width / gate.width());
     };
   }
 

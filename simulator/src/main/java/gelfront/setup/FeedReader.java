@@ -35,8 +35,7 @@ final class FeedReader {
       if (!feed.flag("in_mesh")) {
         feed.mistake("", "[feed] needs in_mesh = true; a declared gate goes into [gate]");
       }
-      for (String declared :
-          List.of("runner", "reservoir", "another_gate", "sprue", "extender")) {
+      for (String declared : List.of("runner", "reservoir", "another_gate", "sprue", "extender")) {
         if (root.has(declared)) {
           root.mistake(
               declared,

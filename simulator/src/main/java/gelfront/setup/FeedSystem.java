@@ -43,8 +43,7 @@ public sealed interface FeedSystem {
     /** Metres: where the narrowest runner is narrowest; the gate's where there is none. */
     public double narrowestRunner() {
       double own = runner.map(r -> r.section().narrowest()).orElse(Double.POSITIVE_INFINITY);
-      double all =
-          others.stream().mapToDouble(b -> b.runner().narrowest()).reduce(own, Math::min);
+      double all = others.stream().mapToDouble(b -> b.runner().narrowest()).reduce(own, Math::min);
       return Double.isFinite(all) ? all : narrowestGate();
     }
 

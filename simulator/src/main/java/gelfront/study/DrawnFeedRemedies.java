@@ -3,6 +3,7 @@ package gelfront.study;
 import gelfront.answer.Remedies.Effort;
 import gelfront.answer.RunOutcome;
 import gelfront.base.Quantities;
+import gelfront.mesh.Vec3;
 import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.Limits;
@@ -131,23 +132,25 @@ final class DrawnFeedRemedies {
         new Change.Remove("sprue.direction"));
   }
 
-  /** Where the deepest pocket is, as wide as the part wants it there. */
+  /** Where the deepest pocket is, and at the far end, as wide as the part wants it there. */
   private void second() {
     double widest = shelf.setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
-    Optional<SecondGate> second =
-        d.others().isEmpty()
-            ? shelf
-                .before()
-                .flatMap(RunOutcome::pocketCentre)
-                .flatMap(p -> SecondGate.near(shelf.base(), places, p, widest))
-            : Optional.empty();
-    if (second.isEmpty()) {
+    List<Vec3> starved = new ArrayList<>();
+    shelf.before().flatMap(RunOutcome::pocketCentre).ifPresent(starved::add);
+    starved.add(places.farthest(d.gate().at()));
+    List<SecondGate> gates =
+        starved.stream()
+            .filter(p -> d.others().isEmpty())
+            .flatMap(p -> SecondGate.near(shelf.base(), places, p, widest).stream())
+            .distinct()
+            .toList();
+    if (gates.isEmpty()) {
       shelf.leave("a second gate", "there is no other thick place that a runner leads to");
-      return;
     }
     String caution = "Two marks, and where both flows meet air may be caught: vent there.";
-    List<Change> changes = List.of(second.get().change());
-    shelf.add(Effort.REDESIGN, "second gate", second.get().words(), caution, changes);
+    for (SecondGate g : gates) {
+      shelf.add(Effort.REDESIGN, "place", g.words(), caution, List.of(g.change()));
+    }
   }
 
   private void reservoir(double gate) {

@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Sizes a gate that is part of the mesh by filing it open all round, as a maker would; its sprue and
- * runner stay. The smallest width that leaves no dent is run at level normal.
+ * Sizes a gate that is part of the mesh by filing it open all round, as a maker would; its sprue
+ * and runner stay. The smallest width that leaves no dent is run at level normal.
  */
 public final class FiledGate {
   /** Runs at level normal. */
@@ -53,21 +53,22 @@ public final class FiledGate {
   public Sizing run() {
     Job asItIs = Job.of("as it is", base, List.of()).quick();
     Ran before = study.run("as it is", List.of(asItIs), progress).get(0);
-    RunOutcome o =
-        before.outcome().orElseThrow(() -> new IllegalArgumentException(before.error()));
+    RunOutcome o = before.outcome().orElseThrow(() -> new IllegalArgumentException(before.error()));
     Optional<Constriction> gate =
         o.blamed().filter(c -> c.kind() == Constriction.Kind.GATE && dents(o));
     if (gate.isEmpty()) {
       return answer(untouched(o), -1);
     }
-    NeckSearch search = new NeckSearch(study, base, gate.get().width(), gate.get(), widest(gate.get()));
+    NeckSearch search =
+        new NeckSearch(study, base, gate.get().width(), gate.get(), widest(gate.get()));
     Sizing.Cure cure = search.search(runs - NORMAL - LARGER - 1, progress);
     List<Sizing.Point> curve = new ArrayList<>(search.points());
     curve.add(0, new Sizing.Point(gate.get().width(), Double.NaN, "quick", before));
     List<Sizing.Choice> choices =
         cure.wanted().map(w -> confirmed(search, gate.get(), w)).orElse(List.of());
     boolean holds = choices.stream().anyMatch(c -> c.holds(visible()));
-    return answer(place(gate.get(), curve, choices, words(gate.get(), cure, choices)), holds ? 0 : -1);
+    return answer(
+        place(gate.get(), curve, choices, words(gate.get(), cure, choices)), holds ? 0 : -1);
   }
 
   /** Metres: what the case accepts, else as wide as the part is thick, twice the gate at least. */
@@ -98,8 +99,11 @@ public final class FiledGate {
     String depth = Quantities.say("%.2f mm deep at level quick", o.dentHigh() * 1e3);
     String words =
         dents(o)
-            ? "The gate, which is part of the mesh, is not what closes (" + depth + "): "
-                + SizeWords.blame(o) + " What a file or another sprue does: remedies."
+            ? "The gate, which is part of the mesh, is not what closes ("
+                + depth
+                + "): "
+                + SizeWords.blame(o)
+                + " What a file or another sprue does: remedies."
             : "Nothing to size: the deepest dent isn't seen (" + depth + ").";
     Constriction c =
         o.blamed().orElse(new Constriction(Constriction.Kind.GATE, Vec3.ZERO, Double.NaN, 0));
@@ -136,8 +140,7 @@ public final class FiledGate {
       double w = widths.get(i);
       String words = Cutters.plainMm(w);
       choices.add(
-          new Sizing.Choice(
-              "filed to " + words, w, words, Double.NaN, ran.get(i), sheet(gate, w)));
+          new Sizing.Choice("filed to " + words, w, words, Double.NaN, ran.get(i), sheet(gate, w)));
       chosen.add(jobs.get(i).loaded());
     }
     return choices;
@@ -153,8 +156,7 @@ public final class FiledGate {
   private String words(Constriction gate, Sizing.Cure cure, List<Sizing.Choice> choices) {
     String now = ", " + Cutters.plainMm(gate.width()) + " wide now and part of the mesh,";
     String at = "The gate at " + SizeWords.at(gate.place()) + now;
-    Optional<Sizing.Choice> holds =
-        choices.stream().filter(c -> c.holds(visible())).findFirst();
+    Optional<Sizing.Choice> holds = choices.stream().filter(c -> c.holds(visible())).findFirst();
     if (holds.isPresent()) {
       return at
           + " does when filed to "
@@ -169,9 +171,15 @@ public final class FiledGate {
             .map(o -> Quantities.say("%.2f mm deep still", o.dentHigh() * 1e3))
             .orElse("no result");
     return cure.wanted().isPresent()
-        ? at + " does when filed to " + Cutters.plainMm(cure.wanted().get())
+        ? at
+            + " does when filed to "
+            + Cutters.plainMm(cure.wanted().get())
             + " at level quick, but not at level normal: too close to call."
-        : at + " doesn't do even when filed to " + Cutters.plainMm(widest(gate)) + " (" + came
+        : at
+            + " doesn't do even when filed to "
+            + Cutters.plainMm(widest(gate))
+            + " ("
+            + came
             + "): draw sprue and gate wider, or describe them in [gate] and [sprue] instead.";
   }
 }

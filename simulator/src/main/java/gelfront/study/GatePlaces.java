@@ -62,6 +62,14 @@ final class GatePlaces {
     return Math.max(0.5e-3, Math.round(GATE_SHARE * thickness(at) / 0.5e-3) * 0.5e-3);
   }
 
+  /** The place on the part that is farthest from another. */
+  Vec3 farthest(Vec3 from) {
+    return samples.stream()
+        .map(Thickness.Sample::at)
+        .max(Comparator.comparingDouble(p -> p.distance(from)))
+        .orElse(from);
+  }
+
   double thickest() {
     return samples.stream().mapToDouble(Thickness.Sample::thickness).max().orElse(0);
   }

@@ -56,7 +56,8 @@ final class NeckSearch {
     Bracket bracket = new Bracket(TOLERANCE, STEP);
     double was = neck.width();
     bracket.know(was, 1);
-    List<Double> next = List.of(Math.min(whole(1.4 * was), widest), widest).stream().distinct().toList();
+    List<Double> next =
+        List.of(Math.min(whole(1.4 * was), widest), widest).stream().distinct().toList();
     while (!next.isEmpty() && ran.size() + next.size() <= runs) {
       List<Double> widths = next;
       List<Ran> came = study.run("thicker neck", widths.stream().map(this::job).toList(), progress);

@@ -6,6 +6,7 @@ import gelfront.answer.Remedies.Effort;
 import gelfront.answer.Remedies.Line;
 import gelfront.answer.RunOutcome;
 import gelfront.base.Progress;
+import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -156,7 +157,21 @@ public final class RemedyStudy {
         .distinct()
         .map(p -> p.effort().compareTo(best.effort()) < 0 ? p.and(best) : best.and(p))
         .forEach(pairs::add);
+    secondGates(order).forEach(pairs::add);
     return pairs;
+  }
+
+  /** The best width of the gate as it is, beside a gate behind what it can't feed through. */
+  private static List<Remedy> secondGates(List<Remedy> order) {
+    Optional<Remedy> gate = order.stream().filter(r -> r.knob().equals("gate")).findFirst();
+    return order.stream()
+        .filter(r -> r.changes().stream().anyMatch(RemedyStudy::another))
+        .flatMap(r -> gate.map(g -> g.and(r)).stream())
+        .toList();
+  }
+
+  private static boolean another(Change c) {
+    return c instanceof Change.Add a && a.table().equals("another_gate");
   }
 
   /** What turns at the place that a run blames. */
@@ -169,7 +184,7 @@ public final class RemedyStudy {
                   case GATE, RUNNER -> Set.of("gate", "spot", "bush");
                   case SPRUE -> Set.of("sprue");
                   case DRY_SPRUE -> Set.of("top-up", "sprue length", "extender");
-                  case NECK -> Set.of("neck", "place", "second gate");
+                  case NECK -> Set.of("neck", "place");
                   case TOO_THICK -> Set.of("place", "mould");
                 })
         .orElse(Set.of());

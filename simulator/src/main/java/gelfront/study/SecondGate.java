@@ -92,7 +92,6 @@ record SecondGate(Vec3 at, double gate, Change change) {
 
   /** As a maker says it. */
   String words() {
-    return Quantities.say(
-        "a second gate, %s wide, at %s", Cutters.plainMm(gate), SizeWords.at(at));
+    return Quantities.say("a second gate, %s wide, at %s", Cutters.plainMm(gate), SizeWords.at(at));
   }
 }

@@ -41,8 +41,7 @@ final class SizeChoices {
         List.of(
             new Named("as calculated", exact(gate), search.sprue()),
             new Named("cutters in mm", mm, Cutters.mm(search.sprueFor(mm.size())).size()),
-            new Named(
-                "cutters in inch", inch, Cutters.inch(search.sprueFor(inch.size())).size())));
+            new Named("cutters in inch", inch, Cutters.inch(search.sprueFor(inch.size())).size())));
     double visible = search.base().setup().visibleDent();
     for (int i = 0; i < LARGER; i++) {
       double most = choices.stream().mapToDouble(Sizing.Choice::gate).max().orElseThrow();

@@ -128,8 +128,7 @@ public final class Sizer {
     double up = Math.floor(widest / 0.1e-3 + 1e-6) * 0.1e-3;
     PlaceSearch.Sizes sizes =
         new PlaceSearch.Sizes(least, thickness.proposedGate(p.at()), Math.max(least, up));
-    searches.add(
-        new Search(label, p, new PlaceSearch(moved, moved != base, sizes, sprue, quick)));
+    searches.add(new Search(label, p, new PlaceSearch(moved, moved != base, sizes, sprue, quick)));
   }
 
   private LoadedCase moved(String label, Limits.GatePlace p) {
@@ -259,8 +258,8 @@ public final class Sizer {
       return Optional.empty();
     }
     LoadedCase widest = s.of().job(s.of().widest()).loaded();
-    NeckSearch search = new NeckSearch(
-            study, widest, s.of().widest(), neck.get(), 2 * neck.get().width());
+    NeckSearch search =
+        new NeckSearch(study, widest, s.of().widest(), neck.get(), 2 * neck.get().width());
     Sizing.Cure thicker = search.search(s.of().left(), progress);
     return Optional.of(thicker.beside(second(s.of())));
   }
@@ -268,8 +267,7 @@ public final class Sizer {
   /** Another gate behind the neck, beside one of the part's thickness. */
   private Optional<Sizing.Second> second(PlaceSearch p) {
     Optional<Sizing.Point> best = p.best();
-    Optional<Vec3> starved =
-        best.flatMap(b -> b.ran().outcome()).flatMap(RunOutcome::pocketCentre);
+    Optional<Vec3> starved = best.flatMap(b -> b.ran().outcome()).flatMap(RunOutcome::pocketCentre);
     if (best.isEmpty() || starved.isEmpty()) {
       return Optional.empty();
     }

@@ -44,8 +44,7 @@ record FeedShapes(
    */
   static FeedShapes of(FeedSystem.Declared feed, List<TriangleMesh> parts, List<Placement> copies) {
     List<FeedBranch> branches = new ArrayList<>();
-    branches.add(
-        FeedBranch.of(feed.gate(), feed.runner(), feed.reservoir(), parts.get(0)));
+    branches.add(FeedBranch.of(feed.gate(), feed.runner(), feed.reservoir(), parts.get(0)));
     copies.forEach(p -> branches.add(branches.get(0).placed(p)));
     Vec3 inner = feed.sprue().at().orElse(branches.get(0).end());
     List<Labelled> solids = new ArrayList<>();

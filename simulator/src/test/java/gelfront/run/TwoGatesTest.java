@@ -156,7 +156,8 @@ final class TwoGatesTest {
 
   @Test
   void aRunnerThatTouchesThePartIsRefused() throws IOException {
-    String straight = OTHER.lines().filter(l -> !l.startsWith("way")).reduce("", (a, b) -> a + b + "\n");
+    String straight =
+        OTHER.lines().filter(l -> !l.startsWith("way")).reduce("", (a, b) -> a + b + "\n");
     VoxelException through = assertThrows(VoxelException.class, () -> voxels(ONE + straight));
     assertTrue(through.getMessage().contains("gate 2"), through.getMessage());
     assertTrue(through.getMessage().contains("runs through the part"), through.getMessage());

@@ -92,8 +92,7 @@ final class SizerTest {
     LoadedCase described = load(StudyCases.BEAN);
     TriangleMesh part = PartLoader.load(described.setup().part()).mesh();
     TriangleMesh feed =
-        FeedSolids.of(
-            described.setup(), (FeedSystem.Declared) described.setup().feed(), part);
+        FeedSolids.of(described.setup(), (FeedSystem.Declared) described.setup().feed(), part);
     String text =
         """
         visible_dent = "0.1 mm"
