@@ -123,12 +123,13 @@ public final class Sizer {
         limits
             .sprueWidest()
             .orElse(Math.max(1.2 * thickness.thickest(), 1.25 * feed.sprue().innerDiameter()));
-    LoadedCase moved = label.equals("as it is") ? base : moved(label, p);
+    boolean elsewhere = !label.equals("as it is");
+    LoadedCase moved = elsewhere ? moved(label, p) : base;
     int quick = runs - NORMAL;
     double up = Math.floor(widest / 0.1e-3 + 1e-6) * 0.1e-3;
     PlaceSearch.Sizes sizes =
         new PlaceSearch.Sizes(least, thickness.proposedGate(p.at()), Math.max(least, up));
-    searches.add(new Search(label, p, new PlaceSearch(moved, moved != base, sizes, sprue, quick)));
+    searches.add(new Search(label, p, new PlaceSearch(moved, elsewhere, sizes, sprue, quick)));
   }
 
   private LoadedCase moved(String label, Limits.GatePlace p) {

@@ -142,8 +142,13 @@ final class TwoGatesTest {
   @Test
   void aCopyHasItsOwnSecondGate() throws IOException {
     String copy =
-        "[[part.copy]]\nshift = [\"0 mm\", \"24 mm\", \"0 mm\"]\n"
-            + "[runner]\nsize = \"6 mm\"\nlength = \"6 mm\"\n";
+        """
+        [[part.copy]]
+        shift = ["0 mm", "24 mm", "0 mm"]
+        [runner]
+        size = "6 mm"
+        length = "6 mm"
+        """;
     CaseVoxels v = voxels(ONE.replace("length = \"20 mm\"", "length = \"30 mm\"") + copy + OTHER);
     assertEquals(4, v.gates().size());
     short[] owner = Owners.of(v);
