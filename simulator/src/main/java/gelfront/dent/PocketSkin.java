@@ -1,26 +1,22 @@
 package gelfront.dent;
 
-import gelfront.grid.Cavity;
 import gelfront.grid.WallDistance;
 import java.util.Arrays;
 
 /**
  * The skin round a pocket at one time, from set times. A cell that the front is passing counts in
- * part, by its set time and how much later or earlier its neighbours set (times by their roots, as
- * fronts move), so that the skin grows smoothly and not by voxels.
+ * part ({@link FrontPassage}), so that the skin grows smoothly and not by voxels.
  */
 final class PocketSkin {
-  private final Cavity cavity;
   private final WallDistance walls;
-  private final float[] set;
+  private final FrontPassage front;
   private final Sections sections;
   private final Skin skin;
   private final int[] outermost;
 
-  PocketSkin(Cavity cavity, WallDistance walls, float[] set, Sections sections) {
-    this.cavity = cavity;
+  PocketSkin(FrontPassage front, WallDistance walls, Sections sections) {
+    this.front = front;
     this.walls = walls;
-    this.set = set;
     this.sections = sections;
     skin = new Skin(sections);
     outermost = new int[sections.count()];
@@ -40,7 +36,7 @@ final class PocketSkin {
    */
   void add(int cell, double volume, double time) {
     int s = sections.slice(cell);
-    double share = s < 0 ? 0 : share(cell, time);
+    double share = s < 0 ? 0 : front.liquid(cell, time);
     if (share > 0) {
       skin.add(cell, volume * share);
       int o = outermost[s];
@@ -48,16 +44,6 @@ final class PocketSkin {
         outermost[s] = cell;
       }
     }
-  }
-
-  private double share(int cell, double time) {
-    double here = Math.sqrt(set[cell]);
-    double across = 1e-9;
-    for (int f = 0; f < cavity.faces(cell); f++) {
-      int other = cavity.across(cell, f);
-      across = Math.max(across, Math.abs(Math.sqrt(set[other]) - here));
-    }
-    return Math.max(0, Math.min(1, 0.5 + (here - Math.sqrt(time)) / across));
   }
 
   /** By slice. */

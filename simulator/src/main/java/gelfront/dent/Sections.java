@@ -32,9 +32,13 @@ final class Sections {
   private final IntPredicate member;
   private final Vec3[] centre;
 
+  /** Metres of each cell's middle, x, y and z. */
+  private final double[][] place;
+
   private Sections(Cavity cavity, double[] volumes, IntPredicate member) {
     this.cavity = cavity;
     this.member = member;
+    place = cavity.centres();
     axis = longest();
     double dx = cavity.grid().spacing();
     thickness = Math.max(2, Math.round(THICKNESS / dx)) * dx;
@@ -45,7 +49,7 @@ final class Sections {
     for (int c = 0; c < n; c++) {
       if (member.test(c)) {
         double half = cavity.edge(c) / 2;
-        along[c] = cavity.centre(c).dot(axis);
+        along[c] = place[0][c] * axis.x() + place[1][c] * axis.y() + place[2][c] * axis.z();
         lo = Math.min(lo, along[c] - half);
         hi = Math.max(hi, along[c] + half);
       }
@@ -79,7 +83,7 @@ final class Sections {
     double[][] moment = new double[3][area.length];
     for (int c = 0; c < lower.length; c++) {
       for (int a = 0; a < 3 && lower[c] >= 0; a++) {
-        spread(c, volumes[c] * cavity.centre(c, a), moment[a]);
+        spread(c, volumes[c] * place[a][c], moment[a]);
       }
     }
     Vec3[] centres = new Vec3[area.length];
@@ -180,7 +184,7 @@ final class Sections {
 
   /** Metres along a grid axis of a cell's middle. */
   double place(int cell, int a) {
-    return cavity.centre(cell, a);
+    return place[a][cell];
   }
 
   /** Middle of a slice, metres. */

@@ -34,6 +34,7 @@ public final class SinkEstimate {
   private final Cavity cavity;
   private final WallDistance walls;
   private final float[] set;
+  private final FrontPassage front;
   private final TemperatureHistory history;
   private final Plastisol plastisol;
   private final double skinTemperature;
@@ -67,6 +68,7 @@ public final class SinkEstimate {
     this.cavity = cavity;
     this.walls = walls;
     this.set = set;
+    front = new FrontPassage(cavity, set);
     this.history = history;
     this.plastisol = plastisol;
     this.skinTemperature = skinTemperature;
@@ -108,6 +110,13 @@ public final class SinkEstimate {
     private final Lost high = none();
     private final OpenLonger openLonger = new OpenLonger();
     private double temperature;
+
+    /** °C per cell of the pocket at the start of the interval. */
+    private final float[] before;
+
+    /** Of the contraction since the cut-off, per cell of the pocket. */
+    private final float[] unfedShare;
+
     private DentLobes lobes;
 
     Estimate(Basins.Basin pocket) {
@@ -115,9 +124,15 @@ public final class SinkEstimate {
       groups = pocket.peaks().size();
       flows = new double[groups][3];
       skins = new PocketSkin[groups];
-      Arrays.setAll(skins, g -> new PocketSkin(cavity, walls, set, sections));
+      Arrays.setAll(skins, g -> new PocketSkin(front, walls, sections));
       place = new int[sections.count()];
       Arrays.fill(place, -1);
+      before = new float[pocket.cells().length];
+      unfedShare = new float[before.length];
+      for (int i = 0; i < before.length; i++) {
+        before[i] = (float) history.at(pocket.cells()[i], pocket.level());
+        unfedShare[i] = unfedShare(pocket.cells()[i], before[i]);
+      }
     }
 
     Sink sink(double visible, Progress progress) {
@@ -126,19 +141,19 @@ public final class SinkEstimate {
       for (int c : pocket.cells()) {
         cubes += share(c);
       }
-      for (int c : pocket.cells()) {
-        temperature += share(c) * history.at(c, from) / cubes;
+      for (int i = 0; i < before.length; i++) {
+        temperature += share(pocket.cells()[i]) * before[i] / cubes;
       }
       for (int i = 0; i < history.size(); i++) {
         progress.check("judging", (double) i / history.size());
         double to = history.time(i);
         if (to > from) {
-          interval(from, to, stiff[i]);
+          interval(from, to, history.temperature(i), stiff[i]);
           from = to;
         }
       }
       double open = openLonger.until(visible, SinkEstimate.this::none, from);
-      double late = rest(from);
+      double late = rest();
       lobes = new LobeMaker(cavity, sections, set, up).of(pocket, low, high);
       List<Dent> dents = new ArrayList<>();
       for (int g = 0; g < groups; g++) {
@@ -152,7 +167,7 @@ public final class SinkEstimate {
       return cavity.cubeVolume(c) / cavity.cubeVolume(0);
     }
 
-    private void interval(double from, double to, double[] modulus) {
+    private void interval(double from, double to, float[] after, double[] modulus) {
       double middle = 0.5 * (from + to);
       for (double[] f : flows) {
         Arrays.fill(f, 0);
@@ -161,7 +176,7 @@ public final class SinkEstimate {
         skin.clear();
       }
       for (int i = 0; i < pocket.cells().length; i++) {
-        contract(pocket.cells()[i], group(i, middle), from, to, middle);
+        contract(i, after[pocket.cells()[i]], middle);
       }
       double[] share = new double[sections.count()];
       double[] skin = new double[sections.count()];
@@ -185,30 +200,31 @@ public final class SinkEstimate {
       return g > 0 && time >= pocket.peaks().get(g).separated() ? g : 0;
     }
 
-    private void contract(int c, int g, double from, double to, double middle) {
-      double a = history.at(c, from);
-      double b = history.at(c, to);
+    private void contract(int i, float b, double middle) {
+      int c = pocket.cells()[i];
+      int g = group(i, middle);
+      double a = before[i];
+      before[i] = b;
       double noFlow = plastisol.noFlow();
       double hot = plastisol.expansionHot() * (Math.max(a, noFlow) - Math.max(b, noFlow));
       double gelled = plastisol.expansionGelled() * (Math.min(a, noFlow) - Math.min(b, noFlow));
       double v = volumes[c];
       double liquid = v * -Math.expm1(-Math.max(0, hot));
       double set = v * -Math.expm1(-Math.max(0, gelled));
-      double unfedNow = liquid * unfedShare(c);
+      double unfedNow = liquid * unfedShare[i];
       flows[g][0] += unfedNow;
       flows[g][1] += unfedNow + set;
       flows[g][2] += liquid + set;
       skins[g].add(c, v, middle);
     }
 
-    /** Of the contraction since the cut-off. */
-    private double unfedShare(int c) {
+    private float unfedShare(int c, double atCutOff) {
       if (unfed.isEmpty()) {
         return 1;
       }
-      double fall = history.at(c, pocket.level()) - plastisol.noFlow();
+      double fall = atCutOff - plastisol.noFlow();
       double all = volumes[c] * -Math.expm1(-plastisol.expansionHot() * Math.max(0, fall));
-      return all > 0 ? unfed.get()[c] / all : 0;
+      return all > 0 ? (float) (unfed.get()[c] / all) : 0;
     }
 
     /** Spreads a group's loss over the slices where it still flows, softest first. */
@@ -239,10 +255,11 @@ public final class SinkEstimate {
     /**
      * m3 that the gelled pocket still loses after the last step, down to the skin's temperature.
      */
-    private double rest(double from) {
+    private double rest() {
       double late = 0;
-      for (int c : pocket.cells()) {
-        double left = Math.min(plastisol.noFlow(), history.at(c, from)) - skinTemperature;
+      for (int i = 0; i < before.length; i++) {
+        int c = pocket.cells()[i];
+        double left = Math.min(plastisol.noFlow(), before[i]) - skinTemperature;
         late += volumes[c] * -Math.expm1(-plastisol.expansionGelled() * Math.max(0, left));
       }
       return late;

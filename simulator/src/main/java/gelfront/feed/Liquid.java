@@ -22,6 +22,8 @@ public final class Liquid {
   private Multigrid grid;
   private int flowingWhenMade;
   private double[] shape;
+  private final int[] edgeFaces;
+  private int edgeCount;
 
   /**
    * @param gathered false: every cell is a block of its own, to see what blocks cost
@@ -30,6 +32,7 @@ public final class Liquid {
     this.cavity = cavity;
     this.gathered = gathered;
     faces = new CellFaces(cavity);
+    edgeFaces = new int[faces.count()];
     halfWidth = new HalfWidth(cavity, faces);
     single = gathered ? null : new short[cavity.count()];
   }
@@ -45,9 +48,14 @@ public final class Liquid {
       shape = new double[blocks.graph.edges()];
     }
     Arrays.fill(shape, 0);
-    for (int f = 0; f < faces.count(); f++) {
+    edgeCount = 0;
+    for (int f = 0; f < edgeFaces.length; f++) {
+      boolean a = flowing[faces.a[f]];
+      boolean b = flowing[faces.b[f]];
       int e = blocks.edge[f];
-      if (e >= 0 && flowing[faces.a[f]] && flowing[faces.b[f]]) {
+      if (a != b) {
+        edgeFaces[edgeCount++] = f;
+      } else if (a && e >= 0) {
         shape[e] += blocks.reach[f];
       }
     }
@@ -82,6 +90,15 @@ public final class Liquid {
   /** Metres per edge of the blocks' graph: area that is open now over its length. */
   double[] shape() {
     return shape;
+  }
+
+  /** Faces with liquid on one side: the first {@link #edgeCount()} of these. */
+  int[] edgeFaces() {
+    return edgeFaces;
+  }
+
+  int edgeCount() {
+    return edgeCount;
   }
 
   /** Block of a flowing cell. */

@@ -114,7 +114,7 @@ public final class Mobility {
     course.take(blocks);
     viscosities(flowing, temperature, curve);
     edges(liquid.shape(), course);
-    isotherm(liquid.faces, flowing, temperature, curve.logarithm(noFlow), noFlow);
+    isotherm(liquid, flowing, temperature, curve.logarithm(noFlow), noFlow);
     walls(flowing, temperature, curve);
     for (int b = 0; b < w.length; b++) {
       double steep = course.steepness(b);
@@ -208,14 +208,13 @@ public final class Mobility {
   }
 
   private void isotherm(
-      CellFaces faces, boolean[] flowing, double[] t, double logAtNoFlow, double noFlow) {
+      Liquid liquid, boolean[] flowing, double[] t, double logAtNoFlow, double noFlow) {
     double atNoFlow = Math.exp(logAtNoFlow);
-    for (int f = 0; f < faces.count(); f++) {
+    CellFaces faces = liquid.faces;
+    for (int i = 0; i < liquid.edgeCount(); i++) {
+      int f = liquid.edgeFaces()[i];
       int a = faces.a[f];
       int b = faces.b[f];
-      if (flowing[a] == flowing[b]) {
-        continue;
-      }
       int c = flowing[a] ? a : b;
       int beyond = flowing[a] ? b : a;
       int axis = faces.axis[f];

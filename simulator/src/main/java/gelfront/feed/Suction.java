@@ -120,7 +120,7 @@ public final class Suction {
   private void solve(Liquid liquid, boolean[] flowing, boolean[] empty, double[] w, double[] draw) {
     edges(liquid.shape(), w);
     mouths(flowing, w);
-    surface(liquid.faces, flowing, empty, w);
+    surface(liquid, flowing, empty, w);
     passes = 0;
     iterations = 0;
     double all = 0;
@@ -180,11 +180,13 @@ public final class Suction {
     }
   }
 
-  private void surface(CellFaces faces, boolean[] flowing, boolean[] empty, double[] w) {
-    for (int f = 0; f < faces.count(); f++) {
+  private void surface(Liquid liquid, boolean[] flowing, boolean[] empty, double[] w) {
+    CellFaces faces = liquid.faces;
+    for (int i = 0; i < liquid.edgeCount(); i++) {
+      int f = liquid.edgeFaces()[i];
       int a = faces.a[f];
       int b = faces.b[f];
-      if (empty[a] != empty[b] && (flowing[a] || flowing[b])) {
+      if (empty[a] || empty[b]) {
         int c = flowing[a] ? a : b;
         double off = blocks.offset(c, faces.axis[f]) * (flowing[a] ? 1 : -1);
         double way = 0.5 * cavity.edge(c) + Math.max(0, off);

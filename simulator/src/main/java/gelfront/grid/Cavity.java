@@ -116,6 +116,18 @@ public record Cavity(
     return gridOf(cell).centre(cells[cell]);
   }
 
+  /** Middles of all cells' cubes, metres: x, y and z, each of length n. */
+  public double[][] centres() {
+    double[][] all = new double[3][count()];
+    for (int c = 0; c < count(); c++) {
+      UniformGrid own = gridOf(c);
+      for (int axis = 0; axis < 3; axis++) {
+        all[axis][c] = own.centre(axis, own.position(cells[c], axis));
+      }
+    }
+    return all;
+  }
+
   private UniformGrid gridOf(int cell) {
     return cell < voxels() ? grid : refinement.of(cell).grid();
   }

@@ -17,12 +17,14 @@ public final class WallDistance {
   private final int[] nearest;
   private final float[] distance;
   private final double[] points;
+  private final double[][] centre;
 
   private WallDistance(Cavity cavity) {
     this.cavity = cavity;
     nearest = new int[cavity.count()];
     distance = new float[cavity.count()];
     Cavity.Walls walls = cavity.walls();
+    centre = cavity.centres();
     points = new double[3 * walls.count()];
     for (int w = 0; w < walls.count(); w++) {
       System.arraycopy(cavity.wallPoint(w), 0, points, 3 * w, 3);
@@ -97,7 +99,7 @@ public final class WallDistance {
   private boolean offer(int c, int w) {
     double sum = 0;
     for (int a = 0; a < 3; a++) {
-      double d = cavity.centre(c, a) - points[3 * w + a];
+      double d = centre[a][c] - points[3 * w + a];
       sum += d * d;
     }
     float d = (float) Math.sqrt(sum);

@@ -3,11 +3,18 @@ package gelfront.linear;
 import java.util.Arrays;
 
 /**
- * One grid of a hierarchy. Nodes without any coefficient take no part.
+ * One grid of a hierarchy. Nodes without any coefficient take no part. Cubes that are already as
+ * wide as those of the next grid are smoothed there and not here, unless they lie beside smaller
+ * ones: on flowing liquid of the standard case that takes a fifth more iterations, each at half
+ * the cost.
  *
  * <pre>  (A x)_c = own_c x_c + sum over edges of between_e (x_c - x_other)</pre>
  */
 final class Level {
+  private static final byte SMOOTHED = 0;
+  private static final byte BESIDE = 1;
+  private static final byte FAR = 2;
+
   final Graph graph;
 
   /** Node of the next coarser grid; null on the coarsest. */
@@ -24,6 +31,19 @@ final class Level {
   final double[] x;
   final int[] active;
   int count;
+
+  /** How a node is worked on here; the lists below are the active ones of each kind. */
+  private final byte[] kind;
+
+  private final int[] smoothed;
+  private int smoothedCount;
+
+  /** Not smoothed, but next to nodes that are. */
+  private final int[] beside;
+
+  private int besideCount;
+  private final int[] far;
+  private int farCount;
   double[] between;
   double[] own;
 
@@ -41,6 +61,39 @@ final class Level {
     x = new double[n];
     active = new int[n];
     value = new double[graph.other().length];
+    kind = kinds();
+    smoothed = new int[n];
+    beside = new int[n];
+    far = new int[n];
+  }
+
+  /** Nodes that are gathered on the next grid, and those next to them, are smoothed on this one. */
+  private byte[] kinds() {
+    byte[] kinds = new byte[diagonal.length];
+    if (up == null) {
+      return kinds;
+    }
+    int[] gathered = new int[kinds.length];
+    for (int to : up) {
+      gathered[to]++;
+    }
+    for (int c = 0; c < kinds.length; c++) {
+      kinds[c] = gathered[up[c]] > 1 ? SMOOTHED : FAR;
+    }
+    markBeside(kinds);
+    for (int c = 0; c < kinds.length; c++) {
+      kinds[c] = kinds[c] == BESIDE ? SMOOTHED : kinds[c];
+    }
+    markBeside(kinds);
+    return kinds;
+  }
+
+  private void markBeside(byte[] kinds) {
+    for (int c = 0; c < kinds.length; c++) {
+      for (int k = graph.start()[c]; kinds[c] == FAR && k < graph.start()[c + 1]; k++) {
+        kinds[c] = kinds[graph.other()[k]] == SMOOTHED ? BESIDE : FAR;
+      }
+    }
   }
 
   void allocate() {
@@ -51,6 +104,9 @@ final class Level {
   /** Diagonal and list of the nodes that take part. */
   void prepare() {
     count = 0;
+    smoothedCount = 0;
+    besideCount = 0;
+    farCount = 0;
     int[] start = graph.start();
     int[] edge = graph.edge();
     for (int c = 0; c < diagonal.length; c++) {
@@ -62,6 +118,11 @@ final class Level {
       diagonal[c] = sum;
       if (sum > 0) {
         active[count++] = c;
+        switch (kind[c]) {
+          case SMOOTHED -> smoothed[smoothedCount++] = c;
+          case BESIDE -> beside[besideCount++] = c;
+          default -> far[farCount++] = c;
+        }
       } else {
         x[c] = 0;
       }
@@ -99,22 +160,28 @@ final class Level {
   void forthFromZero() {
     int[] start = graph.start();
     int[] after = graph.after();
-    for (int a = 0; a < count; a++) {
-      int c = active[a];
+    for (int a = 0; a < besideCount; a++) {
+      x[beside[a]] = 0;
+    }
+    for (int a = 0; a < farCount; a++) {
+      x[far[a]] = 0;
+    }
+    for (int a = 0; a < smoothedCount; a++) {
+      int c = smoothed[a];
       x[c] = (r[c] + from(x, start[c], after[c])) / diagonal[c];
     }
   }
 
   void forth() {
-    for (int a = 0; a < count; a++) {
-      int c = active[a];
+    for (int a = 0; a < smoothedCount; a++) {
+      int c = smoothed[a];
       x[c] = (r[c] + fromNeighbours(x, c)) / diagonal[c];
     }
   }
 
   void back() {
-    for (int a = count - 1; a >= 0; a--) {
-      int c = active[a];
+    for (int a = smoothedCount - 1; a >= 0; a--) {
+      int c = smoothed[a];
       x[c] = (r[c] + fromNeighbours(x, c)) / diagonal[c];
     }
   }
@@ -126,16 +193,29 @@ final class Level {
     for (int a = 0; a < coarse.count; a++) {
       coarse.r[coarse.active[a]] = 0;
     }
-    for (int a = 0; a < count; a++) {
-      int c = active[a];
+    for (int a = 0; a < smoothedCount; a++) {
+      int c = smoothed[a];
       coarse.r[up[c]] += from(x, after[c], start[c + 1]);
+    }
+    for (int a = 0; a < besideCount; a++) {
+      int c = beside[a];
+      coarse.r[up[c]] += r[c] + fromNeighbours(x, c);
+    }
+    for (int a = 0; a < farCount; a++) {
+      coarse.r[up[far[a]]] += r[far[a]];
     }
   }
 
   void addFrom(Level coarse) {
-    for (int a = 0; a < count; a++) {
-      int c = active[a];
+    for (int a = 0; a < smoothedCount; a++) {
+      int c = smoothed[a];
       x[c] += coarse.x[up[c]];
+    }
+    for (int a = 0; a < besideCount; a++) {
+      x[beside[a]] = coarse.x[up[beside[a]]];
+    }
+    for (int a = 0; a < farCount; a++) {
+      x[far[a]] = coarse.x[up[far[a]]];
     }
   }
 }

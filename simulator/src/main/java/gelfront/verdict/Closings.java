@@ -132,19 +132,36 @@ final class Closings {
   /** s from which on half of what is liquid in cells of the part is starved; +infinity: never. */
   private double starves(int[] cells) {
     float[] starved = shot.flow().orElseThrow().starved();
-    for (double time : shot.flow().get().trace().time()) {
-      double liquid = 0;
-      double lacks = 0;
-      for (int c : cells) {
-        double v = isPart(c) && shot.set()[c] > time ? volumes[c] : 0;
-        liquid += v;
-        lacks += starved[c] <= time ? v : 0;
+    double[] times = shot.flow().get().trace().time();
+    double[] setBefore = new double[times.length + 1];
+    double[] lackFrom = new double[times.length + 1];
+    double liquid = 0;
+    for (int c : cells) {
+      if (isPart(c)) {
+        int set = firstAtOrAfter(times, shot.set()[c]);
+        int lacks = Math.min(set, firstAtOrAfter(times, starved[c]));
+        liquid += volumes[c];
+        setBefore[set] += volumes[c];
+        lackFrom[lacks] += volumes[c];
+        lackFrom[set] -= volumes[c];
       }
-      if (liquid > 0 && lacks >= 0.5 * liquid) {
-        return time;
+    }
+    double least = 1e-9 * liquid;
+    double lack = 0;
+    for (int i = 0; i < times.length; i++) {
+      liquid -= setBefore[i];
+      lack += lackFrom[i];
+      if (liquid > least && lack >= 0.5 * liquid) {
+        return times[i];
       }
     }
     return Double.POSITIVE_INFINITY;
+  }
+
+  /** Index of the first time that is not before {@code when}; their number: there is none. */
+  private static int firstAtOrAfter(double[] times, double when) {
+    int at = Arrays.binarySearch(times, when);
+    return at >= 0 ? at : -at - 1;
   }
 
   /** A cavity's way in is judged by what it still feeds. */
