@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;
+import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
@@ -46,9 +47,20 @@ final class MaterialFile {
    */
   MaterialFile(String name, String text) {
     this.name = name;
-    this.toml = Toml.parse(text);
+    this.toml = parsed(name, text);
     if (toml.hasErrors()) {
       throw at(toml.errors().get(0).position(), String.valueOf(toml.errors().get(0).getMessage()));
+    }
+  }
+
+  /** Most mistakes are collected, a few are thrown. */
+  private static TomlParseResult parsed(String name, String text) {
+    try {
+      return Toml.parse(text);
+    } catch (TomlParseError e) {
+      throw new IllegalArgumentException(name + ": " + e.getMessage(), e);
+    } catch (StackOverflowError e) {
+      throw new IllegalArgumentException(name + ": brackets are nested too deeply", e);
     }
   }
 

@@ -103,6 +103,10 @@ public final class CaseFile {
   static TomlParseResult toml(String name, String text) {
     try {
       return Toml.parse(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
+    } catch (TomlParseError e) { // most it collects, a few it throws
+      int line = e.position().line();
+      throw new CaseException(
+          name, List.of(new Mistake(line, e.position().column(), e.getMessage())), e);
     } catch (StackOverflowError e) {
       throw new CaseException(
           name, List.of(new Mistake(0, 0, "brackets are nested too deeply to be a case")), e);

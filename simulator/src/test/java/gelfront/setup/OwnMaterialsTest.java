@@ -51,6 +51,15 @@ class OwnMaterialsTest {
   }
 
   @Test
+  void tableThatCantBeParsedIsAMistakeOfTheCase() {
+    for (String broken : new String[] {"\"\\ud800\" = 1", "a = " + "[".repeat(100_000)}) {
+      CaseException e = assertThrows(CaseException.class, () -> read(broken, "soft"));
+
+      assertTrue(mistake(e).startsWith("own.toml:"), e.getMessage());
+    }
+  }
+
+  @Test
   void ownPlastisolsGoByTheirName() throws IOException {
     LoadedCase c = read(OwnMaterials.of(0.155), "mine");
 

@@ -12,6 +12,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +30,9 @@ public final class MeshFiles {
 
   /** Longer than this, metres, no stated unit makes sense, and volumes soon overflow. */
   private static final double ABSURD = 100;
+
+  /** Step between numbers, in lengths of the part, from which it is told. */
+  private static final double COARSE = 1e-5;
 
   /** Bytes of a file; five million triangles as text take 1.3 GiB. */
   static final int MOST_BYTES = Integer.MAX_VALUE - 64;
@@ -69,12 +73,35 @@ public final class MeshFiles {
         throw new MeshException(
             String.format(Locale.ROOT, "the part would be %.4g m long", longest));
       }
-      return raw;
+      return withPlace(raw, longest);
     } catch (MeshException e) {
       throw e.in(name);
     } catch (OutOfMemoryError e) {
       throw new MeshException(name + ": " + noRoom(content.length));
     }
+  }
+
+  /** Far from the origin single precision, which most files have, leaves few digits. */
+  private static RawMesh withPlace(RawMesh raw, double longest) {
+    Box box = raw.mesh().box();
+    double far = Math.max(largest(box.min()), largest(box.max()));
+    double step = Math.ulp((float) far);
+    if (step < COARSE * longest) {
+      return raw;
+    }
+    List<String> notes = new ArrayList<>(raw.notes());
+    notes.add(
+        String.format(
+            Locale.ROOT,
+            "the part lies %.3g m from the origin, where numbers of single precision are %.2g mm"
+                + " apart: draw it nearer",
+            far,
+            step * 1e3));
+    return new RawMesh(raw.mesh(), raw.own(), notes);
+  }
+
+  private static double largest(Vec3 p) {
+    return Math.max(Math.abs(p.x()), Math.max(Math.abs(p.y()), Math.abs(p.z())));
   }
 
   private static MeshReader reader(byte[] content) {
@@ -156,7 +183,9 @@ public final class MeshFiles {
             + " the part would be "
             + how
             + ": "
-            + (own.isEmpty() ? "state the unit (mm, cm, m or inch)" : "state that unit if it is"));
+            + (own.isEmpty()
+                ? "state the unit (mm, cm, m or inch)"
+                : "if that is right, state the unit too"));
   }
 
   /** Writes binary STL. */

@@ -88,7 +88,8 @@ final class Package3mf {
     String text = String.valueOf(e.getMessage());
     int at = text.indexOf("Message: ");
     String plain = (at < 0 ? text : text.substring(at + 9)).replaceAll("\\s+", " ");
-    return "line " + e.getLocation().getLineNumber() + ": " + Words.quoted(plain);
+    String place = e.getLocation() == null ? "" : "line " + e.getLocation().getLineNumber() + ": ";
+    return place + "no sound XML: " + Words.quoted(plain);
   }
 
   /** Stops at what no model needs. */

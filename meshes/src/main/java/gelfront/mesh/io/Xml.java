@@ -1,7 +1,13 @@
 package gelfront.mesh.io;
 
 import gelfront.mesh.MeshException;
+import java.io.BufferedInputStream;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.function.BiConsumer;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -21,7 +27,7 @@ final class Xml {
    * @throws MeshException on a document type declaration
    */
   static void walk(InputStream in, Start start, Start end) throws XMLStreamException {
-    XMLStreamReader xml = factory().createXMLStreamReader(in);
+    XMLStreamReader xml = factory().createXMLStreamReader(text(in));
     try {
       while (xml.hasNext()) {
         int event = xml.next();
@@ -36,6 +42,29 @@ final class Xml {
       }
     } finally {
       xml.close();
+    }
+  }
+
+  /**
+   * Letters of a part, which are UTF-8 or, with its mark, UTF-16 (Open Packaging Conventions). Left
+   * to itself the JDK's reader prints on the console where bytes are no letters.
+   */
+  private static Reader text(InputStream in) throws XMLStreamException {
+    try {
+      BufferedInputStream bytes = new BufferedInputStream(in, 1 << 16);
+      bytes.mark(3);
+      int first = bytes.read();
+      int second = bytes.read();
+      boolean wide = (first == 0xFE && second == 0xFF) || (first == 0xFF && second == 0xFE);
+      boolean marked = first == 0xEF && second == 0xBB && bytes.read() == 0xBF;
+      if (!marked) {
+        bytes.reset();
+      }
+      CharsetDecoder letters =
+          (wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8).newDecoder();
+      return new InputStreamReader(bytes, letters);
+    } catch (IOException e) {
+      throw new XMLStreamException(String.valueOf(e.getMessage()), e);
     }
   }
 

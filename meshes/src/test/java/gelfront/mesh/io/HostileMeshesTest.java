@@ -194,6 +194,7 @@ class HostileMeshesTest {
     assertEquals(12, MeshFiles.read(good, Optional.empty()).triangleCount());
     assertTrue(refusal(device).endsWith("is not a file"));
     assertTrue(refusal(self).endsWith("there is no such file"));
+    Files.delete(device);
   }
 
   @Test
