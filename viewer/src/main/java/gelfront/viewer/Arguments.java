@@ -1,32 +1,53 @@
 package gelfront.viewer;
 
+import gelfront.viewer.model.Mode;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The command line.
  *
- * @param result folder to open
+ * @param file mesh, case or result to open; absent: nothing yet
  * @param screenshot file for a picture of the window, which then closes by itself
+ * @param mode what the picture is about; absent: what the window begins with
  */
-record Arguments(Path result, Optional<Path> screenshot) {
-  private static final String USAGE = "usage: gelfront view RESULT_FOLDER [--screenshot FILE.png]";
+record Arguments(Optional<Path> file, Optional<Path> screenshot, Optional<Mode> mode) {
+  private static final String MODES =
+      Arrays.stream(Mode.values()).map(Arguments::word).collect(Collectors.joining("|"));
+
+  private static final String USAGE =
+      "usage: gelfront view [MESH|CASE|RESULT] [--screenshot FILE.png] [--show " + MODES + "]";
 
   static Arguments of(String... args) throws ViewerException {
-    Path result = null;
+    Path file = null;
     Path screenshot = null;
+    Mode mode = null;
     for (int i = 0; i < args.length; i++) {
       if (args[i].equals("--screenshot") && i + 1 < args.length && screenshot == null) {
         screenshot = Path.of(args[++i]);
-      } else if (!args[i].startsWith("-") && result == null) {
-        result = Path.of(args[i]);
+      } else if (args[i].equals("--show") && i + 1 < args.length) {
+        mode = mode(args[++i]);
+      } else if (!args[i].startsWith("-") && file == null) {
+        file = Path.of(args[i]);
       } else {
         throw new ViewerException(ViewerException.USAGE, args[i] + ": " + USAGE, null);
       }
     }
-    if (result == null) {
-      throw new ViewerException(ViewerException.USAGE, USAGE, null);
-    }
-    return new Arguments(result, Optional.ofNullable(screenshot));
+    return new Arguments(
+        Optional.ofNullable(file), Optional.ofNullable(screenshot), Optional.ofNullable(mode));
+  }
+
+  private static String word(Mode m) {
+    return m.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static Mode mode(String word) throws ViewerException {
+    return Arrays.stream(Mode.values())
+        .filter(m -> word(m).equals(word))
+        .findFirst()
+        .orElseThrow(() -> new ViewerException(ViewerException.USAGE, word + ": " + USAGE, null));
   }
 }

@@ -1,41 +1,30 @@
 package gelfront.viewer;
 
-import com.formdev.flatlaf.FlatLightLaf;
-import gelfront.result.ResultException;
-import gelfront.result.ResultFolder;
-import gelfront.result.StoredRun;
-import gelfront.viewer.model.Extent;
-import gelfront.viewer.scene.PartView;
+import gelfront.viewer.desk.Desk;
+import gelfront.viewer.desk.Theme;
+import gelfront.viewer.scene.Stage;
+import gelfront.viewer.store.Remembered;
+import gelfront.viewer.work.Backgrounds;
+import gelfront.viewer.work.Opened;
+import gelfront.viewer.work.Opener;
+import gelfront.viewer.work.Session;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.reflect.InvocationTargetException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import javax.imageio.ImageIO;
-import javax.swing.JPopupMenu;
 import javax.swing.SwingUtilities;
-import javax.swing.ToolTipManager;
 
-/**
- * A small window on a stored run: every cell coloured by its set time, and a slider that hides what
- * has set before, so that late pockets stand alone.
- */
+/** Starts the window and ends with an exit code. */
 public final class ViewerApp {
   private static final Logger ENGINE_LOG = Logger.getLogger("com.jme3");
 
@@ -44,7 +33,7 @@ public final class ViewerApp {
 
   private ViewerApp() {}
 
-  /** Opens the result folder that the command line names. */
+  /** Opens what the command line names. */
   public static void main(String[] args) {
     System.exit(run(System.err, args));
   }
@@ -58,9 +47,7 @@ public final class ViewerApp {
   static int run(PrintStream err, String... args) {
     ENGINE_LOG.setLevel(Level.SEVERE);
     try {
-      Arguments a = Arguments.of(args);
-      StoredRun run = read(a.result());
-      new ViewerApp().show(run, extent(run, a), a);
+      new ViewerApp().show(Arguments.of(args));
       return 0;
     } catch (ViewerException e) {
       err.println("gelfront: " + e.getMessage());
@@ -74,46 +61,41 @@ public final class ViewerApp {
     }
   }
 
-  private static StoredRun read(Path folder) throws ViewerException {
-    try {
-      return ResultFolder.read(folder);
-    } catch (ResultException e) {
-      throw new ViewerException(ViewerException.INPUT, e.getMessage(), e);
-    } catch (IOException e) {
-      throw new ViewerException(
-          ViewerException.INPUT, folder + ": can't be read: " + e.getMessage(), e);
+  /** What the command line names must be there and sound; what is opened later may be not. */
+  private static Optional<Opened> opened(Arguments a) throws ViewerException {
+    if (a.file().isEmpty()) {
+      return Optional.empty();
     }
+    Opened o = Opener.open(a.file().get());
+    if (o instanceof Opened.Nothing n) {
+      boolean named = n.why().contains(String.valueOf(n.file()));
+      String line = named ? n.why() : n.file() + ": " + n.why();
+      throw new ViewerException(ViewerException.INPUT, line, null);
+    }
+    return Optional.of(o);
   }
 
-  private static Extent extent(StoredRun run, Arguments a) throws ViewerException {
-    try {
-      return Extent.of(run.fields());
-    } catch (IllegalArgumentException e) {
-      throw new ViewerException(ViewerException.INPUT, a.result() + ": " + e.getMessage(), e);
-    }
-  }
-
-  private void show(StoredRun run, Extent extent, Arguments a)
-      throws ViewerException, InterruptedException {
+  private void show(Arguments a) throws ViewerException, InterruptedException {
+    Optional<Opened> first = opened(a);
     requireDisplay();
-    ExecutorService worker = Executors.newSingleThreadExecutor();
-    try {
-      PartView view = new PartView(run, extent, worker, over::completeExceptionally);
-      Desk desk = open(run, extent, view);
-      view.startCanvas();
+    int threads = Runtime.getRuntime().availableProcessors();
+    try (Backgrounds background = new Backgrounds(threads)) {
+      Stage stage = new Stage(background.drawing(), over::completeExceptionally);
+      Session session = new Session(background, SwingUtilities::invokeLater);
+      Desk desk = open(session, stage, background);
+      stage.startCanvas();
+      SwingUtilities.invokeLater(() -> first.ifPresent(session::take));
       try {
         if (a.screenshot().isPresent()) {
-          save(desk, view, a.screenshot().get());
+          new Screenshots(desk, stage, session, over).save(a.screenshot().get(), a.mode());
         } else {
           over.get();
         }
       } finally {
-        close(desk, view);
+        close(desk, stage);
       }
     } catch (ExecutionException | InvocationTargetException e) {
       throw fault(e.getCause());
-    } finally {
-      worker.shutdownNow();
     }
   }
 
@@ -136,65 +118,39 @@ public final class ViewerApp {
         cause);
   }
 
-  private Desk open(StoredRun run, Extent extent, PartView view)
+  private Desk open(Session session, Stage stage, Backgrounds background)
       throws InterruptedException, InvocationTargetException {
     CompletableFuture<Desk> made = new CompletableFuture<>();
     SwingUtilities.invokeAndWait(
         () -> {
-          FlatLightLaf.setup();
-          // Light menus and tips would lie behind the picture.
-          JPopupMenu.setDefaultLightWeightPopupEnabled(false);
-          ToolTipManager.sharedInstance().setLightWeightPopupEnabled(false);
-          Desk desk = new Desk(run, extent, view);
+          Remembered remembered = Remembered.in(Remembered.folder());
+          Theme.set(remembered.dark());
+          Desk desk = new Desk(session, stage, background, remembered);
           desk.frame()
               .addWindowListener(
                   new WindowAdapter() {
                     @Override
                     public void windowClosing(WindowEvent e) {
+                      remembered.bounds(desk.frame().getBounds());
                       over.complete(true);
                     }
                   });
           desk.frame().setVisible(true);
-          desk.begin();
           made.complete(desk);
         });
     return made.join();
-  }
-
-  private void save(Desk desk, PartView view, Path file)
-      throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
-    CompletableFuture<BufferedImage> canvas = view.picture();
-    CompletableFuture.anyOf(canvas, over).get();
-    if (!canvas.isDone()) {
-      return;
-    }
-    CompletableFuture<BufferedImage> all = new CompletableFuture<>();
-    SwingUtilities.invokeAndWait(() -> all.complete(desk.painted(canvas.join())));
-    write(all.join(), file);
-  }
-
-  /** Made in memory first: given a file it can't open, ImageIO prints a stack trace. */
-  static void write(BufferedImage picture, Path file) throws ViewerException {
-    ByteArrayOutputStream png = new ByteArrayOutputStream();
-    try {
-      ImageIO.write(picture, "png", png);
-      Files.write(file, png.toByteArray());
-    } catch (IOException e) {
-      String why = e instanceof NoSuchFileException ? "there is no such folder" : e.getMessage();
-      throw new ViewerException(ViewerException.OUTPUT, file + ": can't be written: " + why, e);
-    }
   }
 
   /**
    * Hide, then stop the engine off Swing's thread. The window is not disposed of: the X error that
    * its late messages then meet, while the process ends, can lock up with the GL library's own end.
    */
-  private static void close(Desk desk, PartView view)
+  private static void close(Desk desk, Stage stage)
       throws InterruptedException, InvocationTargetException {
     SwingUtilities.invokeAndWait(() -> desk.frame().setVisible(false));
-    view.stop(false);
+    stage.stop(false);
     try {
-      view.destroyed().get(10, TimeUnit.SECONDS);
+      stage.destroyed().get(10, TimeUnit.SECONDS);
     } catch (ExecutionException | TimeoutException e) {
       Logger.getLogger(ViewerApp.class.getName()).log(Level.FINE, "the engine did not end", e);
     }

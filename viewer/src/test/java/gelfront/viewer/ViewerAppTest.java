@@ -57,7 +57,7 @@ class ViewerAppTest {
     Ended e = run(folder.resolve("none").toString());
 
     assertEquals(3, e.code());
-    assertOneLine(e.said(), folder.resolve("none") + ": there is no such folder");
+    assertOneLine(e.said(), folder.resolve("none") + ": there is no such file");
   }
 
   @Test
@@ -82,11 +82,12 @@ class ViewerAppTest {
 
   @Test
   void aWrongCommandLineShowsTheRightOne() {
-    for (String[] args : new String[][] {{}, {"a", "b"}, {"--wrong", "a"}, {"a", "--screenshot"}}) {
+    for (String[] args :
+        new String[][] {{"a", "b"}, {"--wrong", "a"}, {"a", "--screenshot"}, {"--show", "x"}}) {
       Ended e = run(args);
 
       assertEquals(2, e.code());
-      assertOneLine(e.said(), "usage: gelfront view RESULT_FOLDER");
+      assertOneLine(e.said(), "usage: gelfront view [MESH|CASE|RESULT]");
     }
   }
 
@@ -95,8 +96,8 @@ class ViewerAppTest {
     BufferedImage picture = new BufferedImage(2, 2, BufferedImage.TYPE_INT_RGB);
     Path bad = folder.resolve("none").resolve("x.png");
 
-    ViewerApp.write(picture, folder.resolve("x.png"));
-    ViewerException e = assertThrows(ViewerException.class, () -> ViewerApp.write(picture, bad));
+    Screenshots.write(picture, folder.resolve("x.png"));
+    ViewerException e = assertThrows(ViewerException.class, () -> Screenshots.write(picture, bad));
 
     assertTrue(Files.exists(folder.resolve("x.png")));
     assertEquals(4, e.exitCode());

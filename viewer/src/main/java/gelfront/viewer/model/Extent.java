@@ -1,10 +1,11 @@
 package gelfront.viewer.model;
 
+import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
 import gelfront.result.Fields;
 
 /**
- * The box round all plastisol cells.
+ * A box round what is shown.
  *
  * @param lower millimetres, part coordinates
  * @param upper millimetres, part coordinates
@@ -12,6 +13,8 @@ import gelfront.result.Fields;
 public record Extent(Vec3 lower, Vec3 upper) {
 
   /**
+   * Round all plastisol cells.
+   *
    * @throws IllegalArgumentException if there is no cell
    */
   public static Extent of(Fields f) {
@@ -28,6 +31,19 @@ public record Extent(Vec3 lower, Vec3 upper) {
     }
     Vec3 half = new Vec3(1, 1, 1).times(0.5 * f.spacing());
     return new Extent(low.minus(half).times(1e3), high.plus(half).times(1e3));
+  }
+
+  /**
+   * @param box metres
+   */
+  public static Extent of(Box box) {
+    return new Extent(box.min().times(1e3), box.max().times(1e3));
+  }
+
+  /** Round both. */
+  public Extent with(Extent o) {
+    Box all = new Box(lower, upper).union(new Box(o.lower, o.upper));
+    return new Extent(all.min(), all.max());
   }
 
   public Vec3 middle() {

@@ -1,91 +1,111 @@
 package gelfront.viewer.scene;
 
-import com.jme3.font.BitmapFont;
-import com.jme3.font.BitmapText;
+import com.jme3.asset.AssetManager;
 import com.jme3.material.Material;
-import com.jme3.material.RenderState.BlendMode;
-import com.jme3.math.ColorRGBA;
 import com.jme3.math.Vector3f;
 import com.jme3.renderer.Camera;
 import com.jme3.scene.Geometry;
 import com.jme3.scene.Node;
+import com.jme3.scene.Spatial;
 import com.jme3.scene.shape.Quad;
+import com.jme3.texture.Image;
+import com.jme3.texture.Image.Format;
+import com.jme3.texture.Texture2D;
+import com.jme3.texture.image.ColorSpace;
+import com.jme3.util.BufferUtils;
 import gelfront.mesh.Vec3;
+import java.awt.image.BufferedImage;
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Words that stay upright and in front at places of the part. */
+/** Words that stay upright and in front at places of the part. Engine's thread. */
 final class Labels {
-  private static final int PAD = 5;
-  private static final int STEM = 44;
+  /** Pixels between a place and the lower edge of its plate. */
+  private static final int STEM = 34;
 
-  private record Label(Vector3f at, Node node, float width, float height) {}
+  private record Label(Vector3f at, Node node, int width, int height, boolean stem) {}
 
-  private final BitmapFont font;
-  private final Material plate;
-  private final Node gui;
+  private final Paints paints;
+  private final Node gui = new Node("labels");
   private final List<Label> labels = new ArrayList<>();
+  private final float scale;
 
   /**
-   * @param plate unshaded material, used behind the words
+   * @param scale pixels of the screen for one of the window
    */
-  Labels(BitmapFont font, Material plate, Node gui) {
-    this.font = font;
-    this.plate = plate;
-    this.gui = gui;
-    plate.setColor("Color", new ColorRGBA(0.07f, 0.1f, 0.14f, 0.85f));
-    plate.getAdditionalRenderState().setBlendMode(BlendMode.Alpha);
+  Labels(AssetManager assets, float scale) {
+    this.paints = new Paints(assets);
+    this.scale = scale;
+    gui.setQueueBucket(com.jme3.renderer.queue.RenderQueue.Bucket.Gui);
+    gui.setCullHint(Spatial.CullHint.Never);
   }
 
-  /** White on a dark plate above its place, with a stem: it hides nothing, reads on all colours. */
-  void onPlate(String words, Vec3 at, float size) {
-    BitmapText text = text(words, size);
-    float width = text.getLineWidth() + 2 * PAD;
-    float height = text.getLineHeight() + 2;
-    Geometry back = new Geometry("plate", new Quad(width, height));
-    back.setMaterial(plate);
-    Node node = new Node(words);
-    back.setLocalTranslation(0, STEM + height / 2, 0);
-    text.setLocalTranslation(PAD, STEM + height * 1.5f - 1, 1);
-    Geometry stem = new Geometry("stem", new Quad(2, STEM));
-    stem.setMaterial(plate);
-    stem.setLocalTranslation(width / 2 - 1, height / 2, 0);
+  Node node() {
+    return gui;
+  }
+
+  /** Plate above its place, with a stem: it hides nothing and reads on all colours. */
+  void onPlate(List<String> lines, Vec3 at, int edge) {
+    BufferedImage image = Plates.plate(lines, edge, scale);
+    Node node = new Node("plate");
+    Geometry stem = new Geometry("stem", new Quad(2 * scale, STEM * scale));
+    stem.setMaterial(paints.plain(Plates.GROUND));
+    stem.setLocalTranslation(-scale, 0, 0);
     node.attachChild(stem);
-    node.attachChild(back);
-    node.attachChild(text);
-    add(at, node, width, height);
+    node.attachChild(picture(image, -image.getWidth() / 2, Math.round(STEM * scale)));
+    add(at, node, image, true);
   }
 
-  void plain(String words, Vec3 at, float size) {
-    BitmapText text = text(words, size);
+  void plain(String words, Vec3 at) {
+    BufferedImage image = Plates.plain(words, scale);
     Node node = new Node(words);
-    text.setLocalTranslation(0, text.getLineHeight(), 0);
-    node.attachChild(text);
-    add(at, node, text.getLineWidth(), text.getLineHeight());
+    node.attachChild(picture(image, -image.getWidth() / 2, -image.getHeight() / 2));
+    add(at, node, image, false);
   }
 
-  private BitmapText text(String words, float size) {
-    BitmapText text = new BitmapText(font);
-    text.setSize(size);
-    text.setColor(ColorRGBA.White);
-    text.setText(words);
-    return text;
-  }
-
-  private void add(Vec3 at, Node node, float width, float height) {
-    labels.add(
-        new Label(
-            new Vector3f((float) at.x(), (float) at.y(), (float) at.z()), node, width, height));
+  private void add(Vec3 at, Node node, BufferedImage image, boolean stem) {
+    labels.add(new Label(Meshes.vector(at), node, image.getWidth(), image.getHeight(), stem));
     gui.attachChild(node);
   }
 
-  /** Puts every label over its place as the camera sees it now. */
+  private Geometry picture(BufferedImage image, int x, int y) {
+    Geometry g = new Geometry("words", new Quad(image.getWidth(), image.getHeight()));
+    Material m = paints.picture(texture(image));
+    g.setMaterial(m);
+    g.setLocalTranslation(x, y, 1);
+    return g;
+  }
+
+  private static Texture2D texture(BufferedImage image) {
+    ByteBuffer bytes = BufferUtils.createByteBuffer(4 * image.getWidth() * image.getHeight());
+    for (int y = image.getHeight() - 1; y >= 0; y--) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        int c = image.getRGB(x, y);
+        bytes.put((byte) (c >> 16)).put((byte) (c >> 8)).put((byte) c).put((byte) (c >> 24));
+      }
+    }
+    bytes.flip();
+    return new Texture2D(
+        new Image(Format.RGBA8, image.getWidth(), image.getHeight(), bytes, ColorSpace.Linear));
+  }
+
+  void clear() {
+    gui.detachAllChildren();
+    labels.clear();
+  }
+
+  /** Puts every label over its place as the camera sees it now, inside the camera's picture. */
   void place(Camera camera) {
+    float left = camera.getViewPortLeft() * camera.getWidth();
+    float right = camera.getViewPortRight() * camera.getWidth();
     for (Label l : labels) {
       Vector3f s = camera.getScreenCoordinates(l.at());
-      l.node()
-          .setLocalTranslation(
-              Math.round(s.x - l.width() / 2), Math.round(s.y - l.height() / 2), 0);
+      float half = l.width() / 2f;
+      float x = Math.max(left + half + 2, Math.min(right - half - 2, s.x));
+      float top = camera.getHeight() - l.height() - STEM * scale;
+      float y = l.stem() ? Math.max(-STEM * scale, Math.min(top, s.y)) : s.y;
+      l.node().setLocalTranslation(Math.round(x), Math.round(y), 0);
     }
   }
 }

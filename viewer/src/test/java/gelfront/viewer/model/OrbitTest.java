@@ -48,7 +48,7 @@ class OrbitTest {
   @Test
   void theCutTakesAwayTheHalfTowardsTheEye() {
     for (Extent e : new Extent[] {STICK, new Extent(Vec3.ZERO, new Vec3(10, 80, 10))}) {
-      Cut cut = Cut.lengthwise(e);
+      Plane cut = Plane.lengthwise(e);
       Vec3 eye = Orbit.round(e, FIELD, 1).eye();
 
       assertTrue(!cut.keeps(eye));
@@ -86,7 +86,23 @@ class OrbitTest {
   }
 
   @Test
-  void aCutHasOneOfThreeAxes() {
-    assertThrows(IllegalArgumentException.class, () -> new Cut(3, 0, true));
+  void aLineOfSightThroughTheMiddleMeetsTheTarget() {
+    Orbit o = Orbit.round(STICK, FIELD, 1.5).turned(0.4, 0.2).lookingAt(new Vec3(20, 9, 1));
+    Ray ray = o.through(0.5, 0.5, FIELD, 1.5);
+
+    assertEquals(0, ray.at(o.distance()).distance(new Vec3(20, 9, 1)), 1e-9);
+    Ray corner = o.through(1, 0, FIELD, 1.5);
+    Vec3 d = corner.direction();
+    assertEquals(Math.tan(FIELD / 2), d.dot(o.up()) / d.dot(o.forward()), 1e-12);
+    assertEquals(1.5 * Math.tan(FIELD / 2), d.dot(o.right()) / d.dot(o.forward()), 1e-12);
+  }
+
+  @Test
+  void slidingMovesTheTargetByASharesOfThePicture() {
+    Orbit o = Orbit.round(STICK, FIELD, 1);
+    Orbit slid = o.slid(0.1, 0, FIELD);
+
+    double height = 2 * o.distance() * Math.tan(FIELD / 2);
+    assertEquals(0.1 * height, slid.target().minus(o.target()).dot(o.right()), 1e-9);
   }
 }

@@ -1,0 +1,158 @@
+package gelfront.viewer.desk;
+
+import gelfront.base.Quantities;
+import gelfront.finding.Findings;
+import gelfront.finding.Pocket;
+import gelfront.viewer.model.Colours;
+import gelfront.viewer.work.Quick;
+import gelfront.viewer.work.Session;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Font;
+import java.awt.Rectangle;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.BoxLayout;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingUtilities;
+
+/** The verdict, what to change, and every pocket with its facts. */
+final class FindingsPane extends JPanel {
+  private static final long serialVersionUID = 1;
+  private final transient Session session;
+  private final transient Consumer<Pocket> chosen;
+  private final JPanel column = new Column(null);
+
+  /**
+   * @param chosen is told the pocket that the user picks
+   */
+  FindingsPane(Session session, Consumer<Pocket> chosen) {
+    super(new BorderLayout());
+    this.session = session;
+    this.chosen = chosen;
+    JScrollPane scroll = new JScrollPane(column);
+    scroll.setBorder(null);
+    scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.getVerticalScrollBar().setUnitIncrement(16);
+    add(scroll);
+  }
+
+  void follow() {
+    column.removeAll();
+    if (session.result().isEmpty() || session.stale()) {
+      quick(session.verdict());
+    }
+    session.result().ifPresent(r -> checked(r.findings()));
+    column.revalidate();
+    column.repaint();
+    SwingUtilities.invokeLater(() -> column.scrollRectToVisible(new Rectangle(1, 1)));
+  }
+
+  private void quick(Quick.Verdict v) {
+    if (session.project().isEmpty()) {
+      return;
+    }
+    int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
+    JPanel card = card(edge);
+    card.setName("quick card");
+    for (String line : v.lines()) {
+      card.add(line.equals(v.lines().get(0)) ? bold(line, 2) : Ui.text(line));
+    }
+    if (!v.error().isEmpty()) {
+      card.add(Ui.text(v.error()));
+    }
+    card.add(Ui.text("Quick: coarse voxels. Press Check before you cut metal."));
+    column.add(card);
+  }
+
+  private void checked(Findings f) {
+    JPanel card = card(Colours.of(f.severity()));
+    card.setName("verdict card");
+    if (session.stale()) {
+      card.add(Ui.text("Checked before your last change:"));
+    }
+    card.add(bold(f.verdict(), 2));
+    card.add(Ui.text(times(f)));
+    column.add(card);
+    if (!f.advice().isEmpty()) {
+      column.add(section("What to change, best first", f.advice()));
+    }
+    JPanel pockets = card(0x8A939B);
+    pockets.add(Ui.head("Pockets cut off from the sprue"));
+    if (f.pockets().isEmpty()) {
+      pockets.add(Ui.text("None: every place was fed until it had set."));
+    }
+    f.pockets().forEach(p -> pockets.add(pocket(p)));
+    column.add(pockets);
+    column.add(section("How it went", List.of(f.explanation())));
+  }
+
+  private Component pocket(Pocket p) {
+    JPanel row = new JPanel(new BorderLayout(8, 0));
+    row.setAlignmentX(LEFT_ALIGNMENT);
+    Ui.padded(row, 6, 0, 2, 0);
+    var number =
+        Ui.button(
+            "pocket " + p.number(),
+            Integer.toString(p.number()),
+            "Goes there and shows it alone",
+            () -> chosen.accept(p));
+    number.setBackground(Ui.colour(Colours.pocket(p.number())));
+    number.setForeground(java.awt.Color.BLACK);
+    JPanel west = new JPanel(new BorderLayout());
+    west.add(number, BorderLayout.NORTH);
+    row.add(west, BorderLayout.WEST);
+    row.add(Ui.text(p.sentence() + " " + facts(p)), BorderLayout.CENTER);
+    return row;
+  }
+
+  private static String facts(Pocket p) {
+    return Quantities.say(
+        "%s, %.0f °C in the mean at cut-off, set after %.0f s.",
+        Quantities.ml(p.volume()), p.meanTemperatureAtCutOff(), p.lastSet());
+  }
+
+  private static JPanel section(String head, List<String> lines) {
+    JPanel card = card(0x8A939B);
+    card.add(Ui.head(head));
+    lines.forEach(l -> card.add(Ui.text(l)));
+    return card;
+  }
+
+  private static JPanel card(int edge) {
+    JPanel card = new JPanel();
+    card.setLayout(new BoxLayout(card, BoxLayout.Y_AXIS));
+    card.setAlignmentX(LEFT_ALIGNMENT);
+    card.setBorder(
+        BorderFactory.createCompoundBorder(
+            BorderFactory.createEmptyBorder(8, 8, 0, 8),
+            BorderFactory.createCompoundBorder(
+                BorderFactory.createMatteBorder(0, 6, 0, 0, Ui.colour(edge)),
+                BorderFactory.createEmptyBorder(4, 10, 6, 4))));
+    return card;
+  }
+
+  private static JTextArea bold(String words, int larger) {
+    JTextArea t = Ui.text(words);
+    t.setFont(t.getFont().deriveFont(Font.BOLD, t.getFont().getSize2D() + larger));
+    return t;
+  }
+
+  static String times(Findings f) {
+    return "All of the part has set "
+        + after(f.partSets())
+        + "; firm enough to open "
+        + after(f.firmAt())
+        + ".";
+  }
+
+  private static String after(double seconds) {
+    return Double.isFinite(seconds)
+        ? Quantities.say(seconds < 10 ? "after %.1f s" : "after %.0f s", seconds)
+        : "not within this run";
+  }
+}

@@ -1,0 +1,106 @@
+package gelfront.viewer.desk;
+
+import gelfront.mesh.Vec3;
+import gelfront.viewer.model.Extent;
+import gelfront.viewer.model.Look;
+import gelfront.viewer.model.Mode;
+import gelfront.viewer.model.Orbit;
+import gelfront.viewer.model.Plane;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
+import java.util.function.UnaryOperator;
+
+/** The one look that picture, sliders and buttons share. The window's thread. */
+final class Gaze {
+  /** The size of a part before there is one, mm. */
+  private static final Extent NOTHING = new Extent(new Vec3(-50, -20, -20), new Vec3(50, 20, 20));
+
+  private final List<Consumer<Look>> watchers = new ArrayList<>();
+  private final DoubleSupplier aspect;
+  private final double fieldOfView;
+  private Look look;
+  private double scale = 1;
+  private Optional<Plane> plane = Optional.empty();
+
+  /**
+   * @param aspect width over height of one design's picture
+   */
+  Gaze(DoubleSupplier aspect, double fieldOfView) {
+    this.aspect = aspect;
+    this.fieldOfView = fieldOfView;
+    look = Look.at(Orbit.round(NOTHING, fieldOfView, 1.5));
+  }
+
+  Look now() {
+    return look;
+  }
+
+  /** s at the end of the time scale. */
+  double scale() {
+    return scale;
+  }
+
+  double fieldOfView() {
+    return fieldOfView;
+  }
+
+  double aspect() {
+    return aspect.getAsDouble();
+  }
+
+  void watch(Consumer<Look> watcher) {
+    watchers.add(watcher);
+  }
+
+  /** Looks otherwise. */
+  void change(UnaryOperator<Look> how) {
+    look = how.apply(look);
+    List.copyOf(watchers).forEach(w -> w.accept(look));
+  }
+
+  /** Another view; only those of the inside are cut open by themselves. */
+  void choose(Mode mode) {
+    boolean inside = mode == Mode.OPEN || mode == Mode.CELLS;
+    boolean was = look.mode() == Mode.OPEN || look.mode() == Mode.CELLS;
+    if (was) {
+      plane = look.plane();
+    }
+    change(l -> (inside == was ? l : l.cut(inside ? plane : Optional.empty())).with(mode));
+  }
+
+  /**
+   * Something else is shown.
+   *
+   * @param end s at the end of the time scale
+   * @param from s before which late cells are hidden at first
+   */
+  void begin(Extent extent, Mode mode, double end, double from) {
+    scale = Math.max(1e-3, end);
+    plane = Optional.of(Plane.lengthwise(extent));
+    Look fresh = Look.at(home(extent)).with(mode).exaggerated(look.exaggeration());
+    change(l -> mode.ofAResult() ? fresh.cut(plane).hidingBefore(from) : fresh);
+  }
+
+  /** The same is shown, in a box that may have changed: the eye stays where it is. */
+  void keep(Extent extent) {
+    Orbit o = look.orbit();
+    look = look.with(new Orbit(extent, o.target(), o.yaw(), o.pitch(), o.distance()));
+    List.copyOf(watchers).forEach(w -> w.accept(look));
+  }
+
+  private Orbit home(Extent extent) {
+    return Orbit.round(extent, fieldOfView, aspect());
+  }
+
+  void goHome() {
+    change(l -> l.with(home(l.orbit().extent())));
+  }
+
+  /** s at the end of the time scale, where two results share one. */
+  void scaleTo(double end) {
+    scale = Math.max(1e-3, end);
+  }
+}

@@ -1,0 +1,124 @@
+package gelfront.viewer.desk;
+
+import gelfront.viewer.model.Colours;
+import gelfront.viewer.model.LegendTicks;
+import gelfront.viewer.model.Look;
+import gelfront.viewer.model.Mode;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+
+/** What the colours of the picture mean, with units; what a slider hides is struck out. */
+final class LegendPane extends JPanel {
+  private static final long serialVersionUID = 1;
+  private static final int TOP = 58;
+  private static final int LEFT = 14;
+  private static final int BAR = 22;
+  private static final int KEYS = 84;
+
+  private transient Look look;
+  private double end = 1;
+  private double visible = 0.2e-3;
+
+  LegendPane() {
+    setPreferredSize(new java.awt.Dimension(132, 300));
+    setName("legend");
+    getAccessibleContext().setAccessibleName("what the colours mean");
+  }
+
+  /**
+   * @param scale s at the end of the time scale
+   * @param visibleDepth m from which a dent is seen
+   */
+  void show(Look now, double scale, double visibleDepth) {
+    look = now;
+    end = scale;
+    visible = visibleDepth;
+    repaint();
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    super.paintComponent(graphics);
+    if (look == null || look.mode() == Mode.SETUP || look.mode() == Mode.POCKETS) {
+      return;
+    }
+    Graphics2D g = (Graphics2D) graphics.create();
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    boolean times = look.mode().showsTimes();
+    heads(g, times ? "Sets after" : "Dent", times ? "seconds" : "mm deep");
+    ramp(g, times ? Colours.times() : Colours.dents());
+    double max = times ? end : 1e3 * Colours.DEEPEST * visible;
+    ticks(g, max);
+    if (look.mode() == Mode.OPEN && !Double.isNaN(look.time())) {
+      keys(g);
+    }
+    g.dispose();
+  }
+
+  private void heads(Graphics2D g, String first, String second) {
+    Font font = UIManager.getFont("Label.font");
+    g.setColor(UIManager.getColor("Label.foreground"));
+    g.setFont(font.deriveFont(Font.BOLD));
+    g.drawString(first, LEFT, 22);
+    g.setFont(font);
+    g.drawString(second, LEFT, 40);
+  }
+
+  private int height() {
+    boolean keys = look.mode() == Mode.OPEN && !Double.isNaN(look.time());
+    return Math.max(1, getHeight() - TOP - 20 - (keys ? KEYS : 0));
+  }
+
+  private int row(double share) {
+    return TOP + (int) Math.round((1 - share) * height());
+  }
+
+  private void ramp(Graphics2D g, int[] colours) {
+    for (int y = 0; y < height(); y++) {
+      double share = 1 - (y + 0.5) / height();
+      boolean hidden = look.mode() == Mode.CELLS && share * end < look.from();
+      g.setColor(new Color(colours[(int) Math.round(255 * share)]));
+      g.fillRect(hidden ? LEFT + BAR - 5 : LEFT, TOP + y, hidden ? 5 : BAR, 1);
+    }
+  }
+
+  private void ticks(Graphics2D g, double max) {
+    g.setColor(UIManager.getColor("Label.foreground"));
+    for (LegendTicks.Tick t : LegendTicks.of(max, 8)) {
+      int y = row(t.share());
+      g.drawLine(LEFT + BAR, y, LEFT + BAR + 5, y);
+      g.drawString(t.label(), LEFT + BAR + 9, y + 5);
+    }
+    if (look.mode() == Mode.CELLS && look.from() > 0) {
+      int y = row(look.from() / end);
+      g.drawLine(LEFT - 8, y, LEFT + BAR, y);
+      g.drawString("hidden", LEFT + BAR + 36, Math.min(y + 14, getHeight() - 6));
+    }
+    if (look.mode() == Mode.DENTS) {
+      int y = row(1 / Colours.DEEPEST);
+      g.drawLine(LEFT - 8, y, LEFT + BAR + 5, y);
+      g.drawString("seen from", LEFT + BAR + 9, y - 10);
+    }
+  }
+
+  private void keys(Graphics2D g) {
+    int y = getHeight() - KEYS + 10;
+    g.setColor(new Color(Colours.LIQUID));
+    g.fillRect(LEFT, y, BAR, 16);
+    g.fillRect(LEFT, y + 34, BAR, 16);
+    g.setColor(new Color(Colours.SHUT));
+    for (int x = 2; x < BAR; x += 8) {
+      g.fillRect(LEFT + x, y + 34, 4, 16);
+    }
+    g.setColor(UIManager.getColor("Label.foreground"));
+    g.drawString("still liquid", LEFT + BAR + 8, y + 13);
+    g.drawString("liquid, but", LEFT + BAR + 8, y + 40);
+    g.drawString("cut off", LEFT + BAR + 8, y + 55);
+  }
+}

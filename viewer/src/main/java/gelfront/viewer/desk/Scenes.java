@@ -1,0 +1,142 @@
+package gelfront.viewer.desk;
+
+import gelfront.finding.Pocket;
+import gelfront.result.StoredRun;
+import gelfront.setup.LoadedCase;
+import gelfront.viewer.model.Colours;
+import gelfront.viewer.model.Extent;
+import gelfront.viewer.model.Mode;
+import gelfront.viewer.model.ResultShown;
+import gelfront.viewer.model.SetupShown;
+import gelfront.viewer.model.SkinMesh;
+import gelfront.viewer.scene.Stage;
+import gelfront.viewer.work.Opened;
+import gelfront.viewer.work.Previews;
+import gelfront.viewer.work.Project;
+import gelfront.viewer.work.Quick;
+import gelfront.viewer.work.Session;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** Puts on the stage what the session holds. */
+final class Scenes {
+  private final Session session;
+  private final Stage stage;
+  private final Gaze gaze;
+  private final Executor drawing;
+  private final Executor ui;
+  private final AtomicInteger newest = new AtomicInteger();
+
+  /** Whether the eye has not yet been put where all of a newly opened part is seen. */
+  private boolean homeless;
+
+  private SkinMesh skin;
+  private Project skinOf;
+
+  Scenes(Session session, Stage stage, Gaze gaze, Executor drawing, Executor ui) {
+    this.session = session;
+    this.stage = stage;
+    this.gaze = gaze;
+    this.drawing = drawing;
+    this.ui = ui;
+    gaze.watch(stage::look);
+  }
+
+  /** Something else is open. */
+  void opened() {
+    stage.compareNothing();
+    if (session.result().isPresent()) {
+      result(true);
+    } else if (session.opened().orElse(null) instanceof Opened.ABrokenMesh b) {
+      SetupShown shown = SetupShown.broken(b.mesh(), List.of("This mesh can't be used yet"));
+      gaze.begin(shown.extent(), Mode.SETUP, 1, 0);
+      stage.show(shown, Colours.OPEN_EDGE);
+    } else {
+      session.project().ifPresent(p -> gaze.begin(Extent.of(p.part().box()), Mode.SETUP, 1, 0));
+      homeless = true;
+      setup();
+    }
+  }
+
+  /**
+   * The result.
+   *
+   * @param afresh whether it is looked at as if for the first time
+   */
+  void result(boolean afresh) {
+    StoredRun run = session.result().orElseThrow();
+    ResultShown shown = new ResultShown(run, end());
+    if (afresh || gaze.now().mode() == Mode.SETUP) {
+      double from = run.findings().pockets().stream().findFirst().map(Pocket::cutOff).orElse(0.0);
+      gaze.begin(shown.extent(), Mode.OPEN, shown.scale(), from);
+    } else {
+      gaze.scaleTo(shown.scale());
+      gaze.keep(shown.extent());
+    }
+    stage.show(shown);
+  }
+
+  /** Both designs on one time scale. */
+  void compared() {
+    if (session.result().isEmpty() || session.other().isEmpty()) {
+      stage.compareNothing();
+      gaze.change(l -> l);
+      return;
+    }
+    gaze.scaleTo(end());
+    stage.show(new ResultShown(session.result().get(), end()));
+    stage.compare(new ResultShown(session.other().get(), end()));
+    gaze.goHome();
+  }
+
+  private double end() {
+    double one = session.result().map(Scenes::latest).orElse(1.0);
+    return Math.max(one, session.other().map(Scenes::latest).orElse(0.0));
+  }
+
+  private static double latest(StoredRun run) {
+    return new ResultShown(run, 0).latest();
+  }
+
+  /** The eye changed between mould and result. */
+  void follow(Mode mode) {
+    if (mode == Mode.SETUP) {
+      setup();
+    } else {
+      session.result().ifPresent(r -> stage.show(new ResultShown(r, end())));
+    }
+  }
+
+  /** The case has changed, or what is said beside its gate; the newest wins. */
+  void setup() {
+    if (session.project().isEmpty() || gaze.now().mode() != Mode.SETUP) {
+      return;
+    }
+    int mine = newest.incrementAndGet();
+    Project p = session.project().get();
+    LoadedCase now = p.now();
+    Quick.Verdict v = session.verdict();
+    drawing.execute(
+        () -> {
+          if (mine != newest.get()) {
+            return;
+          }
+          if (skinOf != p) {
+            skin = SkinMesh.of(p.part());
+            skinOf = p;
+          }
+          SetupShown shown = Previews.of(now.setup(), skin, p.part(), v.lines());
+          int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
+          stage.show(shown, edge);
+          ui.execute(
+              () -> {
+                gaze.keep(shown.extent());
+                if (homeless) {
+                  homeless = false;
+                  gaze.goHome();
+                }
+              });
+        });
+  }
+}

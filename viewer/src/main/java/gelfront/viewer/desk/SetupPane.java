@@ -1,0 +1,140 @@
+package gelfront.viewer.desk;
+
+import gelfront.setup.Change;
+import gelfront.setup.LoadedCase;
+import gelfront.viewer.model.Form;
+import gelfront.viewer.model.FormField;
+import gelfront.viewer.model.Units;
+import gelfront.viewer.work.Session;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.GridBagConstraints;
+import java.awt.GridBagLayout;
+import java.awt.Insets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+
+/** The form: every line says what it means and what is usual. */
+final class SetupPane extends JPanel {
+  private static final long serialVersionUID = 1;
+
+  private final transient Session session;
+  private final transient Map<String, List<FieldRow>> rows = new LinkedHashMap<>();
+  private final Map<String, JLabel> heads = new LinkedHashMap<>();
+  private final JTextArea help = Ui.text("");
+  private final JPanel unitQuestion = new JPanel(new BorderLayout());
+  private transient Units units = Units.METRIC;
+
+  SetupPane(Session session) {
+    super(new BorderLayout());
+    this.session = session;
+    JPanel lines = new JPanel(new GridBagLayout());
+    Ui.padded(lines, 4, 10, 8, 10);
+    int y = 0;
+    for (Map.Entry<String, List<FormField>> section : Form.sections().entrySet()) {
+      JLabel head = Ui.head(section.getKey());
+      heads.put(section.getKey(), head);
+      lines.add(head, at(0, y++, 3, 10));
+      List<FieldRow> list = new ArrayList<>();
+      for (FormField f : section.getValue()) {
+        FieldRow row = new FieldRow(f, this::typed, () -> explain(f));
+        list.add(row);
+        lines.add(row.label(), at(0, y, 1, 2));
+        lines.add(row.input(), at(1, y, 1, 2));
+        lines.add(row.unit(), at(2, y++, 1, 2));
+      }
+      rows.put(section.getKey(), list);
+    }
+    JPanel top = new Column(new BorderLayout());
+    top.add(lines, BorderLayout.NORTH);
+    JScrollPane scroll = new JScrollPane(top);
+    scroll.setBorder(null);
+    scroll.getVerticalScrollBar().setUnitIncrement(16);
+    add(unitQuestion, BorderLayout.NORTH);
+    add(scroll, BorderLayout.CENTER);
+    help.setName("field help");
+    help.setRows(3);
+    JPanel foot = new JPanel(new BorderLayout());
+    Ui.padded(foot, 6, 10, 8, 10);
+    foot.add(help);
+    foot.setPreferredSize(new Dimension(280, 66));
+    add(foot, BorderLayout.SOUTH);
+    help.setText(
+        "Click on the part to put the gate there. Drag the gate to move it, its rim to size it.");
+  }
+
+  private static GridBagConstraints at(int x, int y, int width, int above) {
+    return new GridBagConstraints(
+        x,
+        y,
+        width,
+        1,
+        x == 1 ? 1 : 0,
+        0,
+        GridBagConstraints.LINE_START,
+        GridBagConstraints.HORIZONTAL,
+        new Insets(above, x == 0 ? 0 : 6, 0, 0),
+        0,
+        0);
+  }
+
+  private Optional<String> typed(FormField field, String text) {
+    LoadedCase loaded = session.project().orElseThrow().now();
+    try {
+      List<Change> changes = field.changed(text, loaded, units);
+      Optional<String> wrong = session.change(changes);
+      wrong.ifPresent(session::complain);
+      return wrong;
+    } catch (IllegalArgumentException e) {
+      session.complain(String.valueOf(e.getMessage()));
+      return Optional.of(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private void explain(FormField f) {
+    String usual = f.usual(units);
+    help.setText(f.label() + ": " + f.meaning() + (usual.isEmpty() ? "." : "; " + usual + "."));
+  }
+
+  void show(Units shown) {
+    units = shown;
+    follow();
+  }
+
+  /** Asks about a mesh's unit; null: nothing to ask. */
+  void ask(JPanel question) {
+    unitQuestion.removeAll();
+    if (question != null) {
+      unitQuestion.add(question);
+    }
+    unitQuestion.revalidate();
+  }
+
+  /** As the case stands now. */
+  void follow() {
+    if (session.project().isEmpty()) {
+      return;
+    }
+    LoadedCase loaded = session.project().get().now();
+    rows.forEach(
+        (heading, list) -> {
+          boolean fits = Form.fits(heading, loaded);
+          heads.get(heading).setVisible(fits);
+          for (FieldRow r : list) {
+            r.label().setVisible(fits);
+            r.input().setVisible(fits);
+            r.unit().setVisible(fits);
+            if (fits) {
+              r.follow(loaded, units);
+            }
+          }
+        });
+  }
+}

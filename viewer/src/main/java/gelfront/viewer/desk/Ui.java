@@ -1,0 +1,77 @@
+package gelfront.viewer.desk;
+
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
+import javax.swing.UIManager;
+
+/** Small pieces that all panes use. */
+final class Ui {
+  private Ui() {}
+
+  static JButton button(String name, String label, String tip, Runnable pressed) {
+    JButton b = new JButton(label);
+    b.setName(name);
+    b.setToolTipText(tip);
+    b.addActionListener(e -> pressed.run());
+    return b;
+  }
+
+  /** Words that wrap and can't be typed into. */
+  static JTextArea text(String words) {
+    JTextArea area = new JTextArea(words);
+    area.setEditable(false);
+    area.setFocusable(false);
+    area.setOpaque(false);
+    area.setLineWrap(true);
+    area.setWrapStyleWord(true);
+    area.setFont(UIManager.getFont("Label.font"));
+    area.setAlignmentX(Component.LEFT_ALIGNMENT);
+    return area;
+  }
+
+  static JLabel head(String words) {
+    JLabel head = new JLabel(words);
+    head.setFont(head.getFont().deriveFont(Font.BOLD, head.getFont().getSize2D() + 1));
+    head.setAlignmentX(Component.LEFT_ALIGNMENT);
+    return head;
+  }
+
+  static <T extends JComponent> T padded(T c, int top, int left, int bottom, int right) {
+    c.setBorder(BorderFactory.createEmptyBorder(top, left, bottom, right));
+    return c;
+  }
+
+  static Component gap(int height) {
+    return javax.swing.Box.createRigidArea(new Dimension(1, height));
+  }
+
+  static Color colour(int rgb) {
+    return new Color(rgb);
+  }
+
+  /** A key that works wherever the focus is in the window. */
+  static void key(JComponent root, String stroke, Runnable pressed) {
+    root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(stroke), stroke);
+    root.getActionMap()
+        .put(
+            stroke,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                pressed.run();
+              }
+            });
+  }
+}

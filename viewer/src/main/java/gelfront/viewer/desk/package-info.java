@@ -1,0 +1,2 @@
+/** The window's panes. The window's thread alone. */
+package gelfront.viewer.desk;

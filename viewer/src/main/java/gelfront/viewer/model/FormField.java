@@ -1,0 +1,125 @@
+package gelfront.viewer.model;
+
+import gelfront.base.Dimension;
+import gelfront.base.Quantities;
+import gelfront.setup.Case;
+import gelfront.setup.CaseKeys;
+import gelfront.setup.Change;
+import gelfront.setup.LoadedCase;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * One line of the form: a key of the case file.
+ *
+ * @param key with its table, as {@code gate.size}
+ * @param label for people
+ * @param dimension null: a choice of words
+ * @param low what is usual, SI and °C; below it is odd, not forbidden
+ * @param high likewise; common practice, no source
+ * @param value what the case says or assumes; empty where it has none
+ * @param choices that there are; empty for quantities
+ * @param word the present choice
+ */
+public record FormField(
+    String key,
+    String label,
+    Dimension dimension,
+    double low,
+    double high,
+    Function<Case, OptionalDouble> value,
+    Function<LoadedCase, List<String>> choices,
+    Function<LoadedCase, String> word) {
+
+  static FormField quantity(
+      String key,
+      String label,
+      Dimension d,
+      double low,
+      double high,
+      Function<Case, OptionalDouble> value) {
+    return new FormField(key, label, d, low, high, value, c -> List.of(), c -> "");
+  }
+
+  static FormField choice(
+      String key,
+      String label,
+      Function<LoadedCase, List<String>> choices,
+      Function<LoadedCase, String> word) {
+    return new FormField(key, label, null, 0, 0, c -> OptionalDouble.empty(), choices, word);
+  }
+
+  public boolean isChoice() {
+    return dimension == null;
+  }
+
+  /** In the words of {@code gelfront keys}. */
+  public String meaning() {
+    int dot = key.lastIndexOf('.');
+    String table = dot < 0 ? "" : "[" + key.substring(0, dot) + "]";
+    String name = key.substring(dot + 1);
+    return CaseKeys.all().stream()
+        .filter(k -> k.table().equals(table) && k.name().equals(name))
+        .map(CaseKeys.Key::meaning)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** "usually 2 to 6 mm"; empty for choices. */
+  public String usual(Units units) {
+    if (isChoice()) {
+      return "";
+    }
+    return "usually "
+        + units.number(dimension, low)
+        + " to "
+        + units.number(dimension, high)
+        + " "
+        + units.shown(dimension);
+  }
+
+  /** Whether a value is out of what is usual. */
+  public boolean odd(LoadedCase loaded) {
+    OptionalDouble v = value.apply(loaded.setup());
+    double slack = 1e-9 * Math.abs(high);
+    return v.isPresent()
+        && (v.getAsDouble() < low - slack || v.getAsDouble() > high + slack)
+        && !isChoice();
+  }
+
+  /** As it stands in the form; empty where the case has no such value. */
+  public String shown(LoadedCase loaded, Units units) {
+    if (isChoice()) {
+      return word.apply(loaded);
+    }
+    OptionalDouble v = value.apply(loaded.setup());
+    return v.isPresent() ? units.number(dimension, v.getAsDouble()) : "";
+  }
+
+  /**
+   * What a person typed or chose, as a change of the case file.
+   *
+   * @throws IllegalArgumentException in words
+   */
+  public List<Change> changed(String typed, LoadedCase loaded, Units units) {
+    if (isChoice()) {
+      return List.of(Change.word(key, typed));
+    }
+    if (typed.isBlank()) {
+      return List.of(new Change.Remove(key));
+    }
+    Change set = new Change.Set(key, "\"" + units.typed(dimension, typed) + "\"");
+    return key.startsWith("runner.") && !loaded.states("runner")
+        ? List.of(set, runnerBeside(loaded))
+        : List.of(set);
+  }
+
+  /** A runner has a size and a length: the one that wasn't typed. */
+  private Change runnerBeside(LoadedCase loaded) {
+    double gate = loaded.stated("gate.size", Dimension.LENGTH).orElse(3e-3);
+    return key.equals("runner.length")
+        ? Change.mm("runner.size", Math.round(1.5e4 * gate) * 1e-4)
+        : new Change.Set("runner.length", "\"" + Quantities.say("%.0f mm", 10.0) + "\"");
+  }
+}

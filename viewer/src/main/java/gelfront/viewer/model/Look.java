@@ -1,0 +1,64 @@
+package gelfront.viewer.model;
+
+import gelfront.mesh.Vec3;
+import java.util.Optional;
+
+/**
+ * How the picture is looked at; the same for both where two designs stand side by side.
+ *
+ * @param mode what is shown
+ * @param orbit from where
+ * @param plane where it is cut open; absent: whole
+ * @param time s at which the freezing stands; NaN: all of it at once, by set times
+ * @param from s; cells that set earlier are hidden in {@link Mode#CELLS}
+ * @param exaggeration times that dents are drawn as deep
+ * @param pocket number of the chosen pocket, 0 for none
+ * @param mark mm, the place that is read; absent: none
+ */
+public record Look(
+    Mode mode,
+    Orbit orbit,
+    Optional<Plane> plane,
+    double time,
+    double from,
+    double exaggeration,
+    int pocket,
+    Optional<Vec3> mark) {
+
+  /** The set-up of a part of that size. */
+  public static Look at(Orbit orbit) {
+    return new Look(Mode.SETUP, orbit, Optional.empty(), Double.NaN, 0, 5, 0, Optional.empty());
+  }
+
+  public Look with(Mode other) {
+    return new Look(other, orbit, plane, time, from, exaggeration, pocket, mark);
+  }
+
+  public Look with(Orbit other) {
+    return new Look(mode, other, plane, time, from, exaggeration, pocket, mark);
+  }
+
+  public Look cut(Optional<Plane> other) {
+    return new Look(mode, orbit, other, time, from, exaggeration, pocket, mark);
+  }
+
+  public Look atTime(double seconds) {
+    return new Look(mode, orbit, plane, seconds, from, exaggeration, pocket, mark);
+  }
+
+  public Look hidingBefore(double seconds) {
+    return new Look(mode, orbit, plane, time, seconds, exaggeration, pocket, mark);
+  }
+
+  public Look exaggerated(double times) {
+    return new Look(mode, orbit, plane, time, from, times, pocket, mark);
+  }
+
+  public Look choosing(int number) {
+    return new Look(mode, orbit, plane, time, from, exaggeration, number, mark);
+  }
+
+  public Look marking(Optional<Vec3> place) {
+    return new Look(mode, orbit, plane, time, from, exaggeration, pocket, place);
+  }
+}

@@ -1,0 +1,274 @@
+package gelfront.viewer.scene;
+
+import com.jme3.asset.AssetManager;
+import com.jme3.material.Material;
+import com.jme3.math.Quaternion;
+import com.jme3.math.Vector3f;
+import com.jme3.math.Vector4f;
+import com.jme3.renderer.queue.RenderQueue.Bucket;
+import com.jme3.scene.Geometry;
+import com.jme3.scene.Mesh;
+import com.jme3.scene.Node;
+import com.jme3.scene.Spatial.CullHint;
+import com.jme3.scene.shape.Quad;
+import com.jme3.texture.Texture;
+import gelfront.finding.Pocket;
+import gelfront.mesh.Vec3;
+import gelfront.viewer.model.CellFaces;
+import gelfront.viewer.model.Colours;
+import gelfront.viewer.model.Extent;
+import gelfront.viewer.model.Look;
+import gelfront.viewer.model.Mode;
+import gelfront.viewer.model.Plane;
+import gelfront.viewer.model.ResultShown;
+import gelfront.viewer.model.SkinMesh;
+import gelfront.viewer.model.VolumeTexels;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+/** A result in all its views. Made once a view; sliders and planes only change numbers. */
+final class ResultExhibit implements Exhibit {
+  private final ResultShown shown;
+  private final Paints paints;
+  private final Axes axes;
+  private final Node node = new Node("result");
+  private final Node skin = new Node("skin");
+  private final Node outline = new Node("outline");
+  private final Node blocks = new Node("cells");
+  private final Node spots = new Node("thick spots");
+  private final Node pockets = new Node("pockets");
+  private final Node dents = new Node("dents");
+  private final Node cut = new Node("cut");
+  private final Set<Mode> begun = EnumSet.noneOf(Mode.class);
+
+  /** Views that can be seen. */
+  private final Set<Mode> ready = ConcurrentHashMap.newKeySet();
+
+  /** What was made and is to be put into the scene on the engine's thread. */
+  private final Queue<Runnable> pending = new ConcurrentLinkedQueue<>();
+
+  private final Texture times = Paints.palette(Colours.times());
+  private final List<Geometry> outer = new ArrayList<>();
+  private final List<Geometry> inner = new ArrayList<>();
+  private Material blockPaint;
+  private Material capPaint;
+  private Material dentPaint;
+  private Geometry cap;
+  private SkinMesh fine;
+  private final List<Material> cutOpen = new CopyOnWriteArrayList<>();
+
+  ResultExhibit(ResultShown shown, AssetManager assets) {
+    this.shown = shown;
+    this.paints = new Paints(assets);
+    this.axes = new Axes(shown.extent());
+    for (Node n : List.of(skin, outline, blocks, spots, pockets, dents, cut)) {
+      n.setCullHint(CullHint.Always);
+    }
+  }
+
+  @Override
+  public Node node() {
+    return node;
+  }
+
+  @Override
+  public Extent extent() {
+    return shown.extent();
+  }
+
+  @Override
+  public void prepare(Look look) {
+    Mode mode = look.mode().ofAResult() ? look.mode() : Mode.OPEN;
+    if (!begun.add(mode)) {
+      return;
+    }
+    if (capPaint == null) {
+      frame();
+    }
+    switch (mode) {
+      case CELLS -> cells();
+      case SKIN -> spots();
+      case POCKETS -> bodies();
+      case DENTS -> dents();
+      default -> {}
+    }
+    ready.add(mode);
+  }
+
+  private void put(Node parent, Geometry g) {
+    pending.add(() -> parent.attachChild(g));
+  }
+
+  /** What all views share: outline and cut face. */
+  private void frame() {
+    VolumeTexels v = shown.texels();
+    capPaint = paints.cap(Paints.volume(v), times, v);
+    float reach = (float) (2.2 * shown.extent().radius());
+    cap = new Geometry("cap", new Quad(reach, reach));
+    cap.setMaterial(capPaint);
+    put(cut, cap);
+    Mesh surface = Meshes.skin(shown.surface());
+    put(skin, made("surface", surface, openable(paints.skin(Colours.PART))));
+    Geometry glass = made("outline", surface, paints.glass());
+    glass.setQueueBucket(Bucket.Transparent);
+    put(outline, glass);
+  }
+
+  private void cells() {
+    CellFaces faces = shown.cells();
+    blockPaint = openable(paints.cells(times));
+    for (int b = 0; b < CellFaces.BINS; b++) {
+      outer.add(bin(faces.outer(b)));
+      inner.add(bin(faces.inner(b)));
+    }
+  }
+
+  private Geometry bin(CellFaces.Bin bin) {
+    Geometry g = made("cells", Meshes.cells(bin), blockPaint);
+    g.setCullHint(CullHint.Always);
+    if (bin.count() > 0) {
+      put(blocks, g);
+    }
+    return g;
+  }
+
+  private SkinMesh fine() {
+    if (fine == null) {
+      fine = shown.skin();
+    }
+    return fine;
+  }
+
+  private void spots() {
+    float[] share = fine().corners(shown.thickSpots());
+    Mesh mesh = Meshes.skin(fine(), share, new float[share.length]);
+    put(spots, made("thick spots", mesh, openable(paints.skin(Colours.PART, times))));
+  }
+
+  private void dents() {
+    float[] share = fine().corners(shown.dentShares());
+    float[] deep = fine().corners(shown.dentDepths());
+    dentPaint = openable(paints.skin(Colours.PART, Paints.palette(Colours.dents())));
+    put(dents, made("dents", Meshes.skin(fine(), share, deep), dentPaint));
+  }
+
+  private void bodies() {
+    shown
+        .pockets()
+        .forEach(
+            (number, mesh) -> {
+              if (mesh.triangleCount() > 0) {
+                Mesh body = Meshes.skin(SkinMesh.of(mesh));
+                Material m = openable(paints.skin(Colours.pocket(number)));
+                put(pockets, made("pocket " + number, body, m));
+              }
+            });
+  }
+
+  private Material openable(Material m) {
+    cutOpen.add(m);
+    return m;
+  }
+
+  private static Geometry made(String name, Mesh mesh, Material m) {
+    Geometry g = new Geometry(name, mesh);
+    g.setMaterial(m);
+    return g;
+  }
+
+  @Override
+  public void apply(Look look, Labels labels) {
+    Mode mode = look.mode().ofAResult() ? look.mode() : Mode.OPEN;
+    if (!ready.contains(mode)) {
+      return;
+    }
+    attach();
+    Vector4f plane = Meshes.vector(look.plane());
+    cutOpen.forEach(m -> m.setVector4("Plane", plane));
+    see(skin, mode == Mode.OPEN);
+    see(outline, mode != Mode.OPEN);
+    see(blocks, mode == Mode.CELLS);
+    see(spots, mode == Mode.SKIN);
+    see(pockets, mode == Mode.POCKETS);
+    see(dents, mode == Mode.DENTS);
+    see(cut, look.plane().isPresent() && mode != Mode.POCKETS && mode != Mode.DENTS);
+    look.plane().ifPresent(this::place);
+    capPaint.setFloat("Time", mode == Mode.OPEN ? share(look.time()) : -1);
+    capPaint.setFloat("From", mode == Mode.CELLS ? (float) (look.from() / shown.scale()) : -1);
+    if (mode == Mode.CELLS) {
+      hideBefore((float) (look.from() / shown.scale()));
+    }
+    if (mode == Mode.DENTS) {
+      dentPaint.setFloat("Deeper", (float) look.exaggeration());
+    }
+    label(look, labels);
+  }
+
+  private void attach() {
+    for (Runnable r = pending.poll(); r != null; r = pending.poll()) {
+      r.run();
+    }
+    if (node.getQuantity() == 0) {
+      for (Node n : List.of(skin, outline, blocks, spots, pockets, dents, cut)) {
+        node.attachChild(n);
+      }
+      node.attachChild(made("axes", axes.mesh(), paints.plain(0xFFFFFF)));
+    }
+  }
+
+  private static void see(Node n, boolean seen) {
+    n.setCullHint(seen ? CullHint.Dynamic : CullHint.Always);
+  }
+
+  private float share(double time) {
+    return Double.isNaN(time) ? -1 : (float) (time / shown.scale());
+  }
+
+  private void hideBefore(float from) {
+    blockPaint.setFloat("From", from);
+    int bin = CellFaces.bin(from);
+    for (int b = 0; b < CellFaces.BINS; b++) {
+      outer.get(b).setCullHint(b >= bin ? CullHint.Dynamic : CullHint.Always);
+      inner.get(b).setCullHint(b == bin && from > 0 ? CullHint.Dynamic : CullHint.Always);
+    }
+  }
+
+  /** The cut face is one large square; the texture says where plastisol is on it. */
+  private void place(Plane p) {
+    Vec3 middle = shown.extent().middle();
+    Vec3 on = middle.minus(p.normal().times(p.above(middle)));
+    Quaternion turn = new Quaternion();
+    Vector3f n = Meshes.vector(p.normal());
+    Vector3f up = Math.abs(n.z) > 0.9f ? Vector3f.UNIT_X : Vector3f.UNIT_Z;
+    turn.lookAt(n, up);
+    float half = (float) (-1.1 * shown.extent().radius());
+    cap.setLocalRotation(turn);
+    cap.setLocalTranslation(turn.mult(new Vector3f(half, half, 0)).add(Meshes.vector(on)));
+  }
+
+  private void label(Look look, Labels labels) {
+    labels.clear();
+    axes.label(labels);
+    for (Pocket p : shown.run().findings().pockets()) {
+      Vec3 at = p.centre().times(1e3);
+      boolean seen =
+          look.plane().map(c -> c.above(at) > -0.25 * shown.extent().radius()).orElse(true);
+      if (seen) {
+        String number = Integer.toString(p.number());
+        labels.onPlate(
+            List.of(look.pocket() == p.number() ? "Pocket " + number : number),
+            at,
+            Colours.pocket(p.number()));
+      }
+    }
+    Optional<Vec3> mark = look.mark();
+    mark.ifPresent(m -> labels.onPlate(List.of("here"), m, Colours.MARK));
+  }
+}

@@ -1,0 +1,124 @@
+package gelfront.viewer.scene;
+
+import com.jme3.asset.AssetManager;
+import com.jme3.material.Material;
+import com.jme3.renderer.queue.RenderQueue.Bucket;
+import com.jme3.scene.Geometry;
+import com.jme3.scene.Mesh;
+import com.jme3.scene.Node;
+import gelfront.mesh.Box;
+import gelfront.mesh.Vec3;
+import gelfront.mesh.shape.Solids;
+import gelfront.viewer.model.Colours;
+import gelfront.viewer.model.Extent;
+import gelfront.viewer.model.GateDrag;
+import gelfront.viewer.model.Look;
+import gelfront.viewer.model.SetupShown;
+import gelfront.viewer.model.SkinMesh;
+
+/** A part with gate, runner, sprue and block before it is calculated; faults drawn on it. */
+final class SetupExhibit implements Exhibit {
+  private final SetupShown shown;
+  private final Paints paints;
+  private final Axes axes;
+  private final Node node = new Node("set-up");
+  private final int edge;
+  private boolean ready;
+
+  /**
+   * @param edge 0xRRGGBB of the bar beside the words
+   */
+  SetupExhibit(SetupShown shown, AssetManager assets, int edge) {
+    this.shown = shown;
+    this.paints = new Paints(assets);
+    this.edge = edge;
+    this.axes = new Axes(shown.extent());
+  }
+
+  @Override
+  public Node node() {
+    return node;
+  }
+
+  @Override
+  public Extent extent() {
+    return shown.extent();
+  }
+
+  @Override
+  public void prepare(Look look) {
+    if (ready) {
+      return;
+    }
+    ready = true;
+    add("part", Meshes.skin(shown.part()), paints.skin(Colours.PART));
+    shown.feed().ifPresent(f -> add("feed", Meshes.skin(f), paints.skin(Colours.FEED)));
+    shown.gate().ifPresent(this::ring);
+    shown.block().ifPresent(this::block);
+    lines("open", shown.faults().open(), Colours.OPEN_EDGE);
+    lines("flipped", shown.faults().flipped(), Colours.FLIPPED);
+    add("axes", axes.mesh(), paints.plain(0xFFFFFF));
+  }
+
+  private void ring(SetupShown.Gate g) {
+    double r = 1e-3 * GateDrag.RING * g.size();
+    Vec3 at = g.at().times(1e-3);
+    Vec3 half = g.direction().times(0.12 * r);
+    var disc = Solids.cylinder(at.minus(half), at.plus(half), r, r, 48);
+    add("gate", Meshes.skin(SkinMesh.of(disc)), paints.skin(Colours.GATE));
+  }
+
+  private void block(Box b) {
+    Geometry g =
+        add(
+            "block",
+            Meshes.skin(SkinMesh.of(Solids.box(b.min(), b.max()))),
+            paints.clear(Colours.BLOCK, 0.10f));
+    g.setQueueBucket(Bucket.Transparent);
+    lines("block edges", edges(b), Colours.BLOCK);
+  }
+
+  private static float[] edges(Box b) {
+    float[] ends = new float[72];
+    int n = 0;
+    for (int axis = 0; axis < 3; axis++) {
+      for (int corner = 0; corner < 4; corner++) {
+        for (int end = 0; end < 2; end++) {
+          int[] upper = new int[3];
+          upper[axis] = end;
+          upper[(axis + 1) % 3] = corner & 1;
+          upper[(axis + 2) % 3] = corner >> 1;
+          ends[n++] = (float) (1e3 * (upper[0] == 0 ? b.min().x() : b.max().x()));
+          ends[n++] = (float) (1e3 * (upper[1] == 0 ? b.min().y() : b.max().y()));
+          ends[n++] = (float) (1e3 * (upper[2] == 0 ? b.min().z() : b.max().z()));
+        }
+      }
+    }
+    return ends;
+  }
+
+  private void lines(String name, float[] ends, int rgb) {
+    if (ends.length > 0) {
+      Material m = paints.plain(rgb);
+      m.getAdditionalRenderState().setLineWidth(2);
+      add(name, Meshes.lines(ends), m);
+    }
+  }
+
+  private Geometry add(String name, Mesh mesh, Material m) {
+    Geometry g = new Geometry(name, mesh);
+    g.setMaterial(m);
+    node.attachChild(g);
+    return g;
+  }
+
+  @Override
+  public void apply(Look look, Labels labels) {
+    labels.clear();
+    axes.label(labels);
+    if (!shown.says().isEmpty()) {
+      Vec3 at = shown.gate().map(SetupShown.Gate::at).orElse(shown.extent().middle());
+      labels.onPlate(shown.says(), at, edge);
+    }
+  }
+}

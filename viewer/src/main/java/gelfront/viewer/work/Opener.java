@@ -1,0 +1,133 @@
+package gelfront.viewer.work;
+
+import gelfront.base.Quantities;
+import gelfront.mesh.MeshException;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.mesh.check.MeshCheck;
+import gelfront.mesh.check.MeshRepair;
+import gelfront.mesh.check.PreparedMesh;
+import gelfront.mesh.io.LengthUnit;
+import gelfront.mesh.io.MeshFiles;
+import gelfront.result.ResultFolder;
+import gelfront.result.StoredRun;
+import gelfront.setup.CaseException;
+import gelfront.setup.CaseFile;
+import gelfront.setup.LoadedCase;
+import gelfront.setup.PartLoader;
+import gelfront.setup.PartShape;
+import gelfront.setup.StarterGuess;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Opens meshes, cases and results by what they are. Slow: never on the window's thread. */
+public final class Opener {
+  private Opener() {}
+
+  public static Opened open(Path path) {
+    return open(path, Optional.empty());
+  }
+
+  /**
+   * @param unit of a mesh, where the user has said it
+   */
+  public static Opened open(Path path, Optional<LengthUnit> unit) {
+    try {
+      if (!Files.exists(path)) {
+        return new Opened.Nothing(path, "there is no such file");
+      }
+      if (Files.isDirectory(path)) {
+        return result(path);
+      }
+      String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
+      if (name.equals("run.json") || name.equals("report.html")) {
+        return result(path.toAbsolutePath().getParent());
+      }
+      return name.endsWith(".toml") ? aCase(path) : mesh(path, unit);
+    } catch (IOException | RuntimeException | OutOfMemoryError e) {
+      return new Opened.Nothing(path, words(e));
+    }
+  }
+
+  private static String words(Throwable e) {
+    if (e instanceof OutOfMemoryError) {
+      return "is too large for the memory";
+    }
+    boolean said = e instanceof IOException || e.getClass().getName().startsWith("gelfront.");
+    return said && e.getMessage() != null ? e.getMessage() : "a fault in the program: " + e;
+  }
+
+  private static Opened result(Path folder) throws IOException {
+    StoredRun run = ResultFolder.read(folder);
+    Path beside = folder.toAbsolutePath().getParent();
+    return new Opened.AResult(folder, run, project(run, beside));
+  }
+
+  /** A result's own case, if its mesh can be found from the folder beside it. */
+  private static Optional<Project> project(StoredRun run, Path from) {
+    try {
+      LoadedCase loaded = CaseFile.parse("case.toml", run.caseText(), from);
+      TriangleMesh part = PartLoader.load(loaded.setup().part()).mesh();
+      return Optional.of(new Project(loaded, part, Optional.empty(), run.caseText()));
+    } catch (CaseException | MeshException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Opened aCase(Path file) {
+    LoadedCase loaded = CaseFile.read(file);
+    try {
+      PreparedMesh part = PartLoader.load(loaded.setup().part());
+      Project project = new Project(loaded, part.mesh(), Optional.of(file), loaded.text());
+      return new Opened.ACase(project, Optional.empty(), part.repairs());
+    } catch (MeshException e) {
+      return loaded.setup().part() instanceof PartShape.Meshes m
+          ? broken(m.files().get(0), MeshFiles.read(m.files().get(0), m.unit()), e)
+          : new Opened.Nothing(file, e.getMessage());
+    }
+  }
+
+  /** A case of that name beside the mesh is opened with it; else a first one is guessed. */
+  private static Opened mesh(Path file, Optional<LengthUnit> unit) {
+    Path beside = file.resolveSibling(stem(file) + ".toml");
+    if (unit.isEmpty() && Files.isRegularFile(beside)) {
+      return aCase(beside);
+    }
+    StarterGuess.Unit sized = StarterGuess.unit(file, unit);
+    PreparedMesh part;
+    try {
+      part = MeshRepair.prepare(sized.mesh(), MeshRepair.WELD);
+    } catch (MeshException e) {
+      return broken(file, sized.mesh(), e);
+    }
+    StarterGuess guess = StarterGuess.of(part.mesh());
+    String text = guess.text(stem(file), file.getFileName().toString(), sized.unit());
+    Path folder = file.toAbsolutePath().getParent();
+    LoadedCase loaded = CaseFile.parse(stem(file) + ".toml", text, folder);
+    List<String> notes = new ArrayList<>(part.repairs());
+    notes.add("Guessed " + guess.words() + ": look it over.");
+    Project project = new Project(loaded, part.mesh(), Optional.empty(), "");
+    return new Opened.ACase(project, Optional.of(sized), notes);
+  }
+
+  private static Opened broken(Path file, TriangleMesh mesh, MeshException e) {
+    List<String> why = new ArrayList<>(List.of(e.getMessage()));
+    MeshCheck.inspect(mesh).reasons().stream().filter(r -> !why.contains(r)).forEach(why::add);
+    return new Opened.ABrokenMesh(file, mesh, why);
+  }
+
+  static String stem(Path file) {
+    return String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
+  }
+
+  /** "85.0 x 21.9 x 20.2 mm": what a file would be in a unit. */
+  public static String size(TriangleMesh mesh, LengthUnit read, LengthUnit as) {
+    Vec3 s = mesh.box().size().times(1e3 * as.metres() / read.metres());
+    return Quantities.say("%.1f x %.1f x %.1f mm", s.x(), s.y(), s.z());
+  }
+}

@@ -1,0 +1,84 @@
+package gelfront.viewer.work;
+
+import gelfront.mesh.Box;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.setup.Block;
+import gelfront.setup.Case;
+import gelfront.setup.FeedSystem;
+import gelfront.viewer.model.Extent;
+import gelfront.viewer.model.MeshFaults;
+import gelfront.viewer.model.SetupShown;
+import gelfront.viewer.model.SkinMesh;
+import gelfront.voxelize.FeedSolids;
+import gelfront.voxelize.VoxelException;
+import java.util.List;
+import java.util.Optional;
+
+/** What a case looks like before it is calculated. */
+public final class Previews {
+  private static final MeshFaults NONE = new MeshFaults(new float[0], new float[0]);
+
+  private Previews() {}
+
+  /**
+   * @param skin of the part, made once
+   * @param part metres
+   * @param says words beside the gate
+   */
+  public static SetupShown of(Case c, SkinMesh skin, TriangleMesh part, List<String> says) {
+    Optional<TriangleMesh> feed = feed(c, part);
+    Box cavity = part.box();
+    for (var copy : c.copies()) {
+      cavity = cavity.union(copy.of(part).box());
+    }
+    cavity = feed.map(TriangleMesh::box).map(cavity::union).orElse(cavity);
+    Optional<Box> block = Optional.of(block(c, cavity));
+    return new SetupShown(
+        skin, Extent.of(cavity), feed.map(SkinMesh::of), block, NONE, gate(c), says);
+  }
+
+  private static Optional<TriangleMesh> feed(Case c, TriangleMesh part) {
+    if (!(c.feed() instanceof FeedSystem.Declared d)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(FeedSolids.of(c, d, part));
+    } catch (VoxelException e) { // told beside the gate by the quick verdict
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<SetupShown.Gate> gate(Case c) {
+    return c.feed() instanceof FeedSystem.Declared d
+        ? Optional.of(
+            new SetupShown.Gate(
+                d.gate().at().times(1e3), d.gate().direction(), 1e3 * d.gate().section().width()))
+        : Optional.empty();
+  }
+
+  /** As stated, or walls all round, flush with the sprue's open end. */
+  private static Box block(Case c, Box cavity) {
+    Block b = c.block();
+    Box all = b.outer().orElse(cavity.grown(b.wall()));
+    if (b.outer().isPresent() || !(c.feed() instanceof FeedSystem.Declared d)) {
+      return all;
+    }
+    Vec3 to = d.sprue().direction();
+    double[] low = {all.min().x(), all.min().y(), all.min().z()};
+    double[] high = {all.max().x(), all.max().y(), all.max().z()};
+    double[] way = {to.x(), to.y(), to.z()};
+    double[] end = {cavity.max().x(), cavity.max().y(), cavity.max().z()};
+    double[] start = {cavity.min().x(), cavity.min().y(), cavity.min().z()};
+    int most = 0;
+    for (int a = 1; a < 3; a++) {
+      most = Math.abs(way[a]) > Math.abs(way[most]) ? a : most;
+    }
+    if (way[most] > 0) {
+      high[most] = end[most];
+    } else {
+      low[most] = start[most];
+    }
+    return new Box(new Vec3(low[0], low[1], low[2]), new Vec3(high[0], high[1], high[2]));
+  }
+}

@@ -1,0 +1,146 @@
+package gelfront.viewer.work;
+
+import gelfront.base.Quantities;
+import gelfront.base.Workers;
+import gelfront.finding.Dent;
+import gelfront.finding.Findings;
+import gelfront.finding.Severity;
+import gelfront.live.LiveModel;
+import gelfront.mesh.TriangleMesh;
+import gelfront.setup.LoadedCase;
+import gelfront.setup.Numerics;
+import gelfront.setup.PartShape;
+import gelfront.voxelize.VoxelException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+
+/** The quick verdict after each change: the newest request wins, older ones are given up. */
+public final class Quick {
+  private final PartShape shape;
+  private final LiveModel live;
+  private final Executor ui;
+  private final Consumer<Verdict> told;
+  private final AtomicInteger asked = new AtomicInteger();
+
+  /**
+   * What is known of the case as it stands.
+   *
+   * @param findings absent while it is calculated, or where it can't be
+   * @param error in words; empty where there is none
+   */
+  public record Verdict(Optional<Findings> findings, String error) {
+    /** Being calculated. */
+    public static final Verdict WAITING = new Verdict(Optional.empty(), "");
+
+    /** Two or three short lines. */
+    public List<String> lines() {
+      if (!error.isEmpty()) {
+        return List.of("No quick verdict", shortened(error));
+      }
+      return findings
+          .map(f -> List.of("quick: " + words(f), cause(f)))
+          .orElse(List.of("quick: calculating"));
+    }
+
+    private static String shortened(String words) {
+      String first = words.lines().findFirst().orElse("");
+      return first.length() > 70 ? first.substring(0, 67) + "..." : first;
+    }
+
+    private static String words(Findings f) {
+      Optional<Dent> worst = f.pockets().stream().flatMap(p -> p.dents().stream()).findFirst();
+      String depth =
+          worst
+              .map(d -> Quantities.say("%.1f to %.1f mm", 1e3 * d.depthLow(), 1e3 * d.depthHigh()))
+              .orElse("0 mm");
+      return switch (f.severity()) {
+        case CLEAN -> "no dent to be seen";
+        case MAY_DENT -> "may dent, " + depth;
+        case WILL_DENT -> "dents, " + depth;
+      };
+    }
+
+    private static String cause(Findings f) {
+      if (f.severity() == Severity.CLEAN || f.pockets().isEmpty()) {
+        return Quantities.say("the gate stays open for %.0f s", f.gateSets());
+      }
+      var c = f.pockets().get(0).constriction();
+      String what = c.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      return c.kind() == gelfront.finding.Constriction.Kind.TOO_THICK
+          ? "the part is too thick there"
+          : Quantities.say("the %s closes at %.0f s", what, c.closedAt());
+    }
+  }
+
+  /**
+   * @param part of the case, closed, outward-wound, metres
+   * @param background one thread of it calculates
+   * @param ui the window's thread
+   * @param told on {@code ui}
+   */
+  public Quick(
+      LoadedCase loaded,
+      TriangleMesh part,
+      Workers workers,
+      Executor background,
+      Executor ui,
+      Consumer<Verdict> told) {
+    this.shape = loaded.setup().part();
+    this.live = LiveModel.open(loaded.setup().part(), part, workers, background);
+    this.ui = ui;
+    this.told = told;
+  }
+
+  /** Whether the case is of the part that this knows, from the same files. */
+  public boolean fits(LoadedCase loaded) {
+    return loaded.setup().part().equals(shape);
+  }
+
+  /** Asks anew; on the window's thread. */
+  public void ask(LoadedCase loaded) {
+    int mine = asked.incrementAndGet();
+    told.accept(Verdict.WAITING);
+    Numerics quick =
+        new Numerics(
+            Numerics.Level.QUICK, OptionalDouble.empty(), loaded.setup().numerics().flow());
+    CompletableFuture<Findings> answer =
+        live.request(loaded.setup().with(quick), (stage, f) -> mine == asked.get());
+    var unused = answer.whenComplete((f, e) -> ui.execute(() -> answer(mine, f, e, loaded)));
+  }
+
+  /** Gives up what is being calculated. */
+  public void stop() {
+    asked.incrementAndGet();
+  }
+
+  private void answer(int mine, Findings f, Throwable e, LoadedCase loaded) {
+    if (mine != asked.get()) {
+      return;
+    }
+    Throwable cause = e instanceof CompletionException c && c.getCause() != null ? c.getCause() : e;
+    if (cause == null) {
+      told.accept(new Verdict(Optional.of(f), ""));
+    } else if (!(cause instanceof CancellationException)) {
+      told.accept(new Verdict(Optional.empty(), words(cause, loaded)));
+    }
+  }
+
+  static String words(Throwable e, LoadedCase loaded) {
+    if (e instanceof VoxelException v) {
+      return v.getMessage() + " (" + v.key() + ")";
+    }
+    if (e instanceof OutOfMemoryError) {
+      return "too fine for the memory: choose a coarser level";
+    }
+    boolean ours = e.getClass().getName().startsWith("gelfront.") && e.getMessage() != null;
+    return ours ? e.getMessage() : "a fault in the program: " + e;
+  }
+}

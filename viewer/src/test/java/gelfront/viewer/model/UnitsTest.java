@@ -1,0 +1,46 @@
+package gelfront.viewer.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import gelfront.base.Dimension;
+import gelfront.base.Quantities;
+import org.junit.jupiter.api.Test;
+
+class UnitsTest {
+  private static final Units SHOP = new Units(true, true);
+
+  @Test
+  void whatIsShownIsReadBackAsTheSame() {
+    double[] lengths = {0.0003, 0.003, 0.0254, 0.0123};
+    double[] temperatures = {-40, 0, 23, 165.5};
+    for (Units u : new Units[] {Units.METRIC, SHOP}) {
+      for (double si : lengths) {
+        String typed = u.typed(Dimension.LENGTH, u.number(Dimension.LENGTH, si));
+        assertEquals(si, Quantities.parse(typed, Dimension.LENGTH), 1.3e-6);
+      }
+      for (double si : temperatures) {
+        String typed = u.typed(Dimension.TEMPERATURE, u.number(Dimension.TEMPERATURE, si));
+        assertEquals(si, Quantities.parse(typed, Dimension.TEMPERATURE), 0.01);
+      }
+    }
+  }
+
+  @Test
+  void aBareNumberIsInTheUsersUnitAnyOtherMayBeTyped() {
+    assertEquals("330 degF", SHOP.typed(Dimension.TEMPERATURE, "330"));
+    assertEquals("165 degC", SHOP.typed(Dimension.TEMPERATURE, "165 °C"));
+    assertEquals("1/8 in", SHOP.typed(Dimension.LENGTH, "1/8"));
+    assertEquals("329", SHOP.number(Dimension.TEMPERATURE, 165));
+    assertEquals("3", Units.METRIC.number(Dimension.LENGTH, 0.003));
+  }
+
+  @Test
+  void nonsenseIsRefusedInWords() {
+    IllegalArgumentException e =
+        assertThrows(
+            IllegalArgumentException.class, () -> Units.METRIC.typed(Dimension.LENGTH, "wide"));
+
+    assertEquals("\"wide\" is not a quantity; write it like 12 mm", e.getMessage());
+  }
+}

@@ -1,0 +1,181 @@
+package gelfront.viewer.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.setup.CaseFile;
+import gelfront.setup.Change;
+import gelfront.viewer.Cases;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** All that can be done in the window, without one. This test's thread is the window's. */
+@Timeout(120)
+class SessionTest {
+  @TempDir Path folder;
+
+  private final LinkedBlockingQueue<Runnable> events = new LinkedBlockingQueue<>();
+  private final Backgrounds threads = new Backgrounds(1);
+  private final Session session = new Session(threads, events::add);
+
+  @AfterEach
+  void end() {
+    threads.close();
+  }
+
+  private void until(BooleanSupplier there) throws InterruptedException {
+    while (!there.getAsBoolean()) {
+      Runnable next = events.poll(60, TimeUnit.SECONDS);
+      assertTrue(next != null, "waited in vain");
+      next.run();
+    }
+  }
+
+  private void openBar() throws IOException, InterruptedException {
+    session.open(Cases.barCase(folder));
+    until(() -> session.project().isPresent());
+  }
+
+  private static List<Change> gate(double mm) {
+    return List.of(Change.mm("gate.size", mm * 1e-3));
+  }
+
+  private double gate() {
+    return session
+        .project()
+        .orElseThrow()
+        .now()
+        .stated("gate.size", gelfront.base.Dimension.LENGTH)
+        .orElseThrow();
+  }
+
+  @Test
+  void aVerdictComesByItselfAndSaysThatItIsQuick() throws Exception {
+    openBar();
+
+    assertTrue(session.busy());
+    until(() -> !session.busy());
+
+    assertTrue(session.verdict().lines().get(0).startsWith("quick: "));
+    assertTrue(session.verdict().findings().isPresent(), session.verdict().error());
+  }
+
+  @Test
+  void ofManyChangesTheLastOneIsAnswered() throws Exception {
+    openBar();
+    for (double mm = 3; mm < 5; mm += 0.1) {
+      session.change(gate(mm));
+    }
+    session.change(gate(6.5));
+    until(() -> !session.busy());
+
+    double wide = session.verdict().findings().orElseThrow().gateSets();
+    session.change(gate(2));
+    until(() -> !session.busy());
+    double narrow = session.verdict().findings().orElseThrow().gateSets();
+
+    assertTrue(wide > 2 * narrow, wide + " s, " + narrow + " s");
+  }
+
+  @Test
+  void whatCanNotBeCalculatedIsSaidAndTheNextChangeIsAnsweredAgain() throws Exception {
+    openBar();
+    session.change(List.of(new Change.Set("gate.at", "[\"0 mm\", \"40 mm\", \"0 mm\"]")));
+    until(() -> !session.busy());
+    assertFalse(session.verdict().error().isEmpty());
+
+    session.undo();
+    until(() -> !session.busy());
+
+    assertTrue(session.verdict().findings().isPresent());
+  }
+
+  @Test
+  void aMistakeIsSaidAndChangesNothing() throws Exception {
+    openBar();
+
+    Optional<String> wrong = session.change(List.of(Change.degC("shot.temperature", 500)));
+
+    assertTrue(wrong.orElseThrow().contains("500"), wrong.get());
+    assertFalse(session.project().orElseThrow().unsaved());
+  }
+
+  @Test
+  void changesAreUndoneAndADragIsOneStep() throws Exception {
+    openBar();
+    session.change(gate(4));
+    session.change(gate(4.5));
+    session.goOn(gate(5));
+    session.goOn(gate(5.5));
+
+    session.undo();
+    assertEquals(4e-3, gate(), 1e-9);
+    session.undo();
+    assertEquals(3e-3, gate(), 1e-9);
+    session.redo();
+    session.redo();
+    assertEquals(5.5e-3, gate(), 1e-9);
+  }
+
+  @Test
+  void theSavedCaseIsTheCommandLinesOwnWithTheUsersComments() throws Exception {
+    openBar();
+    Path file = session.project().orElseThrow().file().orElseThrow();
+    session.change(gate(4));
+    assertTrue(session.project().get().unsaved());
+
+    session.save(file);
+
+    assertFalse(session.project().get().unsaved());
+    assertTrue(Files.readString(file).contains("size = \"4 mm\"   " + Cases.COMMENT));
+    Path elsewhere = Files.createDirectory(folder.resolve("other")).resolve("copy.toml");
+    session.save(elsewhere);
+    assertEquals(
+        folder.resolve("bar.stl").toRealPath(),
+        ((gelfront.setup.PartShape.Meshes) CaseFile.read(elsewhere).setup().part())
+            .files()
+            .get(0)
+            .toRealPath());
+  }
+
+  @Test
+  void aCheckGivesAResultThatAChangeMakesStale() throws Exception {
+    openBar();
+    session.check();
+    assertTrue(session.checking().isPresent());
+    until(() -> session.result().isPresent());
+
+    assertTrue(session.checking().isEmpty());
+    assertFalse(session.stale());
+    assertEquals("bar", session.result().get().name());
+    session.change(gate(4));
+    assertTrue(session.stale());
+    session.undo();
+    assertFalse(session.stale());
+  }
+
+  @Test
+  void aStoppedCheckIsOverAtOnceAndLeavesNoResult() throws Exception {
+    openBar();
+    session.change(List.of(Change.word("numerics.level", "fine")));
+    session.check();
+
+    session.stopCheck();
+
+    assertTrue(session.checking().isEmpty());
+    assertEquals("Stopped.", session.message());
+    until(() -> !session.busy());
+    assertTrue(session.result().isEmpty());
+  }
+}
