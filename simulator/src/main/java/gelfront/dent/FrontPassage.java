@@ -6,7 +6,9 @@ import gelfront.grid.Cavity;
  * How the setting front passes a cell: by its set time, and by how much earlier or later its
  * neighbours set. Times count by their roots, as fronts move.
  *
- * <pre>  liquid share = 1/2 + (sqrt(t_set) - sqrt(t)) / max over neighbours of |sqrt(t_n) - sqrt(t_set)|</pre>
+ * <pre>
+ *   liquid share = 1/2 + (sqrt(t_set) - sqrt(t)) / max over neighbours of |sqrt(t_n) - sqrt(t_set)|
+ * </pre>
  */
 final class FrontPassage {
   private static final double LEAST = 1e-9;

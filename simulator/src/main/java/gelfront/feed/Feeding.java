@@ -104,9 +104,18 @@ public final class Feeding {
    * @param pressure Pa at the mouth, over what bears on the skin from outside
    */
   public void step(ThermalState state, double from, Supply supply, double pressure) {
+    step(state, from, supply, pressure, () -> {});
+  }
+
+  /**
+   * As above.
+   *
+   * @param ask run between parts of the work; may throw, and the state is of no use then
+   */
+  public void step(ThermalState state, double from, Supply supply, double pressure, Runnable ask) {
     clock.start();
     now = (float) (0.5 * (from + state.time));
-    advance(state, state.time - from, supply, pressure);
+    advance(state, state.time - from, supply, pressure, ask);
     sums.part(ofPart(demand), ofPart(unfed));
     clock.lap(FeedClock.Stage.GATHER);
   }
@@ -117,7 +126,8 @@ public final class Feeding {
     reservoir.fill();
   }
 
-  private void advance(ThermalState state, double dt, Supply supply, double pressure) {
+  private void advance(
+      ThermalState state, double dt, Supply supply, double pressure, Runnable ask) {
     contract(state, dt);
     boolean[] joined = reach.find(state.temperature, law.noFlow(), reservoir.empty());
     flowsNow = false;
@@ -132,13 +142,14 @@ public final class Feeding {
     clock.lap(FeedClock.Stage.GATHER);
     liquid.update(joined);
     clock.lap(FeedClock.Stage.BLOCKS);
+    ask.run();
     Blocks blocks = liquid.blocks();
     gatherDraw(joined, state, dt, blocks);
     gatherSkin(joined, skin.bears(state.temperature, unfed), blocks);
     clock.lap(FeedClock.Stage.GATHER);
     boolean first = !course.known();
     for (int round = 0; round < (first ? FIRST_ROUNDS : 1); round++) {
-      drive(state, joined, pressure);
+      drive(state, joined, pressure, ask);
     }
     flowsNow = true;
     book(joined, dt, blocks);
@@ -147,13 +158,15 @@ public final class Feeding {
     clock.lap(FeedClock.Stage.CARRY);
   }
 
-  private void drive(ThermalState state, boolean[] joined, double pressure) {
+  private void drive(ThermalState state, boolean[] joined, double pressure, Runnable ask) {
     double[] w =
         mobility.solve(liquid, joined, state.temperature, law.viscosity(), law.noFlow(), course);
     clock.lap(FeedClock.Stage.MOBILITY);
+    ask.run();
     suction.solve(
         liquid, joined, reservoir.empty(), w, draw, head(liquid.blocks()), bears, pressure);
     clock.lap(FeedClock.Stage.SUCTION);
+    ask.run();
     course.follow(liquid, suction.suction(), w);
     clock.lap(FeedClock.Stage.MOBILITY);
   }

@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * One grid of a hierarchy. Nodes without any coefficient take no part. Cubes that are already as
  * wide as those of the next grid are smoothed there and not here, unless they lie beside smaller
- * ones: on flowing liquid of the standard case that takes a fifth more iterations, each at half
- * the cost.
+ * ones: on flowing liquid of the standard case that takes a fifth more iterations, each at half the
+ * cost.
  *
  * <pre>  (A x)_c = own_c x_c + sum over edges of between_e (x_c - x_other)</pre>
  */

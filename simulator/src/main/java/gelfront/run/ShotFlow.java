@@ -20,11 +20,11 @@ public record ShotFlow(Feeding feeding, double holdTime, double holdPressure, Li
   }
 
   @Override
-  public void after(ThermalState state, double from) {
+  public void after(ThermalState state, double from, Runnable ask) {
     if (from < holdTime - ROUNDING) {
-      feeding.step(state, from, Feeding.Supply.FROM_OUTSIDE, holdPressure);
+      feeding.step(state, from, Feeding.Supply.FROM_OUTSIDE, holdPressure, ask);
     } else {
-      feeding.step(state, from, Feeding.Supply.SPRUE, 0);
+      feeding.step(state, from, Feeding.Supply.SPRUE, 0, ask);
     }
     if (topUps.stream().anyMatch(t -> Math.abs(t - state.time) < ROUNDING)) {
       feeding.topUp(state);

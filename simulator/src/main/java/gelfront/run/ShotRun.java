@@ -81,7 +81,8 @@ public final class ShotRun {
       double dt = control.length(Math.min(longest, events.next(from)) - from);
       stepper.step(state, dt, mouth.at(from));
       progress.check(STAGE, cooling.fraction());
-      flow.after(state, from);
+      double done = cooling.fraction();
+      flow.after(state, from, () -> progress.check(STAGE, done));
       control.taken(dt, error.after(state, dt));
       if (events.changeAt(state.time)) {
         control.restart();

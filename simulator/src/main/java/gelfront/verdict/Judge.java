@@ -59,8 +59,10 @@ public final class Judge {
     this.shot = shot;
     progress.check("judging", 0);
     this.walls = WallDistance.of(cavity, (stage, f) -> progress.at("judging", 0));
+    progress.check("judging", 0);
     this.closings = new Closings(voxels, shot, this::halfWidth);
     this.cutOff = closings.pockets();
+    progress.check("judging", 0);
     this.mouth = MergeTree.mouthCells(cavity);
     this.gateSets = latest(cutOff.level(), this::isPart);
     Cavities cavities = voxels.cavities();

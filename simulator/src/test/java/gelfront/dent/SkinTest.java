@@ -34,7 +34,8 @@ class SkinTest {
       double deep = Math.max(0, depth.at(cavity.grid().centre(cavity.cells()[c])));
       set[c] = (float) (1e6 * deep * deep);
     }
-    PocketSkin skin = new PocketSkin(new FrontPassage(cavity, set), WallDistance.of(cavity), sections);
+    PocketSkin skin =
+        new PocketSkin(new FrontPassage(cavity, set), WallDistance.of(cavity), sections);
     skin.clear();
     for (int c = 0; c < set.length; c++) {
       skin.add(c, volumes[c], 1e6 * d * d);

@@ -1,8 +1,10 @@
 package gelfront.feed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.CancelledException;
 import gelfront.grid.Cavity;
 import gelfront.grid.MouldCells;
 import gelfront.grid.RectilinearGrid;
@@ -88,6 +90,26 @@ final class FeedingTest {
     feeding.step(state, 1, Feeding.Supply.FROM_OUTSIDE, 0);
     double exact = BETA * (SHOT - NO_FLOW) * cavity.volume();
     assertEquals(exact, Arrays.stream(feeding.demand()).sum(), 1e-12 * exact);
+  }
+
+  @Test
+  void asksBeforeEverySolveAndLeavesWhereNobodyWaits() {
+    Feeding feeding = feeding(true, 500);
+    coolTo(i -> 150, 1);
+    for (int answered = 0; answered < 7; answered++) {
+      int[] left = {answered};
+      Runnable ask =
+          () -> {
+            if (left[0]-- == 0) {
+              throw new CancelledException("feeding");
+            }
+          };
+      assertThrows(
+          CancelledException.class,
+          () -> feeding(true, 500).step(state, 0, Feeding.Supply.FROM_OUTSIDE, 0, ask));
+    }
+    feeding.step(state, 0, Feeding.Supply.FROM_OUTSIDE, 0);
+    assertTrue(feeding.sums().entered() > 0);
   }
 
   @Test

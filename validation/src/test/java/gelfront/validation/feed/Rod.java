@@ -131,7 +131,7 @@ final class Rod {
   int run(StepObserver also) {
     StepObserver shareWatch =
         (s, from) -> shares.add(new double[] {s.time, feeding.sums().fedShare()});
-    Flow filled = (s, from) -> feeding.step(s, from, Feeding.Supply.FROM_OUTSIDE, 0);
+    Flow filled = (s, from, ask) -> feeding.step(s, from, Feeding.Supply.FROM_OUTSIDE, 0);
     return new ShotRun(
             new SplitStepper(model, curves, Workers.SERIAL),
             ShotRun.Mouth.SHUT,
