@@ -33,7 +33,7 @@ final class Errors implements IExecutionExceptionHandler {
     if (e instanceof CancelledException) {
       return ExitCode.CANCELLED;
     }
-    if (e instanceof OutputFailure) {
+    if (e instanceof OutputFailure || e instanceof UncheckedIOException) { // a study's run is kept
       return ExitCode.OUTPUT;
     }
     boolean input =
@@ -42,8 +42,7 @@ final class Errors implements IExecutionExceptionHandler {
             || e instanceof VoxelException
             || e instanceof ResultException
             || e instanceof InputFailure
-            || e instanceof IOException
-            || e instanceof UncheckedIOException;
+            || e instanceof IOException;
     return input ? ExitCode.INPUT : ExitCode.INTERNAL;
   }
 

@@ -4,6 +4,7 @@ import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.mesh.MeshException;
 import gelfront.mesh.TriangleMesh;
+import gelfront.result.ResultException;
 import gelfront.result.StudyFolder;
 import gelfront.setup.CaseFile;
 import gelfront.setup.LoadedCase;
@@ -42,11 +43,20 @@ final class StudyDesk implements AutoCloseable {
     this.threads = threads;
     String version = CodeWord.of();
     String name = base.setup().name();
-    this.folder =
-        StudyFolder.open(target, new StudyFolder.Identity(version, name, Study.partHash(part)));
+    this.folder = open(target, new StudyFolder.Identity(version, name, Study.partHash(part)));
     this.pool = Executors.newFixedThreadPool(2 * threads);
     this.study = Study.of(base, part, version, this.folder, pool, threads);
     this.progress = new ProgressLine(console, console.terminal() && !answers.quiet());
+  }
+
+  private static StudyFolder open(Path target, StudyFolder.Identity identity) throws IOException {
+    try {
+      return StudyFolder.open(target, identity);
+    } catch (ResultException e) {
+      throw e;
+    } catch (IOException e) {
+      throw new OutputFailure(target + ": can't be written: " + e.getMessage(), e);
+    }
   }
 
   /** {@code bait.toml} gives {@code bait-study}. */

@@ -24,7 +24,8 @@ import java.util.stream.Stream;
  * which knows when, where and how long.
  *
  * <p>A folder is there complete or not at all: it is written under another name beside its place
- * and renamed at the end. An earlier result in that place stays until then.
+ * and renamed at the end. An earlier result in that place stays until then, and comes back if the
+ * process is killed while it is replaced.
  */
 public final class ResultFolder {
   private static final String SURFACE = "surface.stl";
@@ -48,6 +49,8 @@ public final class ResultFolder {
     if (target.getFileName() == null) {
       throw new ResultException(folder + ": a result needs a folder of its own");
     }
+    Leftovers.restore(target);
+    checkRights(folder, target);
     if (!Files.exists(target)) {
       return;
     }
@@ -59,6 +62,17 @@ public final class ResultFolder {
       return;
     }
     checkOnlyOurs(folder, names);
+  }
+
+  /** A result is written beside its place, so the folder round it must let that be. */
+  private static void checkRights(Path folder, Path target) throws ResultException {
+    Path round = target.getParent();
+    while (round != null && !Files.exists(round)) {
+      round = round.getParent();
+    }
+    if (round == null || !Files.isDirectory(round) || !Files.isWritable(round)) {
+      throw new ResultException(folder + ": can't be written: nothing may be written in " + round);
+    }
   }
 
   private static void checkOnlyOurs(Path folder, List<String> names) throws ResultException {
@@ -169,6 +183,7 @@ public final class ResultFolder {
    *     newer gelfront, is damaged or incomplete
    */
   public static StoredRun read(Path folder) throws IOException {
+    Leftovers.restore(folder.toAbsolutePath().normalize());
     if (!Files.isDirectory(folder)) {
       throw new ResultException(folder + ": there is no such folder");
     }

@@ -1,10 +1,12 @@
 package gelfront.result;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,11 +14,14 @@ import java.util.stream.Stream;
 /**
  * A folder in the making beside its target. {@link #commit} puts it in the target's place; closing
  * it uncommitted, or the end of the process by Ctrl-C, removes it and leaves the target as it was.
+ * What a process leaves that is killed is cleared away by the next one ({@link Leftovers}).
  */
 final class Staging implements AutoCloseable {
   private final Path target;
   private final Path folder;
   private final Path old;
+  private final Path lock;
+  private final FileChannel held;
   private final Thread onExit = new Thread(this::discard, "gelfront-result-cleanup");
   private boolean discarded;
 
@@ -26,10 +31,15 @@ final class Staging implements AutoCloseable {
   Staging(Path target) throws IOException {
     this.target = target;
     Path parent = Files.createDirectories(target.getParent());
-    String name = target.getFileName().toString();
-    this.folder = Files.createTempDirectory(parent, "." + name + ".part-");
-    this.old = folder.resolveSibling(folder.getFileName() + ".old");
-    widenToUsualRights();
+    Leftovers.clear(target);
+    String head = "." + target.getFileName() + Leftovers.PART;
+    this.lock = Files.createTempFile(parent, head, Leftovers.LOCK);
+    String locked = lock.getFileName().toString();
+    String name = locked.substring(0, locked.length() - Leftovers.LOCK.length());
+    this.folder = parent.resolve(name);
+    this.old = parent.resolve(name + Leftovers.OLD);
+    this.held = lock(lock);
+    Files.createDirectory(folder);
     Runtime.getRuntime().addShutdownHook(onExit);
   }
 
@@ -38,10 +48,18 @@ final class Staging implements AutoCloseable {
     return folder;
   }
 
-  /** Temporary folders are private to their owner; a result should be as open as its parent. */
-  private void widenToUsualRights() throws IOException {
-    Files.delete(folder);
-    Files.createDirectory(folder);
+  /** Null where this file system has no locks: what is left over there then stays. */
+  private static FileChannel lock(Path file) throws IOException {
+    FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
+    try {
+      if (channel.tryLock() != null) {
+        return channel;
+      }
+    } catch (IOException e) {
+      // told by null
+    }
+    channel.close();
+    return null;
   }
 
   /** Takes the target's place, or throws and leaves the target as it was. */
@@ -80,12 +98,16 @@ final class Staging implements AutoCloseable {
     discarded = true;
     try {
       delete(folder);
+      if (held != null) {
+        held.close();
+      }
+      Files.deleteIfExists(lock);
     } catch (IOException e) {
-      // A file held open by somebody else (Windows): nothing more can be done here.
+      // A file held open by somebody else (Windows): the next result written there clears it away.
     }
   }
 
-  private static void move(Path from, Path to) throws IOException {
+  static void move(Path from, Path to) throws IOException {
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
@@ -93,7 +115,7 @@ final class Staging implements AutoCloseable {
     }
   }
 
-  private static void delete(Path folder) throws IOException {
+  static void delete(Path folder) throws IOException {
     if (!Files.exists(folder)) {
       return;
     }

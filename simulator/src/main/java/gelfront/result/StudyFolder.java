@@ -83,7 +83,7 @@ public final class StudyFolder implements RunStore {
         throw new ResultException(folder + ": is no folder, so no study can lie there");
       }
       try (Stream<Path> list = Files.list(folder)) {
-        if (list.anyMatch(p -> !p.getFileName().toString().startsWith("."))) {
+        if (list.anyMatch(p -> !p.getFileName().toString().startsWith(".") && !begun(p))) {
           throw new ResultException(
               folder + ": holds something else than a study: name another folder with -o");
         }
@@ -91,6 +91,18 @@ public final class StudyFolder implements RunStore {
     }
     Files.createDirectories(folder.resolve(RUNS));
     write(FILE, mapper.writeValueAsBytes(new StudyJson(FORMAT, VERSION, identity)));
+  }
+
+  /** A process that was killed before it had said whose study it is leaves an empty one. */
+  private static boolean begun(Path p) {
+    if (!p.getFileName().toString().equals(RUNS) || !Files.isDirectory(p)) {
+      return false;
+    }
+    try (Stream<Path> list = Files.list(p)) {
+      return list.findAny().isEmpty();
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   private void hold(Identity identity) throws IOException {
@@ -119,6 +131,8 @@ public final class StudyFolder implements RunStore {
       throw other("of another part: the mesh has changed");
     }
     Files.createDirectories(folder.resolve(RUNS));
+    WholeFile.clear(folder);
+    WholeFile.clear(folder.resolve(RUNS));
   }
 
   private ResultException other(String whose) {

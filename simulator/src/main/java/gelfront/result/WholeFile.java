@@ -8,13 +8,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.UUID;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A file that is there whole or not at all: written beside its place, flushed, renamed. An earlier
  * one stays until then.
  */
 public final class WholeFile {
+  private static final Duration LEFT_OVER = Duration.ofMinutes(10);
+  private static final Pattern PART = Pattern.compile("\\..+\\.part-[0-9a-f-]{36}");
+
   private WholeFile() {}
 
   /**
@@ -40,6 +47,20 @@ public final class WholeFile {
       Files.deleteIfExists(part);
     }
     return target;
+  }
+
+  /**
+   * Removes files that a killed process had begun; one that lives is done with its file at once.
+   */
+  static void clear(Path folder) throws IOException {
+    Instant old = Instant.now().minus(LEFT_OVER);
+    try (Stream<Path> list = Files.list(folder)) {
+      for (Path p : list.filter(p -> PART.matcher(p.getFileName().toString()).matches()).toList()) {
+        if (Files.getLastModifiedTime(p).toInstant().isBefore(old)) {
+          Files.deleteIfExists(p);
+        }
+      }
+    }
   }
 
   private static void move(Path from, Path to) throws IOException {

@@ -10,9 +10,12 @@ import gelfront.finding.Amounts;
 import gelfront.finding.Findings;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -311,5 +314,41 @@ class ResultFolderTest {
         IllegalArgumentException.class,
         () -> ResultFolder.write(temp.resolve("r"), RUN, List.of(HELLO, HELLO)));
     assertFalse(Files.exists(temp.resolve("r")));
+  }
+
+  @Test
+  void aProcessKilledWhileItReplacesAResultLosesNothing() throws IOException {
+    Path folder = written();
+    Files.move(folder, temp.resolve(".result.part-7.old"));
+    Files.createFile(temp.resolve(".result.part-7.lock"));
+    Files.writeString(Files.createDirectory(temp.resolve(".result.part-7")).resolve("x"), "half");
+
+    assertEquals(RUN.name(), ResultFolder.read(folder).name());
+    ResultFolder.write(folder, RUN, List.of());
+
+    assertEquals(List.of("result"), listed(temp));
+  }
+
+  @Test
+  void whatALivingProcessWritesIsLeftAlone() throws IOException {
+    Path folder = temp.resolve("result");
+    Path lock = Files.createFile(temp.resolve(".result.part-7.lock"));
+    Path half = Files.createDirectory(temp.resolve(".result.part-7"));
+    try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.WRITE);
+        FileLock held = channel.lock()) {
+      assertTrue(held.isValid());
+      ResultFolder.write(folder, RUN, List.of());
+    }
+
+    assertTrue(Files.exists(half) && Files.exists(lock));
+  }
+
+  @Test
+  void aStudyKilledAtItsVeryStartCanBegin() throws IOException {
+    Files.createDirectories(temp.resolve("study").resolve("runs"));
+
+    StudyFolder.open(temp.resolve("study"), new StudyFolder.Identity("1", "Pea", "abc"));
+
+    assertTrue(Files.exists(temp.resolve("study").resolve("study.json")));
   }
 }
