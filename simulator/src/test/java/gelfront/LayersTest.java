@@ -38,6 +38,7 @@ final class LayersTest {
           "backend",
           "heat",
           "feed",
+          "fill",
           "dent",
           "verdict",
           "result",

@@ -1,0 +1,167 @@
+package gelfront.fill;
+
+import java.util.Arrays;
+
+/**
+ * The air before the front, in bodies that have no way to each other.
+ *
+ * <pre>  d(p V)/dt = - C p (p - p0)</pre>
+ *
+ * <p>p is absolute, C what the body's vents let through, m3/(Pa s); without vents Boyle's law. The
+ * mould's metal keeps air in thin gaps at its own temperature, so it is isothermal. Over a step p is
+ * taken at its end.
+ */
+final class Air {
+  /** Pa, absolute. */
+  static final double OUTSIDE = 101_325;
+
+  private final FillNet net;
+  private final double[] vents;
+
+  /** Pa, absolute, in each block. */
+  private final double[] pressure;
+
+  /** Body per block, -1 where there is no air. */
+  final int[] body;
+
+  private final int[] queue;
+  private int bodies;
+  private double[] volume = {};
+  private double[] product = {};
+  private double[] conductance = {};
+  private double[] start = {};
+  private double[] softness = {};
+
+  /**
+   * @param vents m3/(Pa s) per block
+   */
+  Air(FillNet net, double[] vents) {
+    this.net = net;
+    this.vents = vents;
+    int n = net.count();
+    pressure = new double[n];
+    Arrays.fill(pressure, OUTSIDE);
+    body = new int[n];
+    queue = new int[n];
+  }
+
+  /** Finds the bodies. */
+  void look(Front front) {
+    Arrays.fill(body, -1);
+    bodies = 0;
+    int tail = 0;
+    for (int b = 0; b < body.length; b++) {
+      if (!front.full[b] && body[b] < 0) {
+        tail = gather(b, front);
+      }
+    }
+    volume = new double[bodies];
+    product = new double[bodies];
+    conductance = new double[bodies];
+    start = new double[bodies];
+    softness = new double[bodies];
+    for (int b = 0; tail >= 0 && b < body.length; b++) {
+      if (body[b] >= 0) {
+        double v = front.air(b);
+        volume[body[b]] += v;
+        product[body[b]] += pressure[b] * v;
+        conductance[body[b]] += vents[b];
+      }
+    }
+  }
+
+  private int gather(int seed, Front front) {
+    int tail = 0;
+    queue[tail++] = seed;
+    body[seed] = bodies;
+    int[] first = net.graph.start();
+    for (int head = 0; head < tail; head++) {
+      int b = queue[head];
+      for (int k = first[b]; k < first[b + 1]; k++) {
+        int to = net.graph.other()[k];
+        if (body[to] < 0 && !front.full[to]) {
+          body[to] = bodies;
+          queue[tail++] = to;
+        }
+      }
+    }
+    bodies++;
+    return tail;
+  }
+
+  /**
+   * What a step of some length does if nothing comes, and what coming liquid adds: p = start +
+   * softness Q.
+   */
+  void foresee(double dt) {
+    for (int k = 0; k < bodies; k++) {
+      double p = product[k] / volume[k];
+      double beta = dt * p / volume[k];
+      double leaks = 1 + beta * conductance[k];
+      start[k] = (p + beta * conductance[k] * OUTSIDE) / leaks - OUTSIDE;
+      softness[k] = beta / leaks;
+    }
+  }
+
+  int bodies() {
+    return bodies;
+  }
+
+  /** Pa over the air's outside, before what comes. */
+  double start(int k) {
+    return start[k];
+  }
+
+  /** Pa s/m3. */
+  double softness(int k) {
+    return softness[k];
+  }
+
+  double volume(int k) {
+    return volume[k];
+  }
+
+  /** Pa, absolute, as found. */
+  double pressure(int k) {
+    return product[k] / volume[k];
+  }
+
+  /** m3/(Pa s) of all its vents. */
+  double conductance(int k) {
+    return conductance[k];
+  }
+
+  /**
+   * After a step: bodies are still those found before it.
+   *
+   * @param dt s
+   */
+  void after(Front front, double dt) {
+    double[] left = new double[bodies];
+    for (int b = 0; b < body.length; b++) {
+      if (body[b] >= 0) {
+        left[body[b]] += front.air(b);
+      }
+    }
+    for (int k = 0; k < bodies; k++) {
+      // p (V + dt C (p - p0)) = p_old V_old
+      double c = dt * conductance[k];
+      double v = left[k] - c * OUTSIDE;
+      double root = Math.sqrt(v * v + 4 * c * product[k]);
+      volume[k] = left[k];
+      // Of both ways to write the root the one that loses no digits.
+      double p = v > 0 ? 2 * product[k] / (v + root) : c > 0 ? (root - v) / (2 * c) : OUTSIDE;
+      start[k] = p;
+    }
+    for (int b = 0; b < body.length; b++) {
+      if (body[b] >= 0) {
+        pressure[b] = start[body[b]];
+      }
+    }
+  }
+
+  /** Pa, absolute, in a block that isn't full. */
+  double in(int b) {
+    return pressure[b];
+  }
+}

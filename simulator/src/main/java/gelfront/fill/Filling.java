@@ -1,0 +1,311 @@
+package gelfront.fill;
+
+import gelfront.base.Progress;
+import gelfront.grid.Cavity;
+import gelfront.state.ThermalState;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A shot into an empty cavity: liquid behind a front that it drives before it.
+ *
+ * <pre>  div(w grad p) = 0 behind the front,  front's speed = what comes to it over its area</pre>
+ *
+ * <p>w is that of creeping flow in the cavity's own sections ({@code feed.Mobility}); so in a tube
+ * the front's L^2 = R^2 p t / (4 eta). No inertia: a jet into a wide place isn't seen.
+ */
+public final class Filling {
+  private static final String STAGE = "filling";
+
+  /** Blocks that the fastest front may go on in a step, beyond the one it stands in. */
+  private static final double AHEAD = 1;
+
+  /** Parts of the time so far that the air left would take at this rate: it is given up. */
+  private static final double PATIENCE = 50;
+
+  /** Share by which the way's growing resistance may slow a step's rate. */
+  private static final double LEAST_SLOWING = 0.6;
+
+  private final FillNet net;
+  private final FillLaw law;
+  private final Chill chill;
+  private final ThermalState state;
+  private final Front front;
+  private final Air air;
+  private final Ease ease;
+  private final Pressure pressure;
+  private final Fountain fountain;
+  private final Warmth warmth;
+  private final AirHistory history;
+  private final int[] coming;
+  private final double[] rate;
+  private final double[] warm;
+  private final boolean[] fullCell;
+  private final boolean[] seen;
+  private final List<double[]> trace = new ArrayList<>();
+  private int count;
+  private double time;
+  private double chilled;
+  private double step;
+  private double resistance;
+  private double slope;
+  private double worst;
+
+  /** J that came with the liquid: by the state, and by what was brought. */
+  private double books;
+
+  private double brought;
+  private final double enters;
+
+  /**
+   * @param vents m3/(Pa s) that each cell lets out, 0 where there is none
+   * @param state of the mould, and the plastisol to be; modified, all but its time
+   * @param gathered false: every cell is a block of its own, to see what blocks cost
+   */
+  public Filling(
+      Cavity cavity,
+      FillLaw law,
+      double[] vents,
+      Chill chill,
+      ThermalState state,
+      boolean gathered) {
+    this.law = law;
+    this.chill = chill;
+    this.state = state;
+    net = new FillNet(cavity, gathered);
+    front = new Front(net);
+    double[] perBlock = new double[net.count()];
+    for (int c = 0; c < vents.length; c++) {
+      perBlock[net.of[c]] += vents[c];
+    }
+    air = new Air(net, perBlock);
+    ease = new Ease(net, law.viscosity(), law.noFlow(), law.entering(), gathered);
+    pressure = new Pressure(net);
+    fountain = new Fountain(net);
+    enters = law.curves().enthalpy(law.entering());
+    warmth = new Warmth(net, law.curves(), law.noFlow(), enters);
+    history = new AirHistory(net);
+    coming = new int[net.count()];
+    rate = new double[net.count()];
+    warm = new double[net.count()];
+    fullCell = new boolean[cavity.count()];
+    seen = new boolean[net.count()];
+  }
+
+  /**
+   * Fills until no air is left that could leave; where none came, the plastisol to be is as warm as
+   * the liquid beside it.
+   *
+   * @throws gelfront.base.CancelledException if the watcher wants to stop
+   */
+  public FillRecord run(Progress progress) {
+    ease.refresh(front.full, state.temperature);
+    air.look(front);
+    double room = Arrays.stream(net.volume).sum();
+    note();
+    FillRecord.End end = null;
+    while (end == null) {
+      progress.check(STAGE, front.held() / room);
+      history.look(front, air, time);
+      air.foresee(step);
+      if (!pressure.solve(front, ease.w, air, law.drive())) {
+        end = stalled();
+      } else {
+        advance();
+        air.look(front);
+        end = over(room);
+      }
+    }
+    cool(time - chilled);
+    new Remainder(net, front, law.curves()).warm(state);
+    return new FillRecord(
+        end,
+        time,
+        reached(),
+        arrivals(),
+        history.left(front, air),
+        new Welds(net, front, law.curves()).find(),
+        front.held(),
+        room,
+        worst,
+        Math.abs(books / brought - 1),
+        trace());
+  }
+
+  private FillRecord.End stalled() {
+    for (int b = 0; b < front.full.length; b++) {
+      for (int k = net.graph.start()[b]; k < net.graph.start()[b + 1]; k++) {
+        if (front.full[b] && ease.w[b] > 0 && !front.full[net.graph.other()[k]]) {
+          return FillRecord.End.AIR_HOLDS;
+        }
+      }
+    }
+    return FillRecord.End.FROZEN;
+  }
+
+  private FillRecord.End over(double room) {
+    if (front.complete() || room - front.held() <= 1e-9 * room) {
+      return FillRecord.End.FULL;
+    }
+    if (time > law.longest()) {
+      return FillRecord.End.TOO_SLOW;
+    }
+    double missing = Math.min(front.held(), room - front.held());
+    boolean hopeless = pressure.rate() * time * PATIENCE < missing;
+    return hopeless ? FillRecord.End.AIR_HOLDS : null;
+  }
+
+  private void advance() {
+    gather();
+    double left = Arrays.stream(net.volume).sum() - front.held();
+    double whole = time + left / pressure.rate();
+    double toLook = chilled + whole / law.looks() - time;
+    step = Math.min(length(), Math.max(1e-3 * whole / law.looks(), toLook));
+    step = Math.min(step, left / pressure.rate());
+    double slowed = slowed(step);
+    double taken = step * slowed;
+    double heat = heat();
+    warmth.step(state, front, pressure.through, pressure.enters, taken, warm);
+    System.arraycopy(pressure.comes, 0, rate, 0, rate.length);
+    fountain.level(coming, count, rate, warm);
+    worst = Math.max(worst, Math.abs(pressure.given() / pressure.rate() - 1));
+    double before = front.held();
+    front.take(coming, count, scaled(rate, slowed), scaled(warm, slowed), time, step);
+    settle();
+    brought += (front.held() - before) * enters;
+    double gain = heat() - heat;
+    books += gain;
+    state.ledger.add(gain, 0, 0, -gain);
+    air.after(front, step);
+    time += step;
+    note();
+    if (time - chilled >= whole / law.looks() * (1 - 1e-9)) {
+      cool(time - chilled);
+      ease.refresh(front.full, state.temperature);
+    }
+  }
+
+  private static double[] scaled(double[] values, double by) {
+    if (by != 1) {
+      for (int i = 0; i < values.length; i++) {
+        values[i] *= by;
+      }
+    }
+    return values;
+  }
+
+  /** Blocks beside full ones, and those that outside liquid comes to. */
+  private void gather() {
+    count = 0;
+    for (int b = 0; b < seen.length; b++) {
+      if (!front.full[b] && (pressure.comes[b] > 0 || beside(b))) {
+        coming[count++] = b;
+      }
+    }
+    System.arraycopy(pressure.comes, 0, rate, 0, rate.length);
+    Arrays.fill(warm, 0);
+    fountain.level(coming, count, rate, warm);
+  }
+
+  private boolean beside(int b) {
+    for (int k = net.graph.start()[b]; k < net.graph.start()[b + 1]; k++) {
+      if (front.full[net.graph.other()[k]]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** s until the fastest front has gone as far as it may. */
+  private double length() {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < count; i++) {
+      int b = coming[i];
+      if (rate[b] > 0) {
+        least = Math.min(least, (front.air(b) + AHEAD * net.volume[b]) / rate[b]);
+      }
+    }
+    return least;
+  }
+
+  /**
+   * Under given pressure the way gets longer while the step lasts: by how much less comes, going by
+   * how resistance has grown with what is in.
+   */
+  private double slowed(double dt) {
+    double now = pressure.atMouth() / pressure.rate();
+    boolean pressed = pressure.atMouth() >= law.drive().pressure() * (1 - 1e-9);
+    double last = trace.size() > 1 ? held(1) - held(2) : 0;
+    slope = last > 0 ? Math.max(0, (now - resistance) / last) : 0;
+    resistance = now;
+    double more = 0.5 * slope * pressure.rate() * dt;
+    return pressed ? Math.max(LEAST_SLOWING, now / (now + more)) : 1;
+  }
+
+  private double held(int back) {
+    return trace.get(trace.size() - back)[1];
+  }
+
+  /** J in all liquid. */
+  private double heat() {
+    double sum = Arrays.stream(front.heat).sum();
+    for (int c = 0; c < fullCell.length; c++) {
+      sum += fullCell[c] ? net.cellVolume[c] * state.enthalpy[c] : 0;
+    }
+    return sum;
+  }
+
+  /** Cells of blocks that have become full get their heat. */
+  private void settle() {
+    for (int b = 0; b < seen.length; b++) {
+      if (front.full[b] && !seen[b]) {
+        seen[b] = true;
+        double t = law.curves().temperature(front.arrived[b]);
+        for (int i = net.first[b]; i < net.first[b + 1]; i++) {
+          int c = net.cells[i];
+          state.enthalpy[c] = front.arrived[b];
+          state.temperature[c] = t;
+          fullCell[c] = true;
+        }
+        ease.filled(b, t);
+      }
+    }
+  }
+
+  private void cool(double dt) {
+    if (dt > 0) {
+      chill.step(state, fullCell, dt);
+    }
+    chilled = time;
+  }
+
+  private void note() {
+    trace.add(new double[] {time, front.held(), pressure.atMouth()});
+  }
+
+  private FillRecord.Trace trace() {
+    return new FillRecord.Trace(column(0), column(1), column(2));
+  }
+
+  private double[] column(int i) {
+    return trace.stream().mapToDouble(t -> t[i]).toArray();
+  }
+
+  private float[] reached() {
+    float[] at = new float[net.of.length];
+    for (int c = 0; c < at.length; c++) {
+      at[c] = front.filled[net.of[c]];
+    }
+    return at;
+  }
+
+  private float[] arrivals() {
+    float[] t = new float[net.of.length];
+    for (int c = 0; c < t.length; c++) {
+      double h = front.arrived[net.of[c]];
+      t[c] = Double.isNaN(h) ? Float.NaN : (float) law.curves().temperature(h);
+    }
+    return t;
+  }
+}

@@ -1,0 +1,289 @@
+package gelfront.fill;
+
+import gelfront.linear.ConjugateGradients;
+import gelfront.linear.Multigrid;
+import gelfront.linear.StopRule;
+import java.util.Arrays;
+
+/**
+ * Pressure in the liquid behind the front, and what it drives.
+ *
+ * <pre>  div(w grad p) = 0;  p = p_mouth at the open end, p = p_air at the front</pre>
+ *
+ * <p>Between two full blocks with the mean of their w; to a block that is filled in part over the
+ * way to where the front stands in it. Air that gets denser while the step lasts is in it, too: it
+ * takes what {@link Air#foresee} says, as if all its front had one pressure behind it.
+ */
+final class Pressure {
+  private static final StopRule STOP = new StopRule(2e-3, 2e-5, 200);
+
+  /** Of a block's edge, least way to the front. */
+  private static final double NEAREST = 0.05;
+
+  private static final int MOST_TRIES = 6;
+
+  private final FillNet net;
+  private final ConjugateGradients solver;
+  private final Multigrid grid;
+  private final double[] between;
+  private final double[] own;
+  private final double[] right;
+  private final double[] measure;
+  private final double[] p;
+
+  /** To the front, per edge, m3/(Pa s); and from outside straight to the front, per block. */
+  private final double[] toFront;
+
+  private final double[] mouthFront;
+  private final double[] mouth;
+  private final double[] coefficients;
+
+  /** m3/s from the lower block of an edge to the higher, between full blocks or to the front. */
+  final double[] through;
+
+  /** m3/s that come to a block which isn't full. */
+  final double[] comes;
+
+  /** m3/s from outside, per block. */
+  final double[] enters;
+
+  private double atMouth;
+  private double rate;
+  private double given;
+
+  Pressure(FillNet net) {
+    this.net = net;
+    grid = new Multigrid(net.graph, net.blocks.cubes());
+    solver = new ConjugateGradients(grid);
+    int n = net.count();
+    between = new double[net.graph.edges()];
+    toFront = new double[between.length];
+    through = new double[between.length];
+    own = new double[n];
+    right = new double[n];
+    measure = new double[n];
+    p = new double[n];
+    mouthFront = new double[n];
+    mouth = new double[n];
+    comes = new double[n];
+    enters = new double[n];
+    coefficients = new double[n];
+  }
+
+  /** Pa over the air's at the mouth. */
+  double atMouth() {
+    return atMouth;
+  }
+
+  /** m3/s that come to the front. */
+  double rate() {
+    return rate;
+  }
+
+  /** m3/s that enter at the mouth; differs from the rate by what the solver leaves. */
+  double given() {
+    return given;
+  }
+
+  /** Pa over the air's, per block. */
+  double at(int b) {
+    return p[b];
+  }
+
+  /**
+   * @param w m2/(Pa s) per block
+   * @param air foreseen for the step to come
+   * @return whether anything moves
+   */
+  boolean solve(Front front, double[] w, Air air, Drive drive) {
+    coefficients(front, w);
+    soften(front, air);
+    if (atMouth == 0) {
+      atMouth = drive.pressure();
+      rate = drive.byRate() ? drive.rate() : 0;
+    }
+    if (!drive.byRate()) {
+      atMouth = drive.pressure();
+    }
+    for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
+      double before = rate;
+      solveOnce(front, air);
+      if (!(rate > 0)) {
+        if (atMouth >= drive.pressure() || !drive.byRate()) {
+          return false;
+        }
+        atMouth = drive.pressure();
+        continue;
+      }
+      boolean measured = rate < 2 * before && rate > 0.5 * before;
+      if (measured && settled(front, air, drive)) {
+        return true;
+      }
+    }
+    return rate > 0;
+  }
+
+  /** Brings the pressure to what drives the wanted rate; whether that needs no other solve. */
+  private boolean settled(Front front, Air air, Drive drive) {
+    if (!drive.byRate()) {
+      return true;
+    }
+    double base = base(front, air);
+    double wanted = base + (atMouth - base) * drive.rate() / rate;
+    double next = Math.min(drive.pressure(), wanted);
+    double times = (next - base) / (atMouth - base);
+    if (Math.abs(times - 1) < 1e-9) {
+      return true;
+    }
+    boolean linear = evenAir(front, air);
+    atMouth = next;
+    if (linear && times > 0) {
+      scale(front, base, times);
+      return true;
+    }
+    rate *= Math.max(0.1, times);
+    return Math.abs(times - 1) < 0.01;
+  }
+
+  private void scale(Front front, double base, double times) {
+    for (int b = 0; b < p.length; b++) {
+      p[b] = base + (p[b] - base) * times;
+      comes[b] *= times;
+      enters[b] *= times;
+    }
+    for (int e = 0; e < through.length; e++) {
+      through[e] *= times;
+    }
+    rate *= times;
+    given *= times;
+  }
+
+  private void coefficients(Front front, double[] w) {
+    Arrays.fill(own, 0);
+    double[] shape = net.blocks.shape();
+    for (int e = 0; e < between.length; e++) {
+      int a = net.low[e];
+      int b = net.high[e];
+      between[e] = 0;
+      toFront[e] = 0;
+      if (front.full[a] && front.full[b]) {
+        between[e] = w[a] > 0 && w[b] > 0 ? 0.5 * shape[e] * (w[a] + w[b]) : 0;
+      } else if (front.full[a] != front.full[b]) {
+        int from = front.full[a] ? a : b;
+        int to = front.full[a] ? b : a;
+        double way = net.size[from] + front.share(to) * net.size[to];
+        toFront[e] = w[from] * shape[e] * (net.size[a] + net.size[b]) / way;
+      }
+    }
+    for (int b = 0; b < mouth.length; b++) {
+      double m = net.blocks.mouth()[b] * w[b];
+      mouth[b] = front.full[b] ? m : 0;
+      mouthFront[b] = front.full[b] ? 0 : 0.5 * m / Math.max(NEAREST, front.share(b));
+    }
+  }
+
+  /** What the air's own resistance leaves of the way to the front. */
+  private void soften(Front front, Air air) {
+    double[] sum = new double[air.bodies()];
+    for (int e = 0; e < toFront.length; e++) {
+      if (toFront[e] > 0) {
+        sum[air.body[ahead(front, e)]] += toFront[e];
+      }
+    }
+    for (int b = 0; b < mouthFront.length; b++) {
+      if (mouthFront[b] > 0) {
+        sum[air.body[b]] += mouthFront[b];
+      }
+    }
+    for (int e = 0; e < toFront.length; e++) {
+      if (toFront[e] > 0) {
+        int k = air.body[ahead(front, e)];
+        toFront[e] /= 1 + air.softness(k) * sum[k];
+      }
+    }
+    for (int b = 0; b < mouthFront.length; b++) {
+      if (mouthFront[b] > 0) {
+        mouthFront[b] /= 1 + air.softness(air.body[b]) * sum[air.body[b]];
+      }
+    }
+  }
+
+  private int ahead(Front front, int e) {
+    return front.full[net.low[e]] ? net.high[e] : net.low[e];
+  }
+
+  private void solveOnce(Front front, Air air) {
+    Arrays.fill(measure, 0);
+    int at = -1;
+    for (int b = 0; b < own.length; b++) {
+      own[b] = mouth[b];
+      right[b] = mouth[b] * atMouth;
+      at = mouth[b] > 0 && (at < 0 || mouth[b] > mouth[at]) ? b : at;
+    }
+    for (int e = 0; e < toFront.length; e++) {
+      if (toFront[e] > 0) {
+        int from = front.full[net.low[e]] ? net.low[e] : net.high[e];
+        own[from] += toFront[e];
+        right[from] += toFront[e] * air.start(air.body[ahead(front, e)]);
+      }
+    }
+    if (at >= 0) {
+      measure[at] = rate > 0 ? rate : 1e-3 * mouth[at] * atMouth;
+      grid.refresh(between, own);
+      solver.solve(right, p, STOP, measure);
+    }
+    flows(front, air);
+  }
+
+  private void flows(Front front, Air air) {
+    Arrays.fill(comes, 0);
+    rate = 0;
+    given = 0;
+    for (int e = 0; e < through.length; e++) {
+      int a = net.low[e];
+      int b = net.high[e];
+      if (toFront[e] > 0) {
+        int from = front.full[a] ? a : b;
+        int to = front.full[a] ? b : a;
+        // Liquid does not come back before the air: it would only do so as fast.
+        double q = Math.max(0, toFront[e] * (p[from] - air.start(air.body[to])));
+        comes[to] += q;
+        rate += q;
+        through[e] = from == a ? q : -q;
+      } else {
+        through[e] = between[e] * (p[a] - p[b]);
+      }
+    }
+    for (int b = 0; b < enters.length; b++) {
+      double straight =
+          mouthFront[b] > 0
+              ? Math.max(0, mouthFront[b] * (atMouth - air.start(air.body[b])))
+              : 0;
+      comes[b] += straight;
+      rate += straight;
+      enters[b] = mouth[b] * (atMouth - p[b]) + straight;
+      given += enters[b];
+    }
+  }
+
+  /** Pa at which nothing would come: the mean of the air's, by what comes to it. */
+  private double base(Front front, Air air) {
+    double sum = 0;
+    for (int b = 0; b < comes.length; b++) {
+      sum += comes[b] > 0 ? comes[b] * air.start(air.body[b]) : 0;
+    }
+    return sum / rate;
+  }
+
+  private boolean evenAir(Front front, Air air) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int b = 0; b < comes.length; b++) {
+      if (comes[b] > 0) {
+        low = Math.min(low, air.start(air.body[b]));
+        high = Math.max(high, air.start(air.body[b]));
+      }
+    }
+    return high - low <= 1e-3 * Math.abs(atMouth - low);
+  }
+}

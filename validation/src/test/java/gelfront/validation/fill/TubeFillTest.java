@@ -1,0 +1,93 @@
+package gelfront.validation.fill;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.fill.Drive;
+import gelfront.fill.FillRecord;
+import gelfront.grid.Cavity;
+import gelfront.mesh.Vec3;
+import gelfront.mesh.shape.Solids;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A round tube filled under given pressure: dL/dt = R^2 p / (8 eta L), so L^2 = R^2 p t / (4 eta)
+ * (Poiseuille's law; Washburn, Phys. Rev. 17 (1921) 273, from memory).
+ */
+final class TubeFillTest {
+  private static final double R = 3e-3;
+  private static final double LENGTH = 60e-3;
+  private static final double PRESSURE = 20e3;
+
+  @Test
+  void frontGoesAsTheRootOfTime() {
+    double[] off = errors(12);
+    for (double e : off) {
+      assertEquals(0, e, 0.02);
+    }
+  }
+
+  @Test
+  void errorFallsWithTheCells() {
+    double coarse = worst(errors(5));
+    double fine = worst(errors(15));
+    double order = Math.log(coarse / fine) / Math.log(3);
+    assertTrue(order > 0.8, order + ": " + coarse + ", " + fine);
+  }
+
+  @Test
+  void whatComesInIsInside() {
+    FillRecord r = shoot(10);
+    assertEquals(FillRecord.End.FULL, r.end());
+    assertEquals(1, r.held() / r.room(), 1e-9);
+    assertTrue(r.worstImbalance() < 1e-4, "solver leaves " + r.worstImbalance());
+    assertTrue(r.heatOff() < 1e-4, "heat off by " + r.heatOff());
+  }
+
+  /** Shares by which t is off at a quarter, half, three quarters and the end of the tube. */
+  private static double[] errors(int across) {
+    FillRecord r = shoot(across);
+    double[] off = new double[4];
+    for (int i = 0; i < off.length; i++) {
+      double l = LENGTH * (i + 1) / off.length;
+      double exact = 4 * l * l / (R * R * PRESSURE);
+      off[i] = timeAt(r, r.room() * (i + 1) / off.length) / exact - 1;
+    }
+    return off;
+  }
+
+  private static double worst(double[] off) {
+    double most = 0;
+    for (double e : off) {
+      most = Math.max(most, Math.abs(e));
+    }
+    return most;
+  }
+
+  /** s at which so much was in: between two steps t runs with the square. */
+  static double timeAt(FillRecord r, double volume) {
+    double[] held = r.trace().held();
+    double[] time = r.trace().time();
+    int i = 1;
+    while (i < held.length - 1 && held[i] < volume) {
+      i++;
+    }
+    double a = held[i - 1] * held[i - 1];
+    double b = held[i] * held[i];
+    return time[i - 1] + (time[i] - time[i - 1]) * (volume * volume - a) / (b - a);
+  }
+
+  private static FillRecord shoot(int across) {
+    Vec3 end = new Vec3(LENGTH, 0, 0);
+    Cavity tube =
+        Shots.cavity(
+            List.of(Solids.cylinder(Vec3.ZERO, end, R, R, 256)),
+            2 * R / (across + 0.3),
+            Shots.mouth(Vec3.ZERO, new Vec3(-1, 0, 0), R));
+    double[] vents = new double[tube.count()];
+    Arrays.fill(vents, Shots.OPEN);
+    return Shots.shoot(tube, Drive.pressure(PRESSURE), vents, false);
+  }
+}
