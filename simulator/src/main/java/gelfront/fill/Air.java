@@ -8,15 +8,22 @@ import java.util.Arrays;
  * <pre>  d(p V)/dt = - C p (p - p0)</pre>
  *
  * <p>p is absolute, C what the body's vents let through, m3/(Pa s); without vents Boyle's law. The
- * mould's metal keeps air in thin gaps at its own temperature, so it is isothermal. Over a step p is
- * taken at its end.
+ * mould's metal keeps air in thin gaps at its own temperature, so it is isothermal. Over a step p
+ * is taken at its end.
  */
 final class Air {
   /** Pa, absolute. */
   static final double OUTSIDE = 101_325;
 
+  /** m3/(Pa s) that air leaves a film by: at once. */
+  private static final double AT_ONCE = 1;
+
   private final FillNet net;
+
   private final double[] vents;
+
+  /** Whether a block's air is let out because nobody follows it. */
+  private final boolean[] film;
 
   /** Pa, absolute, in each block. */
   private final double[] pressure;
@@ -31,6 +38,7 @@ final class Air {
   private double[] conductance = {};
   private double[] start = {};
   private double[] softness = {};
+  private boolean[] films = {};
 
   /**
    * @param vents m3/(Pa s) per block
@@ -39,6 +47,7 @@ final class Air {
     this.net = net;
     this.vents = vents;
     int n = net.count();
+    film = new boolean[n];
     pressure = new double[n];
     Arrays.fill(pressure, OUTSIDE);
     body = new int[n];
@@ -60,14 +69,25 @@ final class Air {
     conductance = new double[bodies];
     start = new double[bodies];
     softness = new double[bodies];
+    films = new boolean[bodies];
     for (int b = 0; tail >= 0 && b < body.length; b++) {
       if (body[b] >= 0) {
         double v = front.air(b);
         volume[body[b]] += v;
         product[body[b]] += pressure[b] * v;
         conductance[body[b]] += vents[b];
+        films[body[b]] |= film[b];
       }
     }
+  }
+
+  /** Whether a block's body is let out. */
+  void letOut(int b, boolean isFilm) {
+    film[b] = isFilm;
+  }
+
+  private double through(int k) {
+    return films[k] ? AT_ONCE : conductance[k];
   }
 
   private int gather(int seed, Front front) {
@@ -97,10 +117,49 @@ final class Air {
     for (int k = 0; k < bodies; k++) {
       double p = product[k] / volume[k];
       double beta = dt * p / volume[k];
-      double leaks = 1 + beta * conductance[k];
-      start[k] = (p + beta * conductance[k] * OUTSIDE) / leaks - OUTSIDE;
+      double leaks = 1 + beta * through(k);
+      start[k] = (p + beta * through(k) * OUTSIDE) / leaks - OUTSIDE;
       softness[k] = beta / leaks;
     }
+  }
+
+  /**
+   * s until the air's pressure has changed by so many Pa in the bodies that matter, or come half way
+   * to what there is.
+   *
+   * @param over Pa that there are
+   * @param least m3 of a body that does
+   * @param last s of the step before
+   * @param comes m3/s per block
+   */
+  double patient(double over, double change, double least, double last, double[] comes) {
+    double[] into = new double[bodies];
+    for (int b = 0; b < body.length; b++) {
+      if (body[b] >= 0) {
+        into[body[b]] += comes[b];
+      }
+    }
+    double dt = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < bodies; k++) {
+      double p = pressure(k);
+      double rise = p / volume[k] * Math.abs(into[k] - through(k) * (p - OUTSIDE));
+      // Where air leaves faster than steps are long its pressure follows at once.
+      boolean follows = through(k) * p * last > volume[k];
+      if (volume[k] > least && rise > 0 && !follows) {
+        double room = volume[k] - product[k] / (OUTSIDE + over);
+        dt = Math.min(dt, Math.min(change / rise, Math.max(0.5 * room / into[k], 1e-3 * last)));
+      }
+    }
+    return dt;
+  }
+
+  /** Whether some air can leave within a time at a pressure over the outside's. */
+  boolean leaves(double time, double over) {
+    boolean any = false;
+    for (int k = 0; k < bodies; k++) {
+      any |= through(k) * over * time > volume[k];
+    }
+    return any;
   }
 
   int bodies() {
@@ -145,7 +204,7 @@ final class Air {
     }
     for (int k = 0; k < bodies; k++) {
       // p (V + dt C (p - p0)) = p_old V_old
-      double c = dt * conductance[k];
+      double c = dt * through(k);
       double v = left[k] - c * OUTSIDE;
       double root = Math.sqrt(v * v + 4 * c * product[k]);
       volume[k] = left[k];
@@ -158,10 +217,5 @@ final class Air {
         pressure[b] = start[body[b]];
       }
     }
-  }
-
-  /** Pa, absolute, in a block that isn't full. */
-  double in(int b) {
-    return pressure[b];
   }
 }

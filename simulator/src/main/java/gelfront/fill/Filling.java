@@ -21,8 +21,19 @@ public final class Filling {
   /** Blocks that the fastest front may go on in a step, beyond the one it stands in. */
   private static final double AHEAD = 1;
 
+  /** Of the mouth's pressure, what the air's may change by in a step. */
+  private static final double STIFF = 0.03;
+
+  /** Of the cavity, the body of air for which that counts. */
+  private static final double RESOLVED = 0.02;
+
+  /** s between two looks at the chill at least, and what the shot is taken to last at least. */
+  private static final double SHORTEST = 0.01;
+
+  private static final double LEAST = 0.5;
+
   /** Parts of the time so far that the air left would take at this rate: it is given up. */
-  private static final double PATIENCE = 50;
+  private static final double PATIENCE = 1000;
 
   /** Share by which the way's growing resistance may slow a step's rate. */
   private static final double LEAST_SLOWING = 0.6;
@@ -49,7 +60,6 @@ public final class Filling {
   private double chilled;
   private double step;
   private double resistance;
-  private double slope;
   private double worst;
 
   /** J that came with the liquid: by the state, and by what was brought. */
@@ -57,6 +67,7 @@ public final class Filling {
 
   private double brought;
   private final double enters;
+  private final double room;
 
   /**
    * @param vents m3/(Pa s) that each cell lets out, 0 where there is none
@@ -84,6 +95,7 @@ public final class Filling {
     pressure = new Pressure(net);
     fountain = new Fountain(net);
     enters = law.curves().enthalpy(law.entering());
+    room = Arrays.stream(net.volume).sum();
     warmth = new Warmth(net, law.curves(), law.noFlow(), enters);
     history = new AirHistory(net);
     coming = new int[net.count()];
@@ -102,7 +114,6 @@ public final class Filling {
   public FillRecord run(Progress progress) {
     ease.refresh(front.full, state.temperature);
     air.look(front);
-    double room = Arrays.stream(net.volume).sum();
     note();
     FillRecord.End end = null;
     while (end == null) {
@@ -110,11 +121,10 @@ public final class Filling {
       history.look(front, air, time);
       air.foresee(step);
       if (!pressure.solve(front, ease.w, air, law.drive())) {
-        end = stalled();
+        end = air.leaves(law.longest(), law.drive().pressure()) ? waited() : stalled();
       } else {
         advance();
-        air.look(front);
-        end = over(room);
+        end = over();
       }
     }
     cool(time - chilled);
@@ -124,13 +134,37 @@ public final class Filling {
         time,
         reached(),
         arrivals(),
-        history.left(front, air),
+        history.left(air),
         new Welds(net, front, law.curves()).find(),
         front.held(),
         room,
         worst,
         Math.abs(books / brought - 1),
         trace());
+  }
+
+  /** Until denser air has left through its vents; what can't move sets meanwhile. */
+  private FillRecord.End waited() {
+    FillRecord.End end = stalled();
+    if (end == FillRecord.End.FROZEN) {
+      return end;
+    }
+    step = Math.min(2 * step, pause(2 * time));
+    air.after(front, step);
+    pass();
+    return over();
+  }
+
+  /** Lets the time of a step pass. */
+  private void pass() {
+    double pause = pause(time + (room - front.held()) / pressure.rate());
+    time += step;
+    note();
+    if (time - chilled >= pause * (1 - 1e-9)) {
+      cool(time - chilled);
+      ease.refresh(front.full, state.temperature);
+    }
+    air.look(front);
   }
 
   private FillRecord.End stalled() {
@@ -144,7 +178,7 @@ public final class Filling {
     return FillRecord.End.FROZEN;
   }
 
-  private FillRecord.End over(double room) {
+  private FillRecord.End over() {
     if (front.complete() || room - front.held() <= 1e-9 * room) {
       return FillRecord.End.FULL;
     }
@@ -153,16 +187,23 @@ public final class Filling {
     }
     double missing = Math.min(front.held(), room - front.held());
     boolean hopeless = pressure.rate() * time * PATIENCE < missing;
-    return hopeless ? FillRecord.End.AIR_HOLDS : null;
+    boolean leaves = air.leaves(law.longest(), law.drive().pressure());
+    return hopeless && !leaves ? FillRecord.End.AIR_HOLDS : null;
   }
 
   private void advance() {
     gather();
-    double left = Arrays.stream(net.volume).sum() - front.held();
-    double whole = time + left / pressure.rate();
-    double toLook = chilled + whole / law.looks() - time;
-    step = Math.min(length(), Math.max(1e-3 * whole / law.looks(), toLook));
-    step = Math.min(step, left / pressure.rate());
+    double left = room - front.held();
+    double pause = pause(time + left / pressure.rate());
+    double stiff =
+        air.patient(
+            pressure.atMouth(),
+            STIFF * pressure.atMouth(),
+            RESOLVED * room,
+            step,
+            pressure.comes);
+    step = Math.min(length(), Math.max(1e-3 * pause, chilled + pause - time));
+    step = Math.min(step, Math.min(stiff, left / pressure.rate()));
     double slowed = slowed(step);
     double taken = step * slowed;
     double heat = heat();
@@ -178,12 +219,16 @@ public final class Filling {
     books += gain;
     state.ledger.add(gain, 0, 0, -gain);
     air.after(front, step);
-    time += step;
-    note();
-    if (time - chilled >= whole / law.looks() * (1 - 1e-9)) {
-      cool(time - chilled);
-      ease.refresh(front.full, state.temperature);
-    }
+    pass();
+  }
+
+  /**
+   * s between two looks at the mould's chill.
+   *
+   * @param whole s that filling takes at the rate of the moment
+   */
+  private double pause(double whole) {
+    return Math.max(SHORTEST, Math.min(whole, Math.max(2 * time, LEAST)) / law.looks());
   }
 
   private static double[] scaled(double[] values, double by) {
@@ -199,22 +244,13 @@ public final class Filling {
   private void gather() {
     count = 0;
     for (int b = 0; b < seen.length; b++) {
-      if (!front.full[b] && (pressure.comes[b] > 0 || beside(b))) {
+      if (!front.full[b] && (pressure.comes[b] > 0 || front.beside(b))) {
         coming[count++] = b;
       }
     }
     System.arraycopy(pressure.comes, 0, rate, 0, rate.length);
     Arrays.fill(warm, 0);
     fountain.level(coming, count, rate, warm);
-  }
-
-  private boolean beside(int b) {
-    for (int k = net.graph.start()[b]; k < net.graph.start()[b + 1]; k++) {
-      if (front.full[net.graph.other()[k]]) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** s until the fastest front has gone as far as it may. */
@@ -234,10 +270,10 @@ public final class Filling {
    * how resistance has grown with what is in.
    */
   private double slowed(double dt) {
-    double now = pressure.atMouth() / pressure.rate();
+    double now = pressure.spent(air) / pressure.rate();
     boolean pressed = pressure.atMouth() >= law.drive().pressure() * (1 - 1e-9);
     double last = trace.size() > 1 ? held(1) - held(2) : 0;
-    slope = last > 0 ? Math.max(0, (now - resistance) / last) : 0;
+    double slope = last > 0 ? Math.max(0, (now - resistance) / last) : 0;
     resistance = now;
     double more = 0.5 * slope * pressure.rate() * dt;
     return pressed ? Math.max(LEAST_SLOWING, now / (now + more)) : 1;

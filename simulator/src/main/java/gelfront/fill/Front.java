@@ -65,6 +65,16 @@ final class Front {
     return full[b] ? 0 : net.volume[b] - content[b];
   }
 
+  /** Whether a block has a full one beside it. */
+  boolean beside(int b) {
+    for (int k = net.graph.start()[b]; k < net.graph.start()[b + 1]; k++) {
+      if (full[net.graph.other()[k]]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   boolean complete() {
     return fullCount == full.length;
   }
@@ -124,7 +134,7 @@ final class Front {
         }
       }
     }
-    return rest > 0 ? spread(rest, restHeat, end) : 0;
+    return rest > 0 ? spread(rest, restHeat) : 0;
   }
 
   private void bring(int b, double volume, double warm, double from) {
@@ -182,7 +192,7 @@ final class Front {
   }
 
   /** Into whatever is partly filled, for what has no room beside where it came. */
-  private double spread(double volume, double warm, double end) {
+  private double spread(double volume, double warm) {
     double room = 0;
     for (int b = 0; b < content.length; b++) {
       room += content[b] > 0 ? air(b) : 0;

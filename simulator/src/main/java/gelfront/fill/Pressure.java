@@ -22,6 +22,12 @@ final class Pressure {
 
   private static final int MOST_TRIES = 6;
 
+  /** Of all that could come without the liquid's own way, what is taken to come at first. */
+  private static final double FIRST = 1e-3;
+
+  /** What the solver's stop rule is tightened by where nothing seemed to come. */
+  private static final double CLOSER = 0.03;
+
   private final FillNet net;
   private final ConjugateGradients solver;
   private final Multigrid grid;
@@ -31,12 +37,14 @@ final class Pressure {
   private final double[] measure;
   private final double[] p;
 
+  /** Pa below the mouth's pressure, per block. */
+  private final double[] below;
+
   /** To the front, per edge, m3/(Pa s); and from outside straight to the front, per block. */
   private final double[] toFront;
 
   private final double[] mouthFront;
   private final double[] mouth;
-  private final double[] coefficients;
 
   /** m3/s from the lower block of an edge to the higher, between full blocks or to the front. */
   final double[] through;
@@ -63,16 +71,21 @@ final class Pressure {
     right = new double[n];
     measure = new double[n];
     p = new double[n];
+    below = new double[n];
     mouthFront = new double[n];
     mouth = new double[n];
     comes = new double[n];
     enters = new double[n];
-    coefficients = new double[n];
   }
 
   /** Pa over the air's at the mouth. */
   double atMouth() {
     return atMouth;
+  }
+
+  /** Pa that the liquid's own way takes: the mouth's over the air's. */
+  double spent(Air air) {
+    return atMouth - base(air);
   }
 
   /** m3/s that come to the front. */
@@ -109,45 +122,56 @@ final class Pressure {
       double before = rate;
       solveOnce(front, air);
       if (!(rate > 0)) {
-        if (atMouth >= drive.pressure() || !drive.byRate()) {
+        atMouth = drive.pressure();
+        rate = CLOSER * before;
+        if (!drives(front, air)) {
           return false;
         }
-        atMouth = drive.pressure();
         continue;
       }
       boolean measured = rate < 2 * before && rate > 0.5 * before;
-      if (measured && settled(front, air, drive)) {
+      if (measured && settled(air, drive)) {
         return true;
       }
     }
-    return rate > 0;
+    return Arrays.stream(comes).anyMatch(q -> q > 0);
+  }
+
+  /** Whether any air before a way that flows is less dense than the pressure at the mouth. */
+  private boolean drives(Front front, Air air) {
+    boolean any = false;
+    for (int e = 0; e < toFront.length; e++) {
+      any |= toFront[e] > 0 && air.start(air.body[ahead(front, e)]) < atMouth;
+    }
+    return any;
   }
 
   /** Brings the pressure to what drives the wanted rate; whether that needs no other solve. */
-  private boolean settled(Front front, Air air, Drive drive) {
+  private boolean settled(Air air, Drive drive) {
     if (!drive.byRate()) {
       return true;
     }
-    double base = base(front, air);
+    double base = base(air);
     double wanted = base + (atMouth - base) * drive.rate() / rate;
     double next = Math.min(drive.pressure(), wanted);
     double times = (next - base) / (atMouth - base);
     if (Math.abs(times - 1) < 1e-9) {
       return true;
     }
-    boolean linear = evenAir(front, air);
+    boolean linear = evenAir(air);
     atMouth = next;
     if (linear && times > 0) {
-      scale(front, base, times);
+      scale(base, times);
       return true;
     }
     rate *= Math.max(0.1, times);
     return Math.abs(times - 1) < 0.01;
   }
 
-  private void scale(Front front, double base, double times) {
+  private void scale(double base, double times) {
     for (int b = 0; b < p.length; b++) {
       p[b] = base + (p[b] - base) * times;
+      below[b] *= times;
       comes[b] *= times;
       enters[b] *= times;
     }
@@ -198,39 +222,55 @@ final class Pressure {
     for (int e = 0; e < toFront.length; e++) {
       if (toFront[e] > 0) {
         int k = air.body[ahead(front, e)];
-        toFront[e] /= 1 + air.softness(k) * sum[k];
+        toFront[e] /= stiffened(air.softness(k) * sum[k]);
       }
     }
     for (int b = 0; b < mouthFront.length; b++) {
       if (mouthFront[b] > 0) {
-        mouthFront[b] /= 1 + air.softness(air.body[b]) * sum[air.body[b]];
+        mouthFront[b] /= stiffened(air.softness(air.body[b]) * sum[air.body[b]]);
       }
     }
+  }
+
+  /**
+   * Air's pressure counts at the middle of a step where that is stable, else towards its end.
+   *
+   * @param x how often air would come to rest within the step
+   */
+  private static double stiffened(double x) {
+    return 1 + x * Math.max(0.5, x > 0 ? 1 - 1 / x : 0);
   }
 
   private int ahead(Front front, int e) {
     return front.full[net.low[e]] ? net.high[e] : net.low[e];
   }
 
+  /** For how far pressure lies below the mouth's: near rest, too, residuals are small then. */
   private void solveOnce(Front front, Air air) {
     Arrays.fill(measure, 0);
     int at = -1;
+    double most = 0;
     for (int b = 0; b < own.length; b++) {
       own[b] = mouth[b];
-      right[b] = mouth[b] * atMouth;
+      right[b] = 0;
       at = mouth[b] > 0 && (at < 0 || mouth[b] > mouth[at]) ? b : at;
     }
     for (int e = 0; e < toFront.length; e++) {
       if (toFront[e] > 0) {
         int from = front.full[net.low[e]] ? net.low[e] : net.high[e];
+        double drives = toFront[e] * (atMouth - air.start(air.body[ahead(front, e)]));
         own[from] += toFront[e];
-        right[from] += toFront[e] * air.start(air.body[ahead(front, e)]);
+        right[from] += drives;
+        most += Math.abs(drives);
       }
     }
-    if (at >= 0) {
-      measure[at] = rate > 0 ? rate : 1e-3 * mouth[at] * atMouth;
+    if (at >= 0 && most > 0) {
+      measure[at] = rate > 0 ? Math.min(rate, most) : FIRST * most;
       grid.refresh(between, own);
-      solver.solve(right, p, STOP, measure);
+      solver.solve(right, below, STOP, measure);
+    }
+    for (int b = 0; b < p.length; b++) {
+      p[b] = atMouth - below[b];
     }
     flows(front, air);
   }
@@ -246,28 +286,27 @@ final class Pressure {
         int from = front.full[a] ? a : b;
         int to = front.full[a] ? b : a;
         // Liquid does not come back before the air: it would only do so as fast.
-        double q = Math.max(0, toFront[e] * (p[from] - air.start(air.body[to])));
+        double drives = atMouth - air.start(air.body[to]) - below[from];
+        double q = Math.max(0, toFront[e] * drives);
         comes[to] += q;
         rate += q;
         through[e] = from == a ? q : -q;
       } else {
-        through[e] = between[e] * (p[a] - p[b]);
+        through[e] = between[e] * (below[b] - below[a]);
       }
     }
     for (int b = 0; b < enters.length; b++) {
       double straight =
-          mouthFront[b] > 0
-              ? Math.max(0, mouthFront[b] * (atMouth - air.start(air.body[b])))
-              : 0;
+          mouthFront[b] > 0 ? Math.max(0, mouthFront[b] * (atMouth - air.start(air.body[b]))) : 0;
       comes[b] += straight;
       rate += straight;
-      enters[b] = mouth[b] * (atMouth - p[b]) + straight;
+      enters[b] = mouth[b] * below[b] + straight;
       given += enters[b];
     }
   }
 
   /** Pa at which nothing would come: the mean of the air's, by what comes to it. */
-  private double base(Front front, Air air) {
+  private double base(Air air) {
     double sum = 0;
     for (int b = 0; b < comes.length; b++) {
       sum += comes[b] > 0 ? comes[b] * air.start(air.body[b]) : 0;
@@ -275,7 +314,7 @@ final class Pressure {
     return sum / rate;
   }
 
-  private boolean evenAir(Front front, Air air) {
+  private boolean evenAir(Air air) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int b = 0; b < comes.length; b++) {

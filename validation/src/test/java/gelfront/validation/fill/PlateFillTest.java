@@ -18,7 +18,9 @@ final class PlateFillTest {
   private static final double GAP = 2e-3;
   private static final double DX = GAP / 6.3;
 
-  /** A strip filled under given pressure from one edge: L^2 = h^2 p t / 6 eta, less at its sides. */
+  /**
+   * A strip filled under given pressure from one edge: L^2 = h^2 p t / 6 eta, less at its sides.
+   */
   @Test
   void stripFromItsEdge() {
     double wide = 12 * GAP;
