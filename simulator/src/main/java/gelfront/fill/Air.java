@@ -124,8 +124,8 @@ final class Air {
   }
 
   /**
-   * s until the air's pressure has changed by so many Pa in the bodies that matter, or come half way
-   * to what there is.
+   * s until the air's pressure has changed by so many Pa in the bodies that matter, or come half
+   * way to what there is.
    *
    * @param over Pa that there are
    * @param least m3 of a body that does

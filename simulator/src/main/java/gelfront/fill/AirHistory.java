@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Since when each body of air has been cut off, from other air or from its last vent, and how large
- * it was then. One that was a mere film then, one or two blocks thick, is none: it isn't followed, and is
- * let out.
+ * it was then. One that was a mere film then, one or two blocks thick, is none: it isn't followed,
+ * and is let out.
  */
 final class AirHistory {
   private final FillNet net;

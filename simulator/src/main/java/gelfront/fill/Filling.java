@@ -197,11 +197,7 @@ public final class Filling {
     double pause = pause(time + left / pressure.rate());
     double stiff =
         air.patient(
-            pressure.atMouth(),
-            STIFF * pressure.atMouth(),
-            RESOLVED * room,
-            step,
-            pressure.comes);
+            pressure.atMouth(), STIFF * pressure.atMouth(), RESOLVED * room, step, pressure.comes);
     step = Math.min(length(), Math.max(1e-3 * pause, chilled + pause - time));
     step = Math.min(step, Math.min(stiff, left / pressure.rate()));
     double slowed = slowed(step);
