@@ -8,7 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Suction that the skin bears, section by section along each cavity's axis.
+ * Suction that the skin bears, section by section along each cavity's axis, and the contact that it
+ * loses where it has given way.
  *
  * <pre>
  *   bears = max(least, min(Q, peak)),   Q = integral of d(all-round suction)/de de
@@ -18,8 +19,15 @@ import java.util.List;
  * thickness on its thinnest side and its modulus of the moment, e the share of the section that it
  * has given: layers that set later are strained less. While a skin has given nothing it resists
  * nothing, and only {@code least} keeps it at the wall; beyond the peak it goes in as one lobe.
+ *
+ * <p>What a section has given lies between skin and wall as air, here as if all round:
+ *
+ * <pre>  lost contact = min(V / (P ds) / k_air, most),   P the section's wall per length</pre>
  */
 public final class SectionStrength implements SkinStrength {
+  /** W/m K, air at some 60 °C; from memory. */
+  private static final double AIR = 0.028;
+
   private final Cavity cavity;
   private final Plastisol plastisol;
   private final GelModulus modulus;
@@ -53,6 +61,15 @@ public final class SectionStrength implements SkinStrength {
     Arrays.fill(bears, least);
     cavities.forEach(k -> k.update(temperature, given));
     return bears;
+  }
+
+  /**
+   * @param given m3 that each cell's skin has given so far
+   * @param most m2 K/W that contact becomes poorer by at most
+   * @param lost m2 K/W per cell; modified in the cavities
+   */
+  public void lostContact(double[] given, double most, float[] lost) {
+    cavities.forEach(k -> k.lose(given, most, lost));
   }
 
   /** Share of a cell that is liquid, by how far its neighbours are hotter or colder. */
@@ -99,6 +116,20 @@ public final class SectionStrength implements SkinStrength {
       before = now;
       for (int c = 0; c < given.length; c++) {
         bears[c] = sections.slice(c) >= 0 ? sections.at(c, strength) : bears[c];
+      }
+    }
+
+    void lose(double[] given, double most, float[] lost) {
+      double[] air = new double[sections.count()];
+      for (int c = 0; c < given.length; c++) {
+        sections.spread(c, given[c], air);
+      }
+      for (int s = 0; s < air.length; s++) {
+        double wall = sections.perimeter(s) * sections.thickness();
+        air[s] = wall > 0 ? Math.min(most, air[s] / wall / AIR) : 0;
+      }
+      for (int c = 0; c < given.length; c++) {
+        lost[c] = sections.slice(c) >= 0 ? (float) sections.at(c, air) : lost[c];
       }
     }
 

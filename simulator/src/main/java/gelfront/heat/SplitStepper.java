@@ -175,10 +175,10 @@ public final class SplitStepper implements HeatStepper {
             }
           }
         });
-    conductances(mouth);
+    conductances(state.lostContact, mouth);
   }
 
-  private void conductances(MouthFilm mouth) {
+  private void conductances(float[] lostContact, MouthFilm mouth) {
     Cavity.Walls walls = model.cavity().walls();
     double[] k = kernel.cellConductivity();
     double constant = curves.conductivity(0);
@@ -188,7 +188,8 @@ public final class SplitStepper implements HeatStepper {
       double e = walls.edge()[w];
       double inside = reach[w] / (own * e * e);
       if (model.mouldCell()[w] >= 0) {
-        conductance[w] = 1 / (inside + model.resistance()[w]);
+        double lost = lostContact[walls.cell()[w]] / (walls.cosine()[w] * e * e);
+        conductance[w] = 1 / (inside + lost + model.resistance()[w]);
       } else {
         conductance[w] =
             mouth.film() > 0 ? 1 / (inside + 1 / (mouth.film() * walls.cosine()[w] * e * e)) : 0;

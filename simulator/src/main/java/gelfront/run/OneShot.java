@@ -48,6 +48,7 @@ final class OneShot {
   private final CrossingTimes firm;
   private final HistoryRecorder history;
   private final Optional<FlowRecorder> curve;
+  private final Optional<LosingContact> leaving;
   private final Optional<FeedClock> flowClock;
   private final OptionalDouble opensAt;
   private Opened opened;
@@ -78,8 +79,10 @@ final class OneShot {
     firm = new CrossingTimes(cavity, c.plastisol().firm());
     history = new HistoryRecorder(model);
     history.start(state);
-    Optional<Feeding> feeding =
-        c.numerics().flow() ? Optional.of(feeding(c, voxels, curves)) : Optional.empty();
+    Optional<SectionStrength> skin =
+        c.numerics().flow() ? Optional.of(skin(c, voxels)) : Optional.empty();
+    Optional<Feeding> feeding = skin.map(s -> feeding(c, voxels, curves, s));
+    leaving = feeding.map(f -> LosingContact.of(f, skin.get(), c.block()));
     flowClock = feeding.map(Feeding::clock);
     curve = feeding.map(f -> recorder(f, voxels));
     flow = feeding.map(f -> flow(f, c.shot())).orElse(Flow.NONE);
@@ -90,6 +93,7 @@ final class OneShot {
   void run(Progress progress) {
     List<StepObserver> watching = new ArrayList<>(List.of(set, firm, history, this::look));
     curve.ifPresent(watching::add);
+    leaving.ifPresent(watching::add);
     steps = shotRun(watching).run(state, setup.plastisol().firm() - MIDDLES, LONGEST, progress);
     history.end(state);
     over = state.time;
@@ -169,17 +173,23 @@ final class OneShot {
     return new FlowRecorder(feeding, Owners.of(voxels), voxels.cavities().count(), gate);
   }
 
-  private static Feeding feeding(Case c, CaseVoxels voxels, HeatCurves curves) {
+  private static SectionStrength skin(Case c, CaseVoxels voxels) {
+    Cavities k = voxels.cavities();
+    double least = FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up()).skinBears();
+    return new SectionStrength(voxels.model().cavity(), k.of(), k.count(), c.plastisol(), least);
+  }
+
+  private static Feeding feeding(
+      Case c, CaseVoxels voxels, HeatCurves curves, SectionStrength skin) {
     Cavity cavity = voxels.model().cavity();
     FeedLaw law = FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up());
-    Cavities k = voxels.cavities();
     return new Feeding(
         cavity,
         curves,
         law,
         new Reservoir(cavity, voxels.mouth().direction(), (double) c.cavities() / c.drawn()),
         new Liquid(cavity, true),
-        new SectionStrength(cavity, k.of(), k.count(), c.plastisol(), law.skinBears()));
+        skin);
   }
 
   private static Flow flow(Feeding feeding, Shot shot) {

@@ -16,10 +16,11 @@ import java.util.Optional;
  * @param startTemperature °C before the shot
  * @param airTemperature °C round the block
  * @param airFilm W/m2 K on the outer faces, radiation included
- * @param contactConductance W/m2 K between plastisol and mould
+ * @param contactConductance W/m2 K between plastisol and mould, pressed on
  * @param warmSpots places that start warmer or cooler than the rest
  * @param inserts places of another material; later ones win
  * @param faces outer faces that lose heat otherwise than to the air, each side once at most
+ * @param shrunkOff W/m2 K that is left of the contact where the skin has left the wall
  */
 public record Block(
     MouldMaterial material,
@@ -31,7 +32,8 @@ public record Block(
     double contactConductance,
     List<WarmSpot> warmSpots,
     List<Insert> inserts,
-    List<Face> faces) {
+    List<Face> faces,
+    double shrunkOff) {
   public Block {
     warmSpots = List.copyOf(warmSpots);
     inserts = List.copyOf(inserts);
@@ -43,9 +45,12 @@ public record Block(
       throw new IllegalArgumentException(
           "wall and contact must be positive, the air film not less than 0");
     }
+    if (!(shrunkOff > 0) || shrunkOff > contactConductance) {
+      throw new IllegalArgumentException("shrunk off, there is less contact than pressed on");
+    }
   }
 
-  /** A block in the air on all sides. */
+  /** A block in the air on all sides; plastisol stays in contact. */
   public Block(
       MouldMaterial material,
       double wall,
@@ -66,7 +71,8 @@ public record Block(
         contactConductance,
         warmSpots,
         inserts,
-        List.of());
+        List.of(),
+        contactConductance);
   }
 
   /** What a side of the block loses its heat to: as stated, or the air. */

@@ -57,6 +57,10 @@ final class BlockReader {
     double air = or("air", Dimension.TEMPERATURE, COLDEST, 60, 23, "23 °C", "a workshop");
     double film = film("air_film", 0, 5000, materials.film("still-air"));
     double contact = film("contact", 10, 1e6, materials.film("contact"));
+    double off = film("contact_shrunk_off", 1, 1e6, materials.film("contact-shrunk-off"));
+    if (off > contact && table.has("contact_shrunk_off")) {
+      table.mistake("contact_shrunk_off", "shrunk off, there is less contact than pressed on");
+    }
     List<Block.WarmSpot> spots = new ArrayList<>();
     for (CaseTable t : table.list("warm_spot")) {
       double temperature = t.need("temperature", Dimension.TEMPERATURE, COLDEST, HOTTEST);
@@ -69,7 +73,17 @@ final class BlockReader {
     }
     List<Block.Face> faces = new FaceReader(up, air, materials, assumed).read(table.list("face"));
     return new Block(
-        materials.mould(material), wall, outer, start, air, film, contact, spots, inserts, faces);
+        materials.mould(material),
+        wall,
+        outer,
+        start,
+        air,
+        film,
+        contact,
+        spots,
+        inserts,
+        faces,
+        Math.min(off, contact));
   }
 
   private double film(String key, double low, double high, Ranged built) {

@@ -98,7 +98,8 @@ public final class CaseKeys {
         start            temperature before the shot
         air              temperature round it
         air_film         air and radiation on outer faces, as "9 W/m2K"
-        contact          conductance between plastisol and mould, as "2500 W/m2K"
+        contact          conductance between plastisol and mould, pressed on, as "2500 W/m2K"
+        contact_shrunk_off  what is left of it where the skin has left the wall
         warm_spot        places that start warmer or colder
         insert           places of another material
         face             outer faces cooled otherwise than by the air round the block

@@ -21,6 +21,9 @@ public final class ThermalState {
   /** °C per mould cell. */
   public final double[] mould;
 
+  /** m2 K/W that the contact at a cell's walls has become poorer by, per plastisol cell. */
+  public final float[] lostContact;
+
   /** J. */
   public final HeatLedger ledger = new HeatLedger();
 
@@ -28,6 +31,7 @@ public final class ThermalState {
   public ThermalState(VoxelModel model, HeatCurves curves, double shotTemperature) {
     int n = model.cavity().count();
     temperature = new double[n];
+    lostContact = new float[n];
     enthalpy = new double[n];
     Arrays.fill(temperature, shotTemperature);
     Arrays.fill(enthalpy, curves.enthalpy(shotTemperature));

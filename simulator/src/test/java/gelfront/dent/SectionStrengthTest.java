@@ -99,6 +99,19 @@ final class SectionStrengthTest {
   }
 
   @Test
+  void contactIsLostAsByAirAllRoundAndNoFurtherThanTold() {
+    float[] lost = new float[n];
+    int middle = bar.nearest(new Vec3(15e-3, 0, 0));
+    strength().lostContact(given(0.01), 1, lost);
+    double air = 0.01 * RADIUS / 2;
+    assertEquals(air / 0.028, lost[middle], 0.02 * air / 0.028);
+    strength().lostContact(given(0.01), 5e-4, lost);
+    assertEquals(5e-4, lost[middle], 1e-9);
+    strength().lostContact(given(0), 5e-4, lost);
+    assertEquals(0, lost[middle], 0);
+  }
+
+  @Test
   void theThinnestSideCounts() {
     double middle = inTheMiddle(strength().bears(core(3e-3, 0), given(0.08)));
     double aside = inTheMiddle(strength().bears(core(3e-3, 1.5e-3), given(0.08)));

@@ -18,6 +18,7 @@ import gelfront.voxelize.CavityBuilder;
 import gelfront.voxelize.Labelled;
 import gelfront.voxelize.MouldBuilder;
 import java.lang.management.ManagementFactory;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -43,6 +44,10 @@ class SplitStepperTest {
   }
 
   private static VoxelModel ball(MouldMaterial material, double spacing) {
+    return ball(material, spacing, 2000);
+  }
+
+  private static VoxelModel ball(MouldMaterial material, double spacing, double contact) {
     Cavity cavity =
         CavityBuilder.build(
             List.of(new Labelled(Cavity.Region.PART, Solids.sphere(Vec3.ZERO, 4e-3, 48))),
@@ -50,7 +55,7 @@ class SplitStepperTest {
             Optional.empty(),
             Progress.NONE);
     Block block =
-        new Block(material, 10e-3, Optional.empty(), 30, 20, 10, 2000, List.of(), List.of());
+        new Block(material, 10e-3, Optional.empty(), 30, 20, 10, contact, List.of(), List.of());
     return MouldBuilder.build(cavity, block, Solids.sphere(Vec3.ZERO, 4e-3, 48).box().grown(10e-3));
   }
 
@@ -73,6 +78,23 @@ class SplitStepperTest {
       assertTrue(s.ledger.plastisolGain() < 0);
       assertTrue(s.ledger.mouldGain() > 0);
     }
+  }
+
+  @Test
+  void lostContactLiesInSeriesWithWhatWasThere() {
+    HeatCurves curves = curves(20e3);
+    VoxelModel pressed = ball(ALUMINIUM, 0.5e-3, 2000);
+    ThermalState poorer = new ThermalState(pressed, curves, 165);
+    Arrays.fill(poorer.lostContact, (float) (1 / 400.0 - 1 / 2000.0));
+    SplitStepper stepper = new SplitStepper(pressed, curves, Workers.SERIAL);
+    for (int i = 0; i < 20; i++) {
+      stepper.step(poorer, 0.1 + 0.05 * poorer.time, MouthFilm.INSULATED);
+    }
+    ThermalState same = cool(ball(ALUMINIUM, 0.5e-3, 400), curves, Workers.SERIAL, 20);
+    assertArrayEquals(same.temperature, poorer.temperature, 1e-4);
+    ThermalState better = cool(pressed, curves, Workers.SERIAL, 20);
+    assertTrue(poorer.temperature[0] > better.temperature[0] + 1);
+    assertTrue(poorer.ledger.imbalance() < 1e-11);
   }
 
   @Test

@@ -147,6 +147,7 @@ final class MaterialTableTest {
   @Test
   void surfaces() {
     assertEquals(new Ranged(1000, 2500, 10000, "S28, C"), TABLE.film("contact"));
+    assertEquals(new Ranged(100, 500, 1000, "S28, C"), TABLE.film("contact-shrunk-off"));
     assertEquals(new Ranged(5, 9, 15, "C, M"), TABLE.film("still-air"));
   }
 

@@ -64,7 +64,8 @@ class SeveralCavitiesTest {
         2500,
         List.of(),
         List.of(),
-        faces);
+        faces,
+        2500);
   }
 
   private static Case setup(FeedSystem feed, Block block, Placement... copies) {

@@ -28,6 +28,7 @@ final class AssumedTest {
             "block: air",
             "block: air film",
             "block: contact",
+            "block: contact shrunk off",
             "block: material",
             "block: start",
             "gate: shape",

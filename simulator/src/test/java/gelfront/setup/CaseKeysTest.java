@@ -88,6 +88,7 @@ final class CaseKeysTest {
       air = "23 degC" #> "24 degC"
       air_film = "9 W/m2K" #> "10 W/m2K"
       contact = "2500 W/m2K" #> "2501 W/m2K"
+      contact_shrunk_off = "400 W/m2K" #> "401 W/m2K"
       [[block.warm_spot]]
       centre = [0, 0, 0] #> [1, 0, 0]
       radius = "3 mm" #> "4 mm"

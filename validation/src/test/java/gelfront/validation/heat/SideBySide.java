@@ -116,7 +116,8 @@ record SideBySide(Cavity cavity, Block block, Box box) {
             air.contactConductance(),
             List.of(),
             List.of(),
-            List.of(water));
+            List.of(water),
+            air.contactConductance());
     return new SideBySide(even.cavity, wet, new Box(low, box.max()));
   }
 
