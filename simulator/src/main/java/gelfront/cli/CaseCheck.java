@@ -6,13 +6,9 @@ import gelfront.finding.Amounts;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.mesh.MeshException;
-import gelfront.report.DentsGlb;
+import gelfront.report.Artifacts;
 import gelfront.report.FindingsJson;
 import gelfront.report.HtmlReport;
-import gelfront.report.PocketsCsv;
-import gelfront.report.SeriesCsv;
-import gelfront.report.VoxelsVti;
-import gelfront.result.ArtifactWriter;
 import gelfront.result.Provenance;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
@@ -25,7 +21,6 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -47,17 +42,6 @@ final class CaseCheck {
     this.flow = flow;
   }
 
-  /** Every file of a result that is made for people or other programs. */
-  static List<ArtifactWriter> artifacts() {
-    return List.of(
-        new HtmlReport(),
-        new FindingsJson(),
-        new PocketsCsv(),
-        new VoxelsVti(),
-        new SeriesCsv(),
-        new DentsGlb());
-  }
-
   /** What conduction alone says of a case: calculated, neither written nor printed. */
   Findings conductionAlone(Path caseFile) {
     LoadedCase loaded = CaseFile.read(caseFile);
@@ -77,7 +61,7 @@ final class CaseCheck {
     LoadedCase wanted = flow ? loaded : loaded.with(loaded.setup().numerics().withoutFlow());
     StoredRun run = calculate(caseFile, wanted);
     try {
-      ResultFolder.write(folder, run, artifacts());
+      ResultFolder.write(folder, run, Artifacts.all());
     } catch (IOException e) {
       throw cantWrite(folder, e);
     }

@@ -47,13 +47,23 @@ public final class CaseRunner {
    * @param voxels of this case; read only
    */
   public static Outcome run(Case c, CaseVoxels voxels, Workers workers, Progress progress) {
+    return run(c, voxels, workers, progress, Watch.NOBODY);
+  }
+
+  /**
+   * As above, watched.
+   *
+   * @param watch over the last shot
+   */
+  public static Outcome run(
+      Case c, CaseVoxels voxels, Workers workers, Progress progress, Watch watch) {
     ShotsInARow row = new ShotsInARow(c, voxels, workers);
     int shots = c.rhythm().shots();
     for (int k = 1; k < shots; k++) {
       String which = Quantities.say("shot %d of %d, ", k, shots);
       row.shoot((stage, f) -> progress.at(which + stage, f));
     }
-    row.shoot(progress);
+    row.shoot(progress, watch);
     return row.judged(progress);
   }
 }

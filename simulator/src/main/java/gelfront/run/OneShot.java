@@ -89,9 +89,14 @@ final class OneShot {
     stepper = new SplitStepper(model, curves, workers);
   }
 
-  /** Until all plastisol is firm. */
-  void run(Progress progress) {
+  /**
+   * Until all plastisol is firm.
+   *
+   * @param others who look on
+   */
+  void run(Progress progress, List<StepObserver> others) {
     List<StepObserver> watching = new ArrayList<>(List.of(set, firm, history, this::look));
+    watching.addAll(others);
     curve.ifPresent(watching::add);
     leaving.ifPresent(watching::add);
     steps = shotRun(watching).run(state, setup.plastisol().firm() - MIDDLES, LONGEST, progress);

@@ -39,9 +39,14 @@ public final class ShotsInARow {
 
   /** Fills the mould and lets the shot cool until all of it is firm. */
   public void shoot(Progress progress) {
+    shoot(progress, Watch.NOBODY);
+  }
+
+  /** As above, watched. */
+  public void shoot(Progress progress, Watch watch) {
     prepare(progress);
     shot = new OneShot(setup, voxels, workers, mould);
-    shot.run(progress);
+    shot.run(progress, watch.over(voxels));
   }
 
   /** What the shot in the mould comes to. */

@@ -11,6 +11,7 @@ import gelfront.result.StoredRun;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.PartLoader;
 import gelfront.setup.Statement;
+import gelfront.voxelize.CaseVoxels;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,10 +36,26 @@ public final class StoredRuns {
    */
   public static StoredRun run(
       LoadedCase loaded, Workers workers, Progress progress, Provenance provenance) {
+    return run(loaded, workers, progress, provenance, Watch.NOBODY);
+  }
+
+  /**
+   * As above, watched.
+   *
+   * @param watch over the shot
+   */
+  public static StoredRun run(
+      LoadedCase loaded, Workers workers, Progress progress, Provenance provenance, Watch watch) {
     long start = System.nanoTime();
     progress.check("reading the mesh", 0);
     PreparedMesh part = PartLoader.load(loaded.setup().part());
-    CaseRunner.Outcome o = CaseRunner.run(loaded.setup(), part.mesh(), workers, progress);
+    CaseRunner.Outcome o =
+        CaseRunner.run(
+            loaded.setup(),
+            CaseVoxels.of(loaded.setup(), part.mesh(), progress),
+            workers,
+            progress,
+            watch);
     List<String> cautions = new ArrayList<>(loaded.setup().warnings());
     if (!o.judgement().findings().amounts().injectorHoldsIt()) {
       cautions.add("The injector does not hold the shot with its top-up.");

@@ -34,6 +34,9 @@ public final class RemedyStudy {
   private final Progress progress;
   private final List<Remedies.Left> left = new ArrayList<>();
 
+  /** Of what was tried, by label. */
+  private final Map<String, List<Change>> changes = new LinkedHashMap<>();
+
   /**
    * @param level puts a job on the level that remedies are tried at
    */
@@ -57,6 +60,16 @@ public final class RemedyStudy {
     Map<Remedy, Line> lines = tried("remedies", shelf.remedies());
     Map<Remedy, Line> pairs = tried("pairs", pairs(lines, before.outcome().get().dentHigh()));
     return confirmed(asItIs, before, lines, pairs);
+  }
+
+  /**
+   * The design that a line is about, as a case of its own.
+   *
+   * @return empty for a line that this study has not tried
+   */
+  public Optional<LoadedCase> changed(Line line) {
+    return Optional.ofNullable(changes.get(line.label()))
+        .map(c -> Job.of(line.label(), base, c).loaded());
   }
 
   private Remedies nothingToDo(Job asItIs, Ran before) {
@@ -97,6 +110,7 @@ public final class RemedyStudy {
     Map<Remedy, Line> lines = new LinkedHashMap<>();
     for (int i = 0; i < ran.size(); i++) {
       Remedy r = can.get(i);
+      changes.put(r.label(), r.changes());
       Line line =
           new Line(
               r.effort(),

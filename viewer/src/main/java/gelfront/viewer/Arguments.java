@@ -12,22 +12,29 @@ import java.util.stream.Collectors;
  *
  * @param file mesh, case or result to open; absent: nothing yet
  * @param screenshot file for a picture of the window, which then closes by itself
+ * @param gallery folder for pictures of every view of the example, which then closes
  * @param mode what the picture is about; absent: what the window begins with
  */
-record Arguments(Optional<Path> file, Optional<Path> screenshot, Optional<Mode> mode) {
+record Arguments(
+    Optional<Path> file, Optional<Path> screenshot, Optional<Path> gallery, Optional<Mode> mode) {
   private static final String MODES =
       Arrays.stream(Mode.values()).map(Arguments::word).collect(Collectors.joining("|"));
 
   private static final String USAGE =
-      "usage: gelfront view [MESH|CASE|RESULT] [--screenshot FILE.png] [--show " + MODES + "]";
+      "usage: gelfront view [MESH|CASE|RESULT] [--screenshot FILE.png] [--show "
+          + MODES
+          + "] [--gallery FOLDER]";
 
   static Arguments of(String... args) throws ViewerException {
     Path file = null;
     Path screenshot = null;
+    Path gallery = null;
     Mode mode = null;
     for (int i = 0; i < args.length; i++) {
       if (args[i].equals("--screenshot") && i + 1 < args.length && screenshot == null) {
         screenshot = Path.of(args[++i]);
+      } else if (args[i].equals("--gallery") && i + 1 < args.length && gallery == null) {
+        gallery = Path.of(args[++i]);
       } else if (args[i].equals("--show") && i + 1 < args.length) {
         mode = mode(args[++i]);
       } else if (!args[i].startsWith("-") && file == null) {
@@ -37,7 +44,10 @@ record Arguments(Optional<Path> file, Optional<Path> screenshot, Optional<Mode> 
       }
     }
     return new Arguments(
-        Optional.ofNullable(file), Optional.ofNullable(screenshot), Optional.ofNullable(mode));
+        Optional.ofNullable(file),
+        Optional.ofNullable(screenshot),
+        Optional.ofNullable(gallery),
+        Optional.ofNullable(mode));
   }
 
   private static String word(Mode m) {

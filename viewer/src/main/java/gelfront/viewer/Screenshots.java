@@ -40,13 +40,18 @@ final class Screenshots {
   /** One picture, once all is there that is being calculated. */
   void save(Path file, Optional<Mode> mode)
       throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
-    while (busy() && !over.isDone()) {
-      Thread.sleep(LOOK_MS);
-    }
+    settle();
     if (mode.isPresent()) {
       SwingUtilities.invokeAndWait(() -> desk.choose(mode.get()));
     }
     write(take(), file);
+  }
+
+  /** Waits until nothing is calculated. */
+  void settle() throws InterruptedException, InvocationTargetException {
+    while (busy() && !over.isDone()) {
+      Thread.sleep(LOOK_MS);
+    }
   }
 
   private boolean busy() throws InterruptedException, InvocationTargetException {
@@ -55,8 +60,7 @@ final class Screenshots {
     return busy.join();
   }
 
-  private BufferedImage take()
-      throws InterruptedException, ExecutionException, InvocationTargetException {
+  BufferedImage take() throws InterruptedException, ExecutionException, InvocationTargetException {
     SwingUtilities.invokeAndWait(() -> {}); // what was shown last has reached the stage
     CompletableFuture<BufferedImage> canvas = stage.picture();
     CompletableFuture.anyOf(canvas, over).get();

@@ -84,10 +84,14 @@ public final class ViewerApp {
       Session session = new Session(background, SwingUtilities::invokeLater);
       Desk desk = open(session, stage, background);
       stage.startCanvas();
-      SwingUtilities.invokeLater(() -> first.ifPresent(session::take));
+      SwingUtilities.invokeLater(
+          () -> first.ifPresentOrElse(session::take, () -> desk.doings().recover()));
       try {
         if (a.screenshot().isPresent()) {
           new Screenshots(desk, stage, session, over).save(a.screenshot().get(), a.mode());
+        } else if (a.gallery().isPresent()) {
+          new Gallery(desk, new Screenshots(desk, stage, session, over), session)
+              .fill(a.gallery().get());
         } else {
           over.get();
         }
@@ -132,6 +136,7 @@ public final class ViewerApp {
                     @Override
                     public void windowClosing(WindowEvent e) {
                       remembered.bounds(desk.frame().getBounds());
+                      desk.doings().closes();
                       over.complete(true);
                     }
                   });

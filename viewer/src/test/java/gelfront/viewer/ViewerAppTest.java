@@ -40,6 +40,9 @@ class ViewerAppTest {
         new ArrayList<>(
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Dgelfront.home="
+                    + System.getProperty(
+                        "gelfront.home", System.getProperty("java.io.tmpdir") + "/gelfront-tests"),
                 "-cp",
                 System.getProperty("java.class.path"),
                 ViewerApp.class.getName()));
@@ -102,6 +105,24 @@ class ViewerAppTest {
     assertTrue(Files.exists(folder.resolve("x.png")));
     assertEquals(4, e.exitCode());
     assertEquals(bad + ": can't be written: there is no such folder", e.getMessage());
+  }
+
+  @Test
+  @Timeout(120)
+  void anEngineThatFailsEndsWithACodeAndOneLine() throws Exception {
+    Screen.needed();
+    Path ball = folder.resolve("ball");
+    ResultFolder.write(ball, StoredBall.run(), List.of());
+    ProcessBuilder builder = builder(ball.toString());
+    builder.environment().put("MESA_GL_VERSION_OVERRIDE", "2.0");
+
+    Process p = builder.start();
+
+    assertTrue(p.waitFor(100, TimeUnit.SECONDS));
+    assertEquals(1, p.exitValue());
+    String said = new String(p.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertTrue(said.contains("gelfront: the window failed: "), said);
+    assertTrue(!said.contains("\tat "), "no stack trace: " + said);
   }
 
   @Test

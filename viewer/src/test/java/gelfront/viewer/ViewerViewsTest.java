@@ -20,6 +20,7 @@ class ViewerViewsTest {
   @BeforeAll
   static void needsADisplay() throws IOException {
     Screen.needed();
+    System.setProperty("gelfront.home", folder.resolve("home").toString());
     ResultFolder.write(folder.resolve("ball"), StoredBall.run(), List.of());
   }
 

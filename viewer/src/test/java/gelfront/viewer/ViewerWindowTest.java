@@ -32,6 +32,7 @@ class ViewerWindowTest {
   @BeforeAll
   static void needsADisplay() throws IOException {
     Screen.needed();
+    System.setProperty("gelfront.home", folder.resolve("home").toString());
     ResultFolder.write(folder.resolve("ball"), StoredBall.run(), List.of());
   }
 

@@ -27,6 +27,7 @@ class ViewerWorkTest {
 
   @Test
   void theGateIsPlacedSizedCheckedAndSaved() throws Exception {
+    System.setProperty("gelfront.home", folder.resolve("home").toString());
     Path file = Cases.barCase(folder);
     try (Screen screen = new Screen(file.toString())) {
       screen.until(() -> feed(screen.picture()) > 0.01, "the sprue is drawn");

@@ -20,6 +20,7 @@ final class ActionBar extends JPanel {
   private final JButton redo;
   private final JButton check;
   private final JButton share;
+  private final JButton compare;
   private final JProgressBar bar = new JProgressBar(0, 1000);
   private final JLabel stage = new JLabel(" ");
 
@@ -30,6 +31,8 @@ final class ActionBar extends JPanel {
     void save();
 
     void share(JButton from);
+
+    void compare(JButton from);
 
     void settings(JButton from);
   }
@@ -61,6 +64,10 @@ final class ActionBar extends JPanel {
     middle.add(bar, BorderLayout.SOUTH);
     add(middle, BorderLayout.CENTER);
     JPanel right = new JPanel(new FlowLayout(FlowLayout.RIGHT, 6, 0));
+    compare = new JButton("Compare");
+    compare.setName("do compare");
+    compare.setToolTipText("Two designs side by side");
+    compare.addActionListener(e -> doing.compare(compare));
     share = new JButton("Share");
     share.setName("do share");
     share.setToolTipText("Picture, pictures all round, report");
@@ -69,6 +76,7 @@ final class ActionBar extends JPanel {
     settings.setName("do settings");
     settings.setToolTipText("Units, light or dark, the tour");
     settings.addActionListener(e -> doing.settings(settings));
+    right.add(compare);
     right.add(share);
     right.add(settings);
     add(right, BorderLayout.EAST);
@@ -93,6 +101,7 @@ final class ActionBar extends JPanel {
     check.setText(running ? "Stop" : "Check");
     check.setToolTipText(
         running ? "Stops at once" : "Calculates this design for good (Ctrl Enter)");
+    compare.setEnabled(session.result().isPresent());
     share.setEnabled(project || session.result().isPresent());
     bar.setVisible(running);
     session

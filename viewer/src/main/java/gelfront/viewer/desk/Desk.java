@@ -37,6 +37,9 @@ public final class Desk {
   private final JPanel side = new JPanel(new CardLayout());
   private final SetupPane setup;
   private final FindingsPane findings;
+  private final HelpPane help;
+  private final CurvePane curves;
+  private final TourPane tour;
   private final ActionBar actions;
   private final ModeBar modes;
   private final TimePane time;
@@ -44,7 +47,9 @@ public final class Desk {
   private final StripPane strip = new StripPane();
   private final PartHand hand;
   private final Doings doings;
+  private final Sharing sharing;
   private Mode shown = Mode.SETUP;
+  private boolean asking;
 
   public Desk(Session session, Stage stage, Backgrounds threads, Remembered remembered) {
     this.session = session;
@@ -52,9 +57,14 @@ public final class Desk {
     this.remembered = remembered;
     gaze = new Gaze(this::aspect, Stage.FIELD_OF_VIEW);
     scenes = new Scenes(session, stage, gaze, threads.drawing(), SwingUtilities::invokeLater);
+    sharing = new Sharing(session, stage, gaze, threads.reading(), frame);
     doings = new Doings(session, stage, remembered, this);
     setup = new SetupPane(session);
     findings = new FindingsPane(session, this::goTo);
+    help = new HelpPane(session);
+    curves = new CurvePane(gaze);
+    curves.show(null);
+    tour = new TourPane(frame.getContentPane(), remembered::toured);
     actions = new ActionBar(session, doings);
     modes = new ModeBar(gaze);
     time = new TimePane(gaze);
@@ -80,15 +90,24 @@ public final class Desk {
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     tabs.addTab("Set up", null, setup, "Gate, sprue, block, plastisol, shot");
     tabs.addTab("Findings", null, findings, "What came out");
+    tabs.addTab("What helps", null, help, "Remedies, gate sizes, shots in a row");
     tabs.setName("tabs");
     side.add(
-        new StartPane(remembered.recent(), doings::open, doings::example, session::open), "start");
+        new StartPane(
+            remembered.recent(), doings::open, doings::example, doings::tour, session::open),
+        "start");
     side.add(tabs, "work");
     side.setPreferredSize(new Dimension(300, 400));
     JPanel middle = new JPanel(new BorderLayout());
-    middle.add(modes, BorderLayout.NORTH);
+    JPanel head = new JPanel(new BorderLayout());
+    head.add(tour, BorderLayout.NORTH);
+    head.add(modes, BorderLayout.CENTER);
+    JPanel foot = new JPanel(new BorderLayout());
+    foot.add(time, BorderLayout.NORTH);
+    foot.add(curves, BorderLayout.CENTER);
+    middle.add(head, BorderLayout.NORTH);
     middle.add(picture(), BorderLayout.CENTER);
-    middle.add(time, BorderLayout.SOUTH);
+    middle.add(foot, BorderLayout.SOUTH);
     frame.add(actions, BorderLayout.NORTH);
     frame.add(side, BorderLayout.WEST);
     frame.add(middle, BorderLayout.CENTER);
@@ -128,6 +147,25 @@ public final class Desk {
 
   public JFrame frame() {
     return frame;
+  }
+
+  Sharing sharing() {
+    return sharing;
+  }
+
+  /** Light or dark, for now. */
+  public void dark(boolean dark) {
+    Theme.set(dark);
+  }
+
+  /** Ends the tour. */
+  public void endTour() {
+    tour.end();
+  }
+
+  /** Shows the tour from its first step. */
+  void tour() {
+    tour.begin();
   }
 
   /** What is said and done beside the panes. */
@@ -172,20 +210,41 @@ public final class Desk {
         setup.follow();
         findings.follow();
         scenes.setup();
+        doings.keepEdits();
       }
       case RESULT -> {
         shown = shown.ofAResult() ? shown : Mode.OPEN;
         modes.allow(session.project().isPresent(), true);
         hand.follow();
-        scenes.result(false);
+        if (session.other().isPresent()) {
+          scenes.compared();
+        } else {
+          scenes.result(false);
+        }
         findings.follow();
+        curves.show(session.result().orElse(null));
         tabs.setSelectedComponent(findings);
       }
       case OTHER -> scenes.compared();
+      case FREEZING -> {
+        shown = Mode.OPEN;
+        scenes.freezing();
+      }
+      case HELP -> tabs.setSelectedComponent(help);
+      case CHECK -> {
+        if (session.checking().isEmpty()) {
+          scenes.frozen();
+        }
+      }
       default -> {}
     }
     strip.say(session.message(), session.bad());
     actions.follow();
+    if (what != Session.What.FREEZING
+        && (what != Session.What.CHECK || asking != session.checking().isPresent())) {
+      asking = session.checking().isPresent();
+      help.follow();
+    }
     title();
   }
 
@@ -200,6 +259,7 @@ public final class Desk {
     findings.follow();
     tabs.setEnabledAt(0, session.project().isPresent());
     tabs.setSelectedIndex(result || session.project().isEmpty() ? 1 : 0);
+    curves.show(session.result().orElse(null));
     scenes.opened();
     doings.remember();
   }

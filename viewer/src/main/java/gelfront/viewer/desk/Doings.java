@@ -4,6 +4,7 @@ import gelfront.mesh.example.Examples;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.viewer.model.Units;
 import gelfront.viewer.scene.Stage;
+import gelfront.viewer.store.Recovery;
 import gelfront.viewer.store.Remembered;
 import gelfront.viewer.work.Opened;
 import gelfront.viewer.work.Project;
@@ -21,6 +22,7 @@ import javax.swing.JButton;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
+import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.TransferHandler;
 
@@ -32,6 +34,7 @@ public final class Doings implements ActionBar.Doing {
   private final Stage stage;
   private final Remembered remembered;
   private final Desk desk;
+  private final Recovery recovery = new Recovery(Remembered.folder());
 
   Doings(Session session, Stage stage, Remembered remembered, Desk desk) {
     this.session = session;
@@ -131,8 +134,8 @@ public final class Doings implements ActionBar.Doing {
 
   @Override
   public void share(JButton from) {
-    JPopupMenu menu = new JPopupMenu();
-    menu.show(from, 0, from.getHeight());
+    JPopupMenu menu = desk.sharing().menu();
+    menu.show(from, from.getWidth() - menu.getPreferredSize().width, from.getHeight());
   }
 
   @Override
@@ -143,6 +146,8 @@ public final class Doings implements ActionBar.Doing {
     menu.add(check("Temperatures in °F", u.fahrenheit(), on -> units(new Units(u.inch(), on))));
     menu.addSeparator();
     menu.add(check("Dark", remembered.dark(), this::dark));
+    menu.addSeparator();
+    menu.add(item("Tour", this::tour));
     menu.show(from, from.getWidth() - menu.getPreferredSize().width, from.getHeight());
   }
 
@@ -155,6 +160,65 @@ public final class Doings implements ActionBar.Doing {
     item.setName(label);
     item.addActionListener(e -> switched.to(item.isSelected()));
     return item;
+  }
+
+  private static JMenuItem item(String label, Runnable pressed) {
+    JMenuItem item = new JMenuItem(label);
+    item.setName(label);
+    item.addActionListener(e -> pressed.run());
+    return item;
+  }
+
+  /** The tour is about the example, unless something is open already. */
+  public void tour() {
+    if (session.opened().isEmpty()) {
+      example();
+    }
+    desk.tour();
+  }
+
+  @Override
+  public void compare(JButton from) {
+    JPopupMenu menu = new JPopupMenu();
+    JMenuItem keep = item("Keep this result beside the next one", session::keepForComparison);
+    keep.setEnabled(session.result().isPresent());
+    JMenuItem other = item("Open a result beside this one", this::openBeside);
+    other.setEnabled(session.result().isPresent());
+    JMenuItem one = item("One design again", () -> session.compareWith(null));
+    one.setEnabled(session.other().isPresent());
+    menu.add(keep);
+    menu.add(other);
+    menu.add(one);
+    menu.show(from, 0, from.getHeight());
+  }
+
+  private void openBeside() {
+    JFileChooser chooser = chooser("Open a result folder beside this one");
+    chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+    if (chooser.showOpenDialog(desk.frame()) == JFileChooser.APPROVE_OPTION) {
+      session.openBeside(chooser.getSelectedFile().toPath());
+    }
+  }
+
+  /** What is in no file yet survives a kill. */
+  void keepEdits() {
+    Optional<Project> p = session.project().filter(Project::unsaved);
+    if (p.isEmpty()) {
+      recovery.clear();
+      return;
+    }
+    var now = p.get().now();
+    recovery.keep(new Recovery.Edits(now.text(), now.folder(), p.get().file()));
+  }
+
+  /** Goes on with edits of a window that was killed. */
+  public void recover() {
+    recovery.lost().ifPresent(session::recover);
+  }
+
+  /** The window closes of itself: nothing is to be recovered. */
+  public void closes() {
+    recovery.clear();
   }
 
   private void units(Units u) {

@@ -1,5 +1,6 @@
 package gelfront.viewer.desk;
 
+import gelfront.base.Quantities;
 import gelfront.finding.Pocket;
 import gelfront.result.StoredRun;
 import gelfront.setup.LoadedCase;
@@ -16,6 +17,7 @@ import gelfront.viewer.work.Project;
 import gelfront.viewer.work.Quick;
 import gelfront.viewer.work.Session;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 
@@ -30,6 +32,9 @@ final class Scenes {
 
   /** Whether the eye has not yet been put where all of a newly opened part is seen. */
   private boolean homeless;
+
+  /** Whether a check's freezing is shown. */
+  private boolean live;
 
   private SkinMesh skin;
   private Project skinOf;
@@ -66,8 +71,9 @@ final class Scenes {
    */
   void result(boolean afresh) {
     StoredRun run = session.result().orElseThrow();
-    ResultShown shown = new ResultShown(run, end());
-    if (afresh || gaze.now().mode() == Mode.SETUP) {
+    ResultShown shown = one();
+    if (afresh || live || gaze.now().mode() == Mode.SETUP) {
+      live = false;
       double from = run.findings().pockets().stream().findFirst().map(Pocket::cutOff).orElse(0.0);
       gaze.begin(shown.extent(), Mode.OPEN, shown.scale(), from);
     } else {
@@ -77,17 +83,64 @@ final class Scenes {
     stage.show(shown);
   }
 
+  /** The freezing as far as a check has come, unless something else is looked at. */
+  void freezing() {
+    boolean free = session.result().isEmpty() || session.stale();
+    session
+        .freezing()
+        .filter(f -> free)
+        .ifPresent(
+            f -> {
+              ResultShown shown = new ResultShown(f.run(), f.scale());
+              if (!live) {
+                live = true;
+                gaze.begin(shown.extent(), Mode.OPEN, f.scale(), 0);
+              }
+              gaze.scaleTo(f.scale());
+              gaze.change(l -> l.atTime(f.time()));
+              stage.show(shown);
+            });
+  }
+
+  /** A check is over; where it left nothing the part is shown again. */
+  void frozen() {
+    if (live) {
+      live = false;
+      if (session.result().isEmpty()) {
+        gaze.choose(Mode.SETUP);
+      }
+    }
+  }
+
   /** Both designs on one time scale. */
   void compared() {
     if (session.result().isEmpty() || session.other().isEmpty()) {
       stage.compareNothing();
-      gaze.change(l -> l);
+      gaze.goHome();
       return;
     }
     gaze.scaleTo(end());
-    stage.show(new ResultShown(session.result().get(), end()));
-    stage.compare(new ResultShown(session.other().get(), end()));
+    stage.show(one());
+    stage.compare(new ResultShown(session.other().get(), end(), "Kept: " + said(session.other())));
     gaze.goHome();
+  }
+
+  private ResultShown one() {
+    String title = session.other().isEmpty() ? "" : "This one: " + said(session.result());
+    return new ResultShown(session.result().orElseThrow(), end(), title);
+  }
+
+  /** The deepest dent, in words short enough for half of a picture. */
+  private static String said(Optional<StoredRun> run) {
+    return run.map(StoredRun::findings)
+        .map(
+            f ->
+                f.pockets().stream()
+                    .flatMap(p -> p.dents().stream())
+                    .findFirst()
+                    .map(d -> "dent up to " + Quantities.mm(d.depthHigh()))
+                    .orElse("no dent"))
+        .orElse("");
   }
 
   private double end() {
@@ -104,7 +157,7 @@ final class Scenes {
     if (mode == Mode.SETUP) {
       setup();
     } else {
-      session.result().ifPresent(r -> stage.show(new ResultShown(r, end())));
+      session.result().ifPresent(r -> stage.show(one()));
     }
   }
 

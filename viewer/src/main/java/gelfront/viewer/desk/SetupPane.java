@@ -128,9 +128,11 @@ final class SetupPane extends JPanel {
           boolean fits = Form.fits(heading, loaded);
           heads.get(heading).setVisible(fits);
           for (FieldRow r : list) {
-            r.label().setVisible(fits);
-            r.input().setVisible(fits);
-            r.unit().setVisible(fits);
+            boolean lone = r.field().key().equals("gate.height");
+            boolean shown = fits && !(lone && r.field().shown(loaded, units).isEmpty());
+            r.label().setVisible(shown);
+            r.input().setVisible(shown);
+            r.unit().setVisible(shown);
             if (fits) {
               r.follow(loaded, units);
             }

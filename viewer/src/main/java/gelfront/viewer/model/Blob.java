@@ -12,7 +12,7 @@ import java.util.Set;
 
 /** The cells of one pocket as a closed, rounded body: their outer faces, corners evened out. */
 public final class Blob {
-  private static final int EVENED = 6;
+  private static final int EVENED = 10;
 
   private static final int[][] QUADS = {
     {0, 4, 6, 2}, {1, 3, 7, 5}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 2, 3, 1}, {4, 5, 7, 6}

@@ -103,6 +103,9 @@ public record FormField(
    * @throws IllegalArgumentException in words
    */
   public List<Change> changed(String typed, LoadedCase loaded, Units units) {
+    if (key.equals("gate.shape")) {
+      return shaped(typed, loaded);
+    }
     if (isChoice()) {
       return List.of(Change.word(key, typed));
     }
@@ -113,6 +116,16 @@ public record FormField(
     return key.startsWith("runner.") && !loaded.states("runner")
         ? List.of(set, runnerBeside(loaded))
         : List.of(set);
+  }
+
+  /** Only a rectangular section has a height, and needs one. */
+  private static List<Change> shaped(String shape, LoadedCase loaded) {
+    Change word = Change.word("gate.shape", shape);
+    if (!shape.equals("rectangular")) {
+      return List.of(word, new Change.Remove("gate.height"));
+    }
+    double size = loaded.stated("gate.size", Dimension.LENGTH).orElse(3e-3);
+    return List.of(word, Change.mm("gate.height", Math.round(0.5e4 * size) * 1e-4));
   }
 
   /** A runner has a size and a length: the one that wasn't typed. */

@@ -17,6 +17,7 @@ public final class ResultShown {
   private final Extent extent;
   private final double latest;
   private final double scale;
+  private final String title;
   private CellGrid grid;
 
   /**
@@ -24,6 +25,16 @@ public final class ResultShown {
    * @throws IllegalArgumentException if no cell is in it
    */
   public ResultShown(StoredRun run, double scale) {
+    this(run, scale, "");
+  }
+
+  /**
+   * As above, with words at its head.
+   *
+   * @param title which of two it is; empty: there is one alone
+   */
+  public ResultShown(StoredRun run, double scale, String title) {
+    this.title = title;
     this.run = run;
     this.extent = Extent.of(run.fields());
     this.latest = LateSlider.of(run.fields()).latest();
@@ -32,6 +43,11 @@ public final class ResultShown {
 
   public StoredRun run() {
     return run;
+  }
+
+  /** Which of two it is; empty: there is one alone. */
+  public String title() {
+    return title;
   }
 
   public Extent extent() {

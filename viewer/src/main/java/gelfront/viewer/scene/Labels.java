@@ -30,6 +30,7 @@ final class Labels {
   private final Node gui = new Node("labels");
   private final List<Label> labels = new ArrayList<>();
   private final float scale;
+  private Node title;
 
   /**
    * @param scale pixels of the screen for one of the window
@@ -90,15 +91,27 @@ final class Labels {
         new Image(Format.RGBA8, image.getWidth(), image.getHeight(), bytes, ColorSpace.Linear));
   }
 
+  /** At the head of its side of the picture. */
+  void title(String words) {
+    BufferedImage image = Plates.plain(words, scale);
+    title = new Node("title");
+    title.attachChild(picture(image, 0, -image.getHeight()));
+    gui.attachChild(title);
+  }
+
   void clear() {
     gui.detachAllChildren();
     labels.clear();
+    title = null;
   }
 
   /** Puts every label over its place as the camera sees it now, inside the camera's picture. */
   void place(Camera camera) {
     float left = camera.getViewPortLeft() * camera.getWidth();
     float right = camera.getViewPortRight() * camera.getWidth();
+    if (title != null) {
+      title.setLocalTranslation(left + 12 * scale, camera.getHeight() - 10 * scale, 0);
+    }
     for (Label l : labels) {
       Vector3f s = camera.getScreenCoordinates(l.at());
       float half = l.width() / 2f;

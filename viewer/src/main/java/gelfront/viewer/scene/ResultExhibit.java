@@ -256,6 +256,9 @@ final class ResultExhibit implements Exhibit {
   private void label(Look look, Labels labels) {
     labels.clear();
     axes.label(labels);
+    if (!shown.title().isEmpty()) {
+      labels.title(shown.title());
+    }
     for (Pocket p : shown.run().findings().pockets()) {
       Vec3 at = p.centre().times(1e3);
       boolean seen =

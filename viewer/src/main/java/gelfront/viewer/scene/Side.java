@@ -12,21 +12,27 @@ final class Side {
   private final ViewPort port;
   private final Node root;
   private final Labels labels;
+
+  /** The one that is there even where nothing is shown. */
+  private final boolean first;
+
   private volatile Exhibit shown;
 
   Side(ViewPort port, Node root, Node gui, Labels labels) {
     this.port = port;
     this.root = root;
     this.labels = labels;
+    this.first = port.isEnabled();
     gui.attachChild(labels.node());
   }
 
   /** A second one with a camera of its own; the engine moves the first one's scene alone. */
-  static Side beside(RenderManager manager, Camera like, Node gui, Labels labels) {
+  static Side beside(
+      RenderManager manager, Camera like, Node gui, Labels labels, ColorRGBA ground) {
     Node root = new Node("second");
     ViewPort port = manager.createMainView("second", like.clone());
-    port.setClearFlags(false, false, false);
-    port.setBackgroundColor(ColorRGBA.BlackNoAlpha);
+    port.setClearFlags(true, true, true);
+    port.setBackgroundColor(ground);
     port.attachScene(root);
     port.setEnabled(false);
     return new Side(port, root, gui, labels);
@@ -49,7 +55,7 @@ final class Side {
     }
     shown = exhibit;
     labels.clear();
-    port.setEnabled(exhibit != null || port.isClearColor());
+    port.setEnabled(exhibit != null || first);
     if (exhibit != null) {
       root.attachChild(exhibit.node());
     }

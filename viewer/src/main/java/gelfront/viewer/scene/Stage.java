@@ -208,7 +208,8 @@ public final class Stage extends SimpleApplication {
     float scale = (float) canvas().getGraphicsConfiguration().getDefaultTransform().getScaleX();
     viewPort.setBackgroundColor(BACKGROUND);
     Side first = new Side(viewPort, rootNode, guiNode, new Labels(assetManager, scale));
-    Side second = Side.beside(renderManager, cam, guiNode, new Labels(assetManager, scale));
+    Side second =
+        Side.beside(renderManager, cam, guiNode, new Labels(assetManager, scale), BACKGROUND);
     second.occupy(0.5f, 1);
     sides = List.of(first, second);
     fit();

@@ -38,9 +38,12 @@ public final class Remembered {
     return r;
   }
 
-  /** {@code GELFRONT_HOME}, or {@code .gelfront} in the user's own folder. */
+  /**
+   * Property {@code gelfront.home}, {@code GELFRONT_HOME}, or {@code .gelfront} in the user's own
+   * folder.
+   */
   public static Path folder() {
-    String home = System.getenv("GELFRONT_HOME");
+    String home = System.getProperty("gelfront.home", System.getenv("GELFRONT_HOME"));
     return home == null || home.isBlank()
         ? Path.of(System.getProperty("user.home"), ".gelfront")
         : Path.of(home);
@@ -67,6 +70,12 @@ public final class Remembered {
 
   public void dark(boolean dark) {
     values.setProperty("dark", Boolean.toString(dark));
+    save();
+  }
+
+  /** The tour has been seen. */
+  public void toured() {
+    values.setProperty("toured", "true");
     save();
   }
 

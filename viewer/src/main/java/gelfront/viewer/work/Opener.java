@@ -17,6 +17,7 @@ import gelfront.setup.LoadedCase;
 import gelfront.setup.PartLoader;
 import gelfront.setup.PartShape;
 import gelfront.setup.StarterGuess;
+import gelfront.viewer.store.Recovery;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -113,6 +114,20 @@ public final class Opener {
     notes.add("Guessed " + guess.words() + ": look it over.");
     Project project = new Project(loaded, part.mesh(), Optional.empty(), "");
     return new Opened.ACase(project, Optional.of(sized), notes);
+  }
+
+  /** A case that was changed and not saved. */
+  static Opened recovered(Recovery.Edits edits) {
+    String name = edits.file().map(f -> f.getFileName().toString()).orElse("recovered.toml");
+    Path shown = edits.file().orElse(edits.folder());
+    try {
+      LoadedCase loaded = CaseFile.parse(name, edits.text(), edits.folder());
+      TriangleMesh part = PartLoader.load(loaded.setup().part()).mesh();
+      Project project = new Project(loaded, part, edits.file(), "");
+      return new Opened.ACase(project, Optional.empty(), List.of());
+    } catch (RuntimeException e) {
+      return new Opened.Nothing(shown, words(e));
+    }
   }
 
   private static Opened broken(Path file, TriangleMesh mesh, MeshException e) {

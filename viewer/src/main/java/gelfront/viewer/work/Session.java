@@ -1,6 +1,8 @@
 package gelfront.viewer.work;
 
 import gelfront.base.CancelledException;
+import gelfront.base.Progress;
+import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.result.StoredRun;
 import gelfront.run.StoredRuns;
@@ -8,6 +10,7 @@ import gelfront.setup.CaseException;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.Mistake;
+import gelfront.viewer.store.Recovery;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,6 +41,10 @@ public final class Session {
     OTHER,
     /** A check is going on, has moved, or is over. */
     CHECK,
+    /** The freezing has gone on in a check. */
+    FREEZING,
+    /** There is another answer to what helps. */
+    HELP,
     /** There is something to be said. */
     MESSAGE
   }
@@ -53,6 +60,8 @@ public final class Session {
   private String resultText = "";
   private StoredRun other;
   private Progressing checking;
+  private Freezing.Moment freezing;
+  private Help help;
   private String message = "";
   private boolean bad;
 
@@ -122,6 +131,18 @@ public final class Session {
     return result != null && project != null && !project.now().text().equals(resultText);
   }
 
+  /** The part as it freezes while it is checked; empty when no check is going on. */
+  public Optional<LiveFreezing> freezing() {
+    return checking == null || freezing == null
+        ? Optional.empty()
+        : Optional.of(LiveFreezing.of(freezing, verdict));
+  }
+
+  /** The newest answer to what helps. */
+  public Optional<Help> help() {
+    return Optional.ofNullable(help);
+  }
+
   /** The second design's result. */
   public Optional<StoredRun> other() {
     return Optional.ofNullable(other);
@@ -150,6 +171,42 @@ public final class Session {
             });
   }
 
+  /** Opens a result beside the one that is shown. */
+  public void openBeside(Path folder) {
+    threads
+        .reading()
+        .execute(
+            () -> {
+              Opened o = Opener.open(folder);
+              ui.execute(
+                  () -> {
+                    if (o instanceof Opened.AResult r) {
+                      compareWith(r.run());
+                    } else {
+                      complain(folder + ": is no result folder");
+                    }
+                  });
+            });
+  }
+
+  /** Goes on with edits that a window left which ended unexpectedly. */
+  public void recover(Recovery.Edits edits) {
+    threads
+        .reading()
+        .execute(
+            () -> {
+              Opened o = Opener.recovered(edits);
+              ui.execute(
+                  () -> {
+                    take(o);
+                    if (project != null) {
+                      say("Your last changes were not saved: here they are again.");
+                      tell(What.CASE);
+                    }
+                  });
+            });
+  }
+
   /** Goes on with what was opened; for work that was kept from an earlier time, too. */
   public void take(Opened o) {
     if (o instanceof Opened.Nothing n) {
@@ -161,6 +218,7 @@ public final class Session {
     result = null;
     other = null;
     project = null;
+    help = null;
     if (o instanceof Opened.ACase c) {
       project = c.project();
       say(c.notes().isEmpty() ? "" : String.join(" ", c.notes()));
@@ -291,15 +349,67 @@ public final class Session {
       quick.stop(); // it would only take turns with the check
     }
     Progressing p = new Progressing(() -> ui.execute(() -> tell(What.CHECK)));
+    begin(p);
+    threads.check().execute(() -> calculate(loaded, p));
+  }
+
+  private void begin(Progressing p) {
     checking = p;
+    freezing = null;
     say("");
     tell(What.CHECK);
-    threads.check().execute(() -> calculate(loaded, p));
+  }
+
+  /** What is asked about a design, on a thread of its own. */
+  public interface Asking {
+    Help answer(LoadedCase loaded, TriangleMesh part, Backgrounds threads, Progress progress);
+  }
+
+  /** Asks what helps; goes on like a check, and is stopped like one. */
+  public void ask(String what, Asking asking) {
+    if (project == null || checking != null) {
+      return;
+    }
+    LoadedCase loaded = project.now();
+    TriangleMesh part = project.part();
+    Progressing p = new Progressing(() -> ui.execute(() -> tell(What.CHECK)));
+    quick.stop();
+    begin(p);
+    threads.check().execute(() -> answer(p, loaded, part, asking));
+  }
+
+  private void answer(Progressing p, LoadedCase loaded, TriangleMesh part, Asking asking) {
+    try {
+      Help h = asking.answer(loaded, part, threads, p.plain());
+      ui.execute(() -> answered(p, h));
+    } catch (CancelledException e) {
+      ui.execute(() -> over(p, "Stopped.", false));
+    } catch (IllegalArgumentException e) { // in words: there is nothing to size
+      ui.execute(() -> over(p, String.valueOf(e.getMessage()), true));
+    } catch (RuntimeException | OutOfMemoryError e) {
+      ui.execute(() -> over(p, Quick.words(e, loaded), true));
+    }
+  }
+
+  private void answered(Progressing p, Help h) {
+    if (checking == p) {
+      help = h;
+      over(p, "", false);
+      tell(What.HELP);
+      askQuick();
+    }
   }
 
   private void calculate(LoadedCase loaded, Progressing p) {
     try {
-      StoredRun run = StoredRuns.run(loaded, threads.workers(), p, Runs.provenance());
+      StoredRun run =
+          StoredRuns.run(
+              loaded,
+              threads.workers(),
+              p,
+              Runs.provenance(),
+              new Freezing(
+                  loaded.setup().plastisol().noFlow(), m -> ui.execute(() -> freezes(p, m))));
       ui.execute(() -> checked(p, loaded, run));
     } catch (CancelledException e) {
       ui.execute(() -> over(p, "Stopped.", false));
@@ -308,12 +418,21 @@ public final class Session {
     }
   }
 
+  private void freezes(Progressing p, Freezing.Moment m) {
+    if (checking == p) {
+      freezing = m;
+      tell(What.FREEZING);
+    }
+  }
+
   private void checked(Progressing p, LoadedCase loaded, StoredRun run) {
     if (checking == p) {
       result = run;
       resultText = loaded.text();
-      over(p, "", false);
+      checking = null;
       tell(What.RESULT);
+      say("");
+      tell(What.CHECK);
     }
   }
 

@@ -77,6 +77,18 @@ class FormTest {
   }
 
   @Test
+  void aRectangularGateComesWithAHeightAndLosesItAgain() {
+    FormField shape = field("gate.shape");
+    LoadedCase flat = loaded.with(shape.changed("rectangular", loaded, Units.METRIC));
+    assertEquals("1.5", field("gate.height").shown(flat, Units.METRIC));
+
+    LoadedCase round = flat.with(shape.changed("round", flat, Units.METRIC));
+
+    assertEquals("round", shape.shown(round, Units.METRIC));
+    assertEquals("", field("gate.height").shown(round, Units.METRIC));
+  }
+
+  @Test
   void whatCanNotBeIsRefusedByTheCasesOwnRules() {
     FormField hot = field("shot.temperature");
 

@@ -1,0 +1,158 @@
+package gelfront.viewer.desk;
+
+import gelfront.answer.Ran;
+import gelfront.answer.Remedies;
+import gelfront.answer.Sizing;
+import gelfront.base.Quantities;
+import gelfront.report.RemediesFiles;
+import gelfront.setup.LoadedCase;
+import gelfront.viewer.work.Help;
+import gelfront.viewer.work.Session;
+import java.awt.BorderLayout;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingUtilities;
+
+/** "What helps?": remedies, sizes and shots in a row; one press makes a proposed design. */
+final class HelpPane extends JPanel {
+  private static final long serialVersionUID = 1;
+  private final transient Session session;
+  private final JPanel column = new Column(null);
+  private final List<JButton> asks = new ArrayList<>();
+
+  HelpPane(Session session) {
+    super(new BorderLayout());
+    this.session = session;
+    JScrollPane scroll = new JScrollPane(column);
+    scroll.setBorder(null);
+    scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    add(scroll);
+    ask(
+        "help remedies",
+        "What can I do about it?",
+        "Tries recipe, file work and redesign; minutes",
+        Help::remedies);
+    ask(
+        "help sizes",
+        "How wide must the gate be?",
+        "Finds the smallest gate without a dent; minutes",
+        Help::sizes);
+    ask(
+        "help shots",
+        "Shots in a row",
+        "How the warming mould changes the part; minutes",
+        Help::shots);
+    follow();
+  }
+
+  private void ask(String name, String label, String tip, Session.Asking asking) {
+    JButton b = Ui.button(name, label, tip, () -> session.ask(label, asking));
+    b.setAlignmentX(LEFT_ALIGNMENT);
+    asks.add(b);
+  }
+
+  void follow() {
+    column.removeAll();
+    Ui.padded(column, 10, 10, 10, 10);
+    for (JButton b : asks) {
+      b.setEnabled(session.project().isPresent() && session.checking().isEmpty());
+      column.add(b);
+      column.add(Ui.gap(6));
+    }
+    session.help().ifPresent(this::answer);
+    SwingUtilities.invokeLater(() -> column.scrollRectToVisible(new Rectangle(1, 1)));
+    column.revalidate();
+    column.repaint();
+  }
+
+  private void answer(Help h) {
+    if (h instanceof Help.OfRemedies r) {
+      verdict(r.answer().verdict());
+      remedies(r);
+    } else if (h instanceof Help.OfSizes s) {
+      verdict(s.answer().verdict());
+      sizes(s);
+    } else if (h instanceof Help.OfShots s) {
+      column.add(Ui.gap(6));
+      ShotsPane strip = new ShotsPane(s.answer());
+      column.add(strip.words());
+      column.add(strip);
+    }
+  }
+
+  private void verdict(String words) {
+    var t = Ui.text(words);
+    t.setFont(t.getFont().deriveFont(Font.BOLD));
+    column.add(Ui.gap(6));
+    column.add(t);
+  }
+
+  private void remedies(Help.OfRemedies r) {
+    List<Remedies.Line> lines = new ArrayList<>(r.answer().lines());
+    lines.addAll(r.answer().pairs());
+    for (int i = 0; i < lines.size(); i++) {
+      Remedies.Line l = lines.get(i);
+      List<String> cells = RemediesFiles.cells(r.answer(), l);
+      boolean cures = Remedies.Line.cures(l.best(), r.answer().visible()) && l.doubt().isEmpty();
+      String dent = cells.get(2).isEmpty() ? cells.get(1) + " (quick)" : cells.get(2);
+      String facts = "dent " + dent + ", opens " + cells.get(3) + ". " + cells.get(6);
+      proposal(l.label(), facts, cures, r.designs().get(i));
+    }
+    r.answer()
+        .notRun()
+        .forEach(n -> column.add(Ui.text("Not tried: " + n.label() + ": " + n.why())));
+  }
+
+  private void sizes(Help.OfSizes s) {
+    List<Sizing.Choice> choices = s.answer().best().map(Sizing.Place::choices).orElse(List.of());
+    for (int i = 0; i < choices.size(); i++) {
+      Sizing.Choice c = choices.get(i);
+      boolean holds = c.holds(s.answer().visible());
+      String facts = "sprue " + Quantities.mm(c.sprue()) + ", dent " + dent(c.normal());
+      Optional<LoadedCase> design =
+          i < s.designs().size() ? Optional.of(s.designs().get(i)) : Optional.empty();
+      proposal("Gate " + c.gateWords() + " (" + c.label() + ")", facts, holds, design);
+    }
+  }
+
+  private static String dent(Ran ran) {
+    return ran.outcome().map(o -> Quantities.mm(o.dentHigh())).orElse("no result");
+  }
+
+  private void proposal(String label, String facts, boolean good, Optional<LoadedCase> design) {
+    JPanel row = new JPanel(new BorderLayout(6, 0));
+    row.setAlignmentX(LEFT_ALIGNMENT);
+    row.setBorder(
+        BorderFactory.createCompoundBorder(
+            BorderFactory.createEmptyBorder(6, 0, 0, 0),
+            BorderFactory.createCompoundBorder(
+                BorderFactory.createMatteBorder(0, 5, 0, 0, new Color(good ? 0x2F9E6E : 0x8A939B)),
+                BorderFactory.createEmptyBorder(2, 8, 2, 0))));
+    JPanel words = new Column(null);
+    var head = Ui.text(label);
+    head.setFont(head.getFont().deriveFont(Font.BOLD));
+    words.add(head);
+    words.add(Ui.text((good ? "Cures it: " : "") + facts));
+    row.add(words, BorderLayout.CENTER);
+    JPanel east = new JPanel(new BorderLayout());
+    JButton use =
+        Ui.button(
+            "use",
+            "Use",
+            "Makes this design; Undo takes it back",
+            () -> session.become(design.get()));
+    use.setEnabled(design.isPresent());
+    east.add(use, BorderLayout.NORTH);
+    row.add(east, BorderLayout.EAST);
+    column.add(row);
+  }
+}
