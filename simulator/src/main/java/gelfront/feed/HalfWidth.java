@@ -132,13 +132,20 @@ final class HalfWidth {
       int c = queue[head];
       for (int f = cavity.faces(c) - 1; f >= 0; f--) {
         int to = cavity.across(c, f);
-        if (depth[to] > 0 && width[to] == 0 && squared(to, source[c]) <= reach) {
+        boolean free = depth[to] > 0 && width[to] == 0 && enters(source[c], to);
+        if (free && squared(to, source[c]) <= reach) {
           width[to] = (short) v;
           source[to] = source[c];
           queue[tail++] = to;
         }
       }
     }
+  }
+
+  /** A gate's width is its own, however far the balls beside it reach into a short one. */
+  private boolean enters(int from, int to) {
+    byte gate = (byte) Cavity.Region.GATE.ordinal();
+    return cavity.region()[to] != gate || cavity.region()[from] == gate;
   }
 
   /** Walks from narrow to wide; a cell may be one wider than the cell that it is reached from. */

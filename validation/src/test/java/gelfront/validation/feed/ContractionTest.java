@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
  * Resistance of a short round land between wider tubes, over Poiseuille's of the land alone,
  * against axisymmetric Stokes flow: FreeFem++ 4.11, P2-P1, short_contraction.edp; meshes n = 1 and
  * 2 agree within 0.1 %. Sampson's orifice (1891, from memory), 1 + 3 pi R / (8 L), gives 0 to 5 %
- * more where the tubes are three times as wide. Every cell is a block of its own.
+ * more where the tubes are three times as wide. Every cell is a block of its own, but where told.
  */
 final class ContractionTest {
   private static final Vec3 ALONG_X = new Vec3(1, 0, 0);
@@ -24,6 +24,18 @@ final class ContractionTest {
   private static final int ROUNDS = 4;
 
   private static final double TENTH = 0.1;
+
+  /** Bore, land, tubes' width and voxel, mm. */
+  private static final double[][] LANDS = {
+    {3, 3, 10, 0.35},
+    {4, 3, 10, 0.4},
+    {6, 6, 10, 0.7},
+    {3, 6, 10, 0.4},
+    {4, 1.5, 8, 0.45},
+    {6, 3, 20, 0.6},
+    {3, 1, 10, 0.35},
+    {5, 2, 10, 0.55}
+  };
 
   private static Contraction of(double bore, double land, double wide, double dx, Vec3 along) {
     return new Contraction(1e-3 * bore, 1e-3 * land, 1e-3 * wide, 1e-3 * dx, along, false);
@@ -96,6 +108,22 @@ final class ContractionTest {
   void withoutACourseResistanceIsHalfOfStokes() throws IOException {
     double alone = of(3, 3, 10, 0.4, ALONG_X).resistance(1);
     assertTrue(alone < 0.55 * stokes(3, 3, 10), "first round " + alone);
+  }
+
+  /** As the tool calculates them: in cubes of up to eight cells, fine ones in and near the land. */
+  @Test
+  void onBlocks() throws IOException {
+    for (Vec3 along : new Vec3[] {ALONG_X, INCLINED}) {
+      for (double[] d : LANDS) {
+        boolean threeCells = d[0] == 5 && along.equals(ALONG_X);
+        Contraction c =
+            new Contraction(1e-3 * d[0], 1e-3 * d[1], 1e-3 * d[2], 1e-3 * d[3], along, true);
+        double want = stokes(d[0], d[1], d[2]);
+        double tolerance = threeCells ? 1.2 * TENTH : 0.8 * TENTH;
+        String what = d[0] + " x " + d[1] + " between " + d[2] + " along " + along;
+        assertEquals(want, c.resistance(ROUNDS), tolerance * want, what);
+      }
+    }
   }
 
   /** Nothing narrows or turns in a straight tube: it keeps the resistance that it had. */
