@@ -47,6 +47,7 @@ public final class Main {
     CommandLine line =
         new CommandLine(new Gelfront(console))
             .addSubcommand(new CalibrateCommand(console))
+            .addSubcommand(new CavityCommand(console))
             .addSubcommand(new CheckCommand(console))
             .addSubcommand(new InspectCommand(console))
             .addSubcommand(new DemoCommand(console))
