@@ -7,9 +7,12 @@ import gelfront.feed.Mobility;
 import gelfront.feed.Suction;
 import gelfront.grid.Cavity;
 import gelfront.material.ViscosityCurve;
+import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.voxelize.CavityBuilder;
+import gelfront.voxelize.Closer;
+import gelfront.voxelize.Filing;
 import gelfront.voxelize.Labelled;
 import gelfront.voxelize.Mouth;
 import java.util.Arrays;
@@ -41,12 +44,23 @@ final class Contraction {
    * @param gathered false: every cell is a block of its own
    */
   Contraction(double bore, double land, double wide, double dx, Vec3 along, boolean gathered) {
+    this(bore, land, wide, dx, 1, along, gathered);
+  }
+
+  /**
+   * As above, with smaller cells in and about the land.
+   *
+   * @param dx of the small cells
+   * @param factor voxels over them
+   */
+  Contraction(
+      double bore, double land, double wide, double dx, int factor, Vec3 along, boolean gathered) {
     this.bore = bore;
     this.land = land;
     this.wide = wide;
     this.along = along;
     depth = 1.25 * wide;
-    cavity = cavity(dx);
+    cavity = cavity(dx, factor);
     liquid = new Liquid(cavity, gathered);
     flowing = new boolean[cavity.count()];
     temperature = new double[cavity.count()];
@@ -57,15 +71,21 @@ final class Contraction {
     suction = new Suction(cavity);
   }
 
-  private Cavity cavity(double dx) {
+  private Cavity cavity(double dx, int factor) {
     Vec3 mouth = at(-depth);
     List<Labelled> solids =
         List.of(
             tube(Cavity.Region.SPRUE, -depth, 0, wide),
             tube(Cavity.Region.GATE, -1e-4, land + 1e-4, bore),
             tube(Cavity.Region.PART, land, land + depth, wide));
+    Box about = solids.get(1).mesh().box().grown(0.5 * bore);
     return CavityBuilder.build(
-        solids, dx, Optional.of(new Mouth(mouth, along.times(-1), wide / 2)), Progress.NONE);
+        solids,
+        factor * dx,
+        factor == 1 ? Closer.NONE : new Closer(factor, List.of(about)),
+        Optional.of(new Mouth(mouth, along.times(-1), wide / 2)),
+        Filing.NONE,
+        Progress.NONE);
   }
 
   private Labelled tube(Cavity.Region region, double from, double to, double across) {
@@ -78,7 +98,7 @@ final class Contraction {
   }
 
   private double along(int cell) {
-    return cavity.grid().centre(cavity.cells()[cell]).dot(along);
+    return cavity.centre(cell).dot(along);
   }
 
   /** Resistance after some rounds of mobility and suction, over Poiseuille's of the land alone. */

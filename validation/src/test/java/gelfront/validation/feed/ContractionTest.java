@@ -126,6 +126,20 @@ final class ContractionTest {
     }
   }
 
+  /** As the tool calculates gates: small cells in and about the land, voxels of twice the edge. */
+  @Test
+  void inCellsOfTwoSizes() throws IOException {
+    for (Vec3 along : new Vec3[] {ALONG_X, INCLINED}) {
+      for (double[] d : LANDS) {
+        Contraction c =
+            new Contraction(1e-3 * d[0], 1e-3 * d[1], 1e-3 * d[2], 1e-3 * d[3], 2, along, true);
+        double want = stokes(d[0], d[1], d[2]);
+        String what = d[0] + " x " + d[1] + " between " + d[2] + " along " + along;
+        assertEquals(want, c.resistance(ROUNDS), 0.8 * TENTH * want, what);
+      }
+    }
+  }
+
   /** Nothing narrows or turns in a straight tube: it keeps the resistance that it had. */
   @Test
   void aStraightTubeStaysPoiseuilles() {
