@@ -26,7 +26,7 @@ exit /b %ERRORLEVEL%
 :view
 set "JAR=%HERE%viewer\target\viewer-0.1.0-SNAPSHOT.jar"
 if not exist "%JAR%" call :build viewer || exit /b 1
-"%JAVA%" -Xmx1g %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%viewer\target\lib\*" gelfront.viewer.ViewerApp %2 %3 %4 %5 %6
+"%JAVA%" -Xmx2g %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%viewer\target\lib\*" gelfront.viewer.ViewerApp %2 %3 %4 %5 %6
 exit /b %ERRORLEVEL%
 
 :build

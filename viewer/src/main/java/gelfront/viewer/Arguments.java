@@ -14,27 +14,35 @@ import java.util.stream.Collectors;
  * @param screenshot file for a picture of the window, which then closes by itself
  * @param gallery folder for pictures of every view of the example, which then closes
  * @param mode what the picture is about; absent: what the window begins with
+ * @param timing whether the picture is timed, instead
  */
 record Arguments(
-    Optional<Path> file, Optional<Path> screenshot, Optional<Path> gallery, Optional<Mode> mode) {
+    Optional<Path> file,
+    Optional<Path> screenshot,
+    Optional<Path> gallery,
+    Optional<Mode> mode,
+    boolean timing) {
   private static final String MODES =
       Arrays.stream(Mode.values()).map(Arguments::word).collect(Collectors.joining("|"));
 
   private static final String USAGE =
       "usage: gelfront view [MESH|CASE|RESULT] [--screenshot FILE.png] [--show "
           + MODES
-          + "] [--gallery FOLDER]";
+          + "] [--gallery FOLDER] [--timing]";
 
   static Arguments of(String... args) throws ViewerException {
     Path file = null;
     Path screenshot = null;
     Path gallery = null;
     Mode mode = null;
+    boolean timing = false;
     for (int i = 0; i < args.length; i++) {
       if (args[i].equals("--screenshot") && i + 1 < args.length && screenshot == null) {
         screenshot = Path.of(args[++i]);
       } else if (args[i].equals("--gallery") && i + 1 < args.length && gallery == null) {
         gallery = Path.of(args[++i]);
+      } else if (args[i].equals("--timing")) {
+        timing = true;
       } else if (args[i].equals("--show") && i + 1 < args.length) {
         mode = mode(args[++i]);
       } else if (!args[i].startsWith("-") && file == null) {
@@ -47,7 +55,8 @@ record Arguments(
         Optional.ofNullable(file),
         Optional.ofNullable(screenshot),
         Optional.ofNullable(gallery),
-        Optional.ofNullable(mode));
+        Optional.ofNullable(mode),
+        timing);
   }
 
   private static String word(Mode m) {

@@ -47,7 +47,12 @@ public final class ViewerApp {
   static int run(PrintStream err, String... args) {
     ENGINE_LOG.setLevel(Level.SEVERE);
     try {
-      new ViewerApp().show(Arguments.of(args));
+      Arguments a = Arguments.of(args);
+      if (a.timing()) {
+        time(err);
+      } else {
+        new ViewerApp().show(a);
+      }
       return 0;
     } catch (ViewerException e) {
       err.println("gelfront: " + e.getMessage());
@@ -58,6 +63,15 @@ public final class ViewerApp {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return ViewerException.FAULT;
+    }
+  }
+
+  private static void time(PrintStream out) throws ViewerException, InterruptedException {
+    requireDisplay();
+    try {
+      new WindowTiming(out).run();
+    } catch (ExecutionException | InvocationTargetException e) {
+      throw fault(e.getCause());
     }
   }
 

@@ -4,6 +4,8 @@ import gelfront.finding.Amounts;
 import gelfront.finding.Fed;
 import gelfront.finding.Findings;
 import gelfront.finding.Severity;
+import gelfront.mesh.TriangleMesh;
+import gelfront.result.Fields;
 import gelfront.result.Health;
 import gelfront.result.Inputs;
 import gelfront.result.Provenance;
@@ -25,19 +27,23 @@ public record LiveFreezing(StoredRun run, double time, double scale) {
 
   static LiveFreezing of(Freezing.Moment m, Quick.Verdict expected) {
     double sets = expected.findings().map(Findings::partSets).orElse(ABOUT);
-    StoredRun run =
-        new StoredRun(
-            "",
-            "",
-            new Inputs(List.of(), List.of()),
-            nothing(),
-            new Series(new double[0], List.of()),
-            new Health(List.of()),
-            List.of(),
-            new Provenance("", "", "", 0),
-            m.fields(),
-            m.surface());
+    StoredRun run = stored(m.fields(), m.surface());
     return new LiveFreezing(run, m.time(), Math.max(m.time() * 1.02, 1.1 * sets));
+  }
+
+  /** Fields alone, as if they were a result; nothing found. */
+  public static StoredRun stored(Fields fields, TriangleMesh surface) {
+    return new StoredRun(
+        "",
+        "",
+        new Inputs(List.of(), List.of()),
+        nothing(),
+        new Series(new double[0], List.of()),
+        new Health(List.of()),
+        List.of(),
+        new Provenance("", "", "", 0),
+        fields,
+        surface);
   }
 
   private static Findings nothing() {

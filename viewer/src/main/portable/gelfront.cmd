@@ -1,0 +1,22 @@
+@echo off
+rem Starts gelfront from its own folder: the window without a word, else the command line.
+setlocal
+set "HERE=%~dp0"
+set "BIN="
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "BIN=%JAVA_HOME%\bin\"
+"%BIN%java" --version >nul 2>&1
+if errorlevel 1 (
+  echo gelfront: Java is not installed or older than version 17: install version 17 or newer 1>&2
+  pause
+  exit /b 1
+)
+if "%~1"=="" (
+  start "" "%BIN%javaw" -Xmx2g %GELFRONT_JAVA_OPTS% -cp "%HERE%lib\*" gelfront.viewer.ViewerApp
+  exit /b 0
+)
+if /i "%~1"=="view" (
+  "%BIN%java" -Xmx2g %GELFRONT_JAVA_OPTS% -cp "%HERE%lib\*" gelfront.viewer.ViewerApp %2 %3 %4 %5 %6
+  exit /b %ERRORLEVEL%
+)
+"%BIN%java" -Xmx1g -Djava.awt.headless=true -Djdk.console=java.base %GELFRONT_JAVA_OPTS% -cp "%HERE%lib\*" gelfront.cli.Main %*
+exit /b %ERRORLEVEL%
