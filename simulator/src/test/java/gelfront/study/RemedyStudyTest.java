@@ -121,6 +121,10 @@ final class RemedyStudyTest {
    * @param normal the same at level normal
    */
   private static Remedies study(Function<String, Ran> quick, Function<String, Ran> normal) {
+    return remedies(quick, normal).run();
+  }
+
+  private static RemedyStudy remedies(Function<String, Ran> quick, Function<String, Ran> normal) {
     RunStore told =
         new RunStore() {
           @Override
@@ -137,7 +141,24 @@ final class RemedyStudyTest {
             throw new AssertionError("calculated: " + label);
           }
         };
-    return new RemedyStudy(study(told), Job::quick, Progress.NONE).run();
+    return new RemedyStudy(study(told), Job::quick, Progress.NONE);
+  }
+
+  @Test
+  void everyLineIsACaseThatCanBeGoneOnWith() {
+    Function<String, Ran> all = label -> Ran.well(gate(label.equals("as it is") ? 0.6 : 0.5));
+    RemedyStudy study = remedies(all, all);
+    Remedies r = study.run();
+    Study any = study(RunStore.inMemory());
+
+    assertFalse(r.lines().isEmpty());
+    for (Remedies.Line l : r.lines()) {
+      LoadedCase changed = study.changed(l).orElseThrow();
+      assertEquals(l.label(), JOBS.get(any.hash(new Job("", changed).quick())));
+    }
+    Remedies.Line never =
+        new Remedies.Line(Remedies.Effort.RECIPE, "pray", "", r.before(), Optional.empty(), "");
+    assertTrue(study.changed(never).isEmpty());
   }
 
   private static Function<String, Ran> dents(double otherwise, Map<String, Double> byStart) {

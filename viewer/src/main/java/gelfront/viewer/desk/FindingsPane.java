@@ -4,6 +4,8 @@ import gelfront.base.Quantities;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.viewer.model.Colours;
+import gelfront.viewer.model.MeshFaults;
+import gelfront.viewer.work.Opened;
 import gelfront.viewer.work.Quick;
 import gelfront.viewer.work.Session;
 import java.awt.BorderLayout;
@@ -43,6 +45,9 @@ final class FindingsPane extends JPanel {
 
   void follow() {
     column.removeAll();
+    if (session.opened().orElse(null) instanceof Opened.ABrokenMesh b) {
+      broken(b);
+    }
     if (session.result().isEmpty() || session.stale()) {
       quick(session.verdict());
     }
@@ -50,6 +55,16 @@ final class FindingsPane extends JPanel {
     column.revalidate();
     column.repaint();
     SwingUtilities.invokeLater(() -> column.scrollRectToVisible(new Rectangle(1, 1)));
+  }
+
+  private void broken(Opened.ABrokenMesh b) {
+    JPanel card = card(Colours.OPEN_EDGE);
+    card.setName("mesh card");
+    card.add(bold("This mesh can't be used yet", 2));
+    b.why().forEach(w -> card.add(Ui.text(w)));
+    card.add(Ui.text(MeshFaults.of(b.mesh()).words()));
+    card.add(Ui.text("Close it in CAD, export it again, and open it here."));
+    column.add(card);
   }
 
   private void quick(Quick.Verdict v) {

@@ -116,10 +116,15 @@ final class Scenes {
   void compared() {
     if (session.result().isEmpty() || session.other().isEmpty()) {
       stage.compareNothing();
+      session.result().ifPresent(r -> stage.show(one()));
       gaze.goHome();
       return;
     }
     gaze.scaleTo(end());
+    if (live) {
+      live = false;
+      gaze.change(l -> l.atTime(Double.NaN));
+    }
     stage.show(one());
     stage.compare(new ResultShown(session.other().get(), end(), "Kept: " + said(session.other())));
     gaze.goHome();

@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
@@ -13,6 +14,7 @@ import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
+import javax.swing.text.JTextComponent;
 
 /** Small pieces that all panes use. */
 final class Ui {
@@ -59,7 +61,7 @@ final class Ui {
     return new Color(rgb);
   }
 
-  /** A key that works wherever the focus is in the window. */
+  /** A key that works wherever the focus is in the window; plain ones not where one types. */
   static void key(JComponent root, String stroke, Runnable pressed) {
     root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(stroke), stroke);
     root.getActionMap()
@@ -70,7 +72,12 @@ final class Ui {
 
               @Override
               public void actionPerformed(ActionEvent e) {
-                pressed.run();
+                boolean types =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()
+                        instanceof JTextComponent;
+                if (!types || stroke.startsWith("control")) {
+                  pressed.run();
+                }
               }
             });
   }

@@ -12,7 +12,14 @@ import java.util.Set;
 
 /** The cells of one pocket as a closed, rounded body: their outer faces, corners evened out. */
 public final class Blob {
-  private static final int EVENED = 10;
+  private static final int EVENED = 16;
+
+  /**
+   * Towards the neighbours' mean and a little more back: evens out and keeps the volume (Taubin).
+   */
+  private static final double IN = 0.5;
+
+  private static final double OUT = -0.53;
 
   private static final int[][] QUADS = {
     {0, 4, 6, 2}, {1, 3, 7, 5}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 2, 3, 1}, {4, 5, 7, 6}
@@ -87,7 +94,9 @@ public final class Blob {
         for (int o : beside.get(v)) {
           sum = sum.plus(now.get(o));
         }
-        next.add(now.get(v).plus(sum.times(1.0 / beside.get(v).size())).times(0.5));
+        Vec3 mean = sum.times(1.0 / beside.get(v).size());
+        double by = round % 2 == 0 ? IN : OUT;
+        next.add(now.get(v).plus(mean.minus(now.get(v)).times(by)));
       }
       now = next;
     }

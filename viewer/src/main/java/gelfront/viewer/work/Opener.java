@@ -132,7 +132,9 @@ public final class Opener {
 
   private static Opened broken(Path file, TriangleMesh mesh, MeshException e) {
     List<String> why = new ArrayList<>(List.of(e.getMessage()));
-    MeshCheck.inspect(mesh).reasons().stream().filter(r -> !why.contains(r)).forEach(why::add);
+    MeshCheck.inspect(mesh).reasons().stream()
+        .filter(r -> !e.getMessage().contains(r))
+        .forEach(why::add);
     return new Opened.ABrokenMesh(file, mesh, why);
   }
 

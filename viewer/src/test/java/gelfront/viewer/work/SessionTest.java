@@ -166,6 +166,59 @@ class SessionTest {
   }
 
   @Test
+  void aCheckShowsTheFreezingAsItGoesAndAtItsEndTheResult() throws Exception {
+    openBar();
+    until(() -> !session.busy());
+    boolean[] seen = {false};
+    session.watch(
+        w -> {
+          if (w == Session.What.FREEZING) {
+            LiveFreezing f = session.freezing().orElseThrow();
+            int liquid = 0;
+            for (float t : f.run().fields().setTime()) {
+              liquid += Float.isInfinite(t) ? 1 : 0;
+              assertTrue(
+                  Float.isInfinite(t) || t <= f.time() * (1 + 1e-6), "none sets in the future");
+            }
+            seen[0] |= liquid > 0;
+            assertTrue(f.scale() >= f.time());
+          }
+        });
+    session.change(
+        List.of(Change.word("numerics.level", "normal"), Change.mm("numerics.voxel", 0.3e-3)));
+    session.check();
+    until(() -> session.result().isPresent());
+
+    assertTrue(seen[0], "liquid was seen on the way");
+    assertTrue(session.freezing().isEmpty());
+  }
+
+  @Test
+  void anAnswerIsShownAndOneThatCanNotBeIsSaid() throws Exception {
+    openBar();
+    session.ask(
+        "sizes",
+        (l, p, t, pr) -> {
+          throw new IllegalArgumentException("there is no gate to size");
+        });
+    assertTrue(session.checking().isPresent());
+    until(() -> session.checking().isEmpty());
+    assertEquals("there is no gate to size", session.message());
+    assertTrue(session.bad() && session.help().isEmpty());
+
+    gelfront.answer.Sizing none =
+        new gelfront.answer.Sizing("bar", 2e-4, List.of(), -1, "No gate will do.", 0);
+    session.ask("sizes", (l, p, t, pr) -> new Help.OfSizes(none, List.of(l)));
+    until(() -> session.help().isPresent());
+
+    session.change(gate(4));
+    session.become(((Help.OfSizes) session.help().get()).designs().get(0));
+    assertEquals(3e-3, gate(), 1e-9);
+    session.undo();
+    assertEquals(4e-3, gate(), 1e-9);
+  }
+
+  @Test
   void aStoppedCheckIsOverAtOnceAndLeavesNoResult() throws Exception {
     openBar();
     session.change(List.of(Change.word("numerics.level", "fine")));
