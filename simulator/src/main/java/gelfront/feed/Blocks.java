@@ -21,7 +21,7 @@ final class Blocks {
   private static final int MOST_LEVEL = 3;
 
   /** Half width of the liquid, lattice steps, from which on blocks are 2, 4, 8 steps wide. */
-  private static final int[] WIDE = {0, 8, 10, 20};
+  private static final int[] WIDE = {0, 6, 8, 12};
 
   private final CellFaces faces;
 

@@ -9,6 +9,9 @@ import java.util.Arrays;
  * near a narrow place counts as narrow.
  */
 final class HalfWidth {
+  /** What gates count as at most. */
+  private static final int GATE = 4;
+
   private final Cavity cavity;
   private final int[][] place;
   private final int[] size;
@@ -36,6 +39,7 @@ final class HalfWidth {
     int[] order = byValue(depth);
     Arrays.fill(width, (short) 0);
     balls(order);
+    narrowGates();
     grade();
     return width;
   }
@@ -146,6 +150,16 @@ final class HalfWidth {
   private boolean enters(int from, int to) {
     byte gate = (byte) Cavity.Region.GATE.ordinal();
     return cavity.region()[to] != gate || cavity.region()[from] == gate;
+  }
+
+  /** So that cells in gates stay alone, and the liquid's way into them is resolved by its own. */
+  private void narrowGates() {
+    byte gate = (byte) Cavity.Region.GATE.ordinal();
+    for (int c = 0; c < width.length; c++) {
+      if (cavity.region()[c] == gate) {
+        width[c] = (short) Math.min(width[c], GATE);
+      }
+    }
   }
 
   /** Walks from narrow to wide; a cell may be one wider than the cell that it is reached from. */

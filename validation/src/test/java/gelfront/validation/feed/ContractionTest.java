@@ -119,7 +119,7 @@ final class ContractionTest {
         Contraction c =
             new Contraction(1e-3 * d[0], 1e-3 * d[1], 1e-3 * d[2], 1e-3 * d[3], along, true);
         double want = stokes(d[0], d[1], d[2]);
-        double tolerance = threeCells ? 1.2 * TENTH : 0.8 * TENTH;
+        double tolerance = threeCells ? 1.2 * TENTH : TENTH;
         String what = d[0] + " x " + d[1] + " between " + d[2] + " along " + along;
         assertEquals(want, c.resistance(ROUNDS), tolerance * want, what);
       }
@@ -135,7 +135,7 @@ final class ContractionTest {
             new Contraction(1e-3 * d[0], 1e-3 * d[1], 1e-3 * d[2], 1e-3 * d[3], 2, along, true);
         double want = stokes(d[0], d[1], d[2]);
         String what = d[0] + " x " + d[1] + " between " + d[2] + " along " + along;
-        assertEquals(want, c.resistance(ROUNDS), 0.8 * TENTH * want, what);
+        assertEquals(want, c.resistance(ROUNDS), TENTH * want, what);
       }
     }
   }
