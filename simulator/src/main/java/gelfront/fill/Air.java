@@ -18,6 +18,9 @@ final class Air {
   /** m3/(Pa s) that air leaves a film by: at once. */
   private static final double AT_ONCE = 1;
 
+  /** Of a body's volume, what is left of its way to rest where that no longer counts. */
+  private static final double NEAR = 0.01;
+
   private final FillNet net;
 
   private final double[] vents;
@@ -147,8 +150,45 @@ final class Air {
       boolean follows = through(k) * p * last > volume[k];
       if (volume[k] > least && rise > 0 && !follows) {
         double room = volume[k] - product[k] / (OUTSIDE + over);
-        dt = Math.min(dt, Math.min(change / rise, Math.max(0.5 * room / into[k], 1e-3 * last)));
+        double half = room > NEAR * volume[k] ? 0.5 * room / into[k] : dt;
+        dt = Math.min(dt, Math.min(change / rise, half));
       }
+    }
+    return dt;
+  }
+
+  /**
+   * What comes to a body of air is never more than it can give way by.
+   *
+   * @param over Pa that there are
+   * @param rate m3/s per block; modified
+   * @param warm W per block; modified
+   */
+  void hold(double over, double dt, double[] rate, double[] warm) {
+    double[] into = new double[bodies];
+    for (int b = 0; b < body.length; b++) {
+      if (body[b] >= 0) {
+        into[body[b]] += rate[b];
+      }
+    }
+    for (int k = 0; k < bodies; k++) {
+      double gives = volume[k] - product[k] / (OUTSIDE + over) + through(k) * over * dt;
+      into[k] = into[k] * dt > gives ? Math.max(0, gives / (into[k] * dt)) : 1;
+    }
+    for (int b = 0; b < body.length; b++) {
+      if (body[b] >= 0) {
+        rate[b] *= into[body[b]];
+        warm[b] *= into[body[b]];
+      }
+    }
+  }
+
+  /** s until leaks have let the fastest body's pressure fall by so many Pa; +infinity: none does. */
+  double relief(double change) {
+    double dt = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < bodies; k++) {
+      double falls = pressure(k) / volume[k] * through(k) * (pressure(k) - OUTSIDE);
+      dt = falls > 0 ? Math.min(dt, change / falls) : dt;
     }
     return dt;
   }

@@ -24,8 +24,17 @@ public final class Filling {
   /** Of the mouth's pressure, what the air's may change by in a step. */
   private static final double STIFF = 0.03;
 
+  /** Of all the pressure there is, what counts as little. */
+  private static final double FAINT = 0.05;
+
   /** Of the cavity, the body of air for which that counts. */
   private static final double RESOLVED = 0.02;
+
+  /** Of the time so far, what is waited at least for air to leave. */
+  private static final double SHORTEST_WAIT = 1e-4;
+
+  /** Share of a block from which on it counts as reached at the end. */
+  private static final double MOSTLY = 0.5;
 
   /** s between two looks at the chill at least, and what the shot is taken to last at least. */
   private static final double SHORTEST = 0.01;
@@ -124,7 +133,7 @@ public final class Filling {
         end = air.leaves(law.longest(), law.drive().pressure()) ? waited() : stalled();
       } else {
         advance();
-        end = over();
+        end = ended();
       }
     }
     cool(time - chilled);
@@ -149,10 +158,11 @@ public final class Filling {
     if (end == FillRecord.End.FROZEN) {
       return end;
     }
-    step = Math.min(2 * step, pause(2 * time));
+    double relief = air.relief(STIFF * over());
+    step = Math.max(SHORTEST_WAIT * time, Math.min(relief, pause(2 * time)));
     air.after(front, step);
     pass();
-    return over();
+    return ended();
   }
 
   /** Lets the time of a step pass. */
@@ -178,7 +188,7 @@ public final class Filling {
     return FillRecord.End.FROZEN;
   }
 
-  private FillRecord.End over() {
+  private FillRecord.End ended() {
     if (front.complete() || room - front.held() <= 1e-9 * room) {
       return FillRecord.End.FULL;
     }
@@ -208,7 +218,10 @@ public final class Filling {
     fountain.level(coming, count, rate, warm);
     worst = Math.max(worst, Math.abs(pressure.given() / pressure.rate() - 1));
     double before = front.held();
-    front.take(coming, count, scaled(rate, slowed), scaled(warm, slowed), time, step);
+    scale(rate, slowed);
+    scale(warm, slowed);
+    air.hold(over(), step, rate, warm);
+    front.take(coming, count, rate, warm, time, step);
     settle();
     brought += (front.held() - before) * enters;
     double gain = heat() - heat;
@@ -227,13 +240,15 @@ public final class Filling {
     return Math.max(SHORTEST, Math.min(whole, Math.max(2 * time, LEAST)) / law.looks());
   }
 
-  private static double[] scaled(double[] values, double by) {
-    if (by != 1) {
-      for (int i = 0; i < values.length; i++) {
-        values[i] *= by;
-      }
+  private static void scale(double[] values, double by) {
+    for (int i = 0; by != 1 && i < values.length; i++) {
+      values[i] *= by;
     }
-    return values;
+  }
+
+  /** Pa that press on the air, or soon will. */
+  private double over() {
+    return Math.max(pressure.atMouth(), FAINT * law.drive().pressure());
   }
 
   /** Blocks beside full ones, and those that outside liquid comes to. */
@@ -271,7 +286,9 @@ public final class Filling {
     double last = trace.size() > 1 ? held(1) - held(2) : 0;
     double slope = last > 0 ? Math.max(0, (now - resistance) / last) : 0;
     resistance = now;
-    double more = 0.5 * slope * pressure.rate() * dt;
+    // What denser air takes of the pressure is in the solve already.
+    double own = Math.min(1, pressure.spent(air) / pressure.atMouth());
+    double more = 0.5 * own * slope * pressure.rate() * dt;
     return pressed ? Math.max(LEAST_SLOWING, now / (now + more)) : 1;
   }
 
@@ -327,7 +344,8 @@ public final class Filling {
   private float[] reached() {
     float[] at = new float[net.of.length];
     for (int c = 0; c < at.length; c++) {
-      at[c] = front.filled[net.of[c]];
+      int b = net.of[c];
+      at[c] = front.full[b] || front.share(b) < MOSTLY ? front.filled[b] : (float) time;
     }
     return at;
   }
@@ -335,7 +353,9 @@ public final class Filling {
   private float[] arrivals() {
     float[] t = new float[net.of.length];
     for (int c = 0; c < t.length; c++) {
-      double h = front.arrived[net.of[c]];
+      int b = net.of[c];
+      boolean mostly = !front.full[b] && front.share(b) >= MOSTLY;
+      double h = mostly ? front.heat[b] / front.content[b] : front.arrived[b];
       t[c] = Double.isNaN(h) ? Float.NaN : (float) law.curves().temperature(h);
     }
     return t;

@@ -20,7 +20,10 @@ final class Pressure {
   /** Of a block's edge, least way to the front. */
   private static final double NEAREST = 0.05;
 
-  private static final int MOST_TRIES = 6;
+  private static final int MOST_TRIES = 10;
+
+  /** Of what comes, what may seem to run back. */
+  private static final double BACK = 1e-5;
 
   /** Of all that could come without the liquid's own way, what is taken to come at first. */
   private static final double FIRST = 1e-3;
@@ -121,6 +124,9 @@ final class Pressure {
     for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
       double before = rate;
       solveOnce(front, air);
+      if (shutBackwards(front, air) > BACK * rate) {
+        continue;
+      }
       if (!(rate > 0)) {
         atMouth = drive.pressure();
         rate = CLOSER * before;
@@ -273,6 +279,22 @@ final class Pressure {
       p[b] = atMouth - below[b];
     }
     flows(front, air);
+  }
+
+  /** Air that is denser than the liquid before it holds it: no way leads there, this time. */
+  private double shutBackwards(Front front, Air air) {
+    double back = 0;
+    for (int e = 0; e < toFront.length; e++) {
+      if (toFront[e] > 0) {
+        int from = front.full[net.low[e]] ? net.low[e] : net.high[e];
+        double drives = atMouth - air.start(air.body[ahead(front, e)]) - below[from];
+        if (drives < 0) {
+          back -= toFront[e] * drives;
+          toFront[e] = 0;
+        }
+      }
+    }
+    return back;
   }
 
   private void flows(Front front, Air air) {

@@ -18,6 +18,7 @@ import java.util.List;
  * @param visibleDepth metres from which a dent is called visible
  * @param amounts what to melt
  * @param fed what the part needed and got
+ * @param filled what the shot itself came to
  */
 public record Findings(
     Severity severity,
@@ -32,7 +33,40 @@ public record Findings(
     double linearShrinkage,
     double visibleDepth,
     Amounts amounts,
-    Fed fed) {
+    Fed fed,
+    Filled filled) {
+  /** The shot itself was not calculated. */
+  public Findings(
+      Severity severity,
+      String verdict,
+      String explanation,
+      List<String> advice,
+      List<Pocket> pockets,
+      double gateSets,
+      double sprueSets,
+      double partSets,
+      double firmAt,
+      double linearShrinkage,
+      double visibleDepth,
+      Amounts amounts,
+      Fed fed) {
+    this(
+        severity,
+        verdict,
+        explanation,
+        advice,
+        pockets,
+        gateSets,
+        sprueSets,
+        partSets,
+        firmAt,
+        linearShrinkage,
+        visibleDepth,
+        amounts,
+        fed,
+        Filled.NOT_CALCULATED);
+  }
+
   public Findings {
     advice = List.copyOf(advice);
     pockets = List.copyOf(pockets);

@@ -8,6 +8,7 @@ import gelfront.feed.FeedLaw;
 import gelfront.feed.Feeding;
 import gelfront.feed.Liquid;
 import gelfront.feed.Reservoir;
+import gelfront.fill.FillRecord;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.MouthFilm;
@@ -51,6 +52,8 @@ final class OneShot {
   private final Optional<LosingContact> leaving;
   private final Optional<FeedClock> flowClock;
   private final OptionalDouble opensAt;
+  private final Optional<ShotFill> filling;
+  private Optional<FillRecord> fill = Optional.empty();
   private Opened opened;
   private int steps;
   private double over;
@@ -78,7 +81,7 @@ final class OneShot {
     set = new CrossingTimes(cavity, c.plastisol().noFlow());
     firm = new CrossingTimes(cavity, c.plastisol().firm());
     history = new HistoryRecorder(model);
-    history.start(state);
+    filling = c.fill().on() ? Optional.of(new ShotFill(c, voxels, workers)) : Optional.empty();
     Optional<SectionStrength> skin =
         c.numerics().flow() ? Optional.of(skin(c, voxels)) : Optional.empty();
     Optional<Feeding> feeding = skin.map(s -> feeding(c, voxels, curves, s));
@@ -95,6 +98,12 @@ final class OneShot {
    * @param others who look on
    */
   void run(Progress progress, List<StepObserver> others) {
+    fill = filling.map(f -> f.fill(state, progress));
+    if (fill.isPresent()) {
+      set.start(state);
+      firm.start(state);
+    }
+    history.start(state);
     List<StepObserver> watching = new ArrayList<>(List.of(set, firm, history, this::look));
     watching.addAll(others);
     curve.ifPresent(watching::add);
@@ -148,12 +157,18 @@ final class OneShot {
         firm.times(),
         history.history(),
         history.mould(),
-        curve.map(FlowRecorder::record));
+        curve.map(FlowRecorder::record),
+        fill);
   }
 
   /** What the flow's stages took; empty: no flow. */
   Optional<FeedClock> flowClock() {
     return flowClock;
+  }
+
+  /** s that the calculation of the shot itself took. */
+  double fillSeconds() {
+    return filling.map(ShotFill::seconds).orElse(0.0);
   }
 
   ThermalState state() {

@@ -62,6 +62,11 @@ public final class ShotsInARow {
     return shot.flowClock();
   }
 
+  /** s that calculating the shot itself took; 0: it wasn't calculated. */
+  public double fillSeconds() {
+    return shot.fillSeconds();
+  }
+
   /** s after its start at which all of the shot in the mould was firm. */
   public double firmAt() {
     return shot.over();

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param block the mould
  * @param plastisol what is injected
  * @param shot the recipe
+ * @param fill how the shot itself is calculated
  * @param up which way is up while the part cools; length one
  * @param clampingForce N that holds the halves together
  * @param cavities that are fed by one shot: those in the block, or more on the same runner that the
@@ -35,6 +36,7 @@ public record Case(
     Block block,
     Plastisol plastisol,
     Shot shot,
+    Fill fill,
     Vec3 up,
     OptionalDouble clampingForce,
     int cavities,
@@ -46,7 +48,7 @@ public record Case(
   /** Metres from which a dent on a soft part is seen and felt: own judgement, no source. */
   public static final double VISIBLE = 0.2e-3;
 
-  /** The first shot; dents are seen from {@link #VISIBLE} on. */
+  /** The first shot, into a cavity that starts full; dents are seen from {@link #VISIBLE} on. */
   public Case(
       String name,
       PartShape part,
@@ -70,6 +72,7 @@ public record Case(
         block,
         plastisol,
         shot,
+        Fill.OFF,
         up,
         clampingForce,
         cavities,
@@ -124,11 +127,56 @@ public record Case(
         block,
         plastisol,
         shot,
+        fill,
         up,
         clampingForce,
         cavities,
         otherNumerics,
         otherRhythm,
+        visibleDent,
+        limits,
+        warnings);
+  }
+
+  /** The same with the shot itself calculated otherwise. */
+  public Case with(Fill other) {
+    return new Case(
+        name,
+        part,
+        copies,
+        feed,
+        growths,
+        block,
+        plastisol,
+        shot,
+        other,
+        up,
+        clampingForce,
+        cavities,
+        numerics,
+        rhythm,
+        visibleDent,
+        limits,
+        warnings);
+  }
+
+  /** The same with another recipe. */
+  public Case with(Shot other) {
+    return new Case(
+        name,
+        part,
+        copies,
+        feed,
+        growths,
+        block,
+        plastisol,
+        other,
+        fill,
+        up,
+        clampingForce,
+        cavities,
+        numerics,
+        rhythm,
         visibleDent,
         limits,
         warnings);
@@ -150,6 +198,7 @@ public record Case(
         block,
         plastisol,
         shot.openedWhenFirm(),
+        fill,
         up,
         clampingForce,
         cavities,

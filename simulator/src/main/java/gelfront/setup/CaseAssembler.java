@@ -62,6 +62,7 @@ final class CaseAssembler {
     CaseTable stuff = root.sub("plastisol");
     Plastisol mix = new PlastisolReader(stuff, materials, assumed, warnings).read();
     Shot shot = shot(root.sub("shot"));
+    Fill fill = new FillReader(root.sub("fill"), assumed).read();
     Block block = new BlockReader(root.sub("block"), up, materials, assumed).read();
     Optional<FeedSystem.Extender> tube =
         new ExtenderReader(root.sub("extender"), materials, assumed).read(block);
@@ -81,6 +82,7 @@ final class CaseAssembler {
     warn(shot, block, mix);
     contradict(shot, block, mix);
     contradict(shot, rhythm);
+    FillReader.contradict(root.sub("shot"), fill, shot);
     return sound.getAsBoolean()
         ? new Case(
             name,
@@ -91,6 +93,7 @@ final class CaseAssembler {
             block,
             mix,
             shot,
+            fill,
             up,
             clamping,
             cavities,

@@ -29,6 +29,7 @@ public final class CaseKeys {
         block
         plastisol
         shot
+        fill
         numerics
         filing
         limits
@@ -149,6 +150,17 @@ public final class CaseKeys {
         top_up           times at which the sprue is filled up, as ["20 s", "40 s"]
         injector         its capacity, as "100 ml"
         open_at          time at which the mould is opened; left out: when the part is firm
+      [fill]
+        on               false: the table is there, but the shot itself is not calculated
+        pressure         that the plunger keeps up, as "50 kPa"; left out: what fill_time takes
+        most_pressure    that the plunger gives at most, as "200 kPa"
+        parting_gap      between the halves, as "25 um": air leaves by it
+        vent             channels scratched for the air
+      [[fill.vent]]
+        at               where it meets the cavity, as ["100 mm", "0 mm", "0 mm"]
+        width            as "5 mm"
+        depth            as "0.03 mm"
+        length           to the open air
       [numerics]
         level            quick, normal or fine
         voxel            edge of a voxel; left out: by level; gates get smaller ones

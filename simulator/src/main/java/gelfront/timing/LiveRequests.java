@@ -101,6 +101,7 @@ final class LiveRequests {
         c.block(),
         c.plastisol(),
         shot,
+        c.fill(),
         c.up(),
         c.clampingForce(),
         c.cavities(),

@@ -6,6 +6,7 @@ import gelfront.dent.Sink;
 import gelfront.dent.SinkEstimate;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
+import gelfront.finding.Filled;
 import gelfront.finding.Findings;
 import gelfront.finding.HotSpot;
 import gelfront.finding.Pocket;
@@ -329,7 +330,8 @@ public final class Judge {
         budget.linearShrinkage(),
         setup.visibleDent(),
         budget.amounts(),
-        budget.fed());
+        budget.fed(),
+        shot.fill().map(f -> FillJudge.judge(setup, voxels, f)).orElse(Filled.NOT_CALCULATED));
   }
 
   private double latest(float[] field, java.util.function.IntPredicate where) {

@@ -1,6 +1,7 @@
 package gelfront.verdict;
 
 import gelfront.dent.TemperatureHistory;
+import gelfront.fill.FillRecord;
 import java.util.Optional;
 
 /**
@@ -11,10 +12,12 @@ import java.util.Optional;
  * @param history temperatures over time
  * @param mouldAtWall °C, mean over the wall, per time of the history
  * @param flow of the liquid; empty where conduction alone was calculated
+ * @param fill what the shot itself left; empty where the cavity was taken to start full
  */
 public record ShotRecord(
     float[] set,
     float[] firm,
     TemperatureHistory history,
     double[] mouldAtWall,
-    Optional<FlowRecord> flow) {}
+    Optional<FlowRecord> flow,
+    Optional<FillRecord> fill) {}

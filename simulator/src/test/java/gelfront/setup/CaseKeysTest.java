@@ -128,6 +128,15 @@ final class CaseKeysTest {
       top_up = ["20 s"] #> ["20 s", "30 s"]
       injector = "100 ml" #> "101 ml"
       open_at = "90 s" #> "91 s"
+      [fill]
+      on = true #> false
+      most_pressure = "150 kPa" #> "160 kPa"
+      parting_gap = "20 um" #> "21 um"
+      [[fill.vent]]
+      at = [0, 0, 0] #> [1, 0, 0]
+      width = "5 mm" #> "6 mm"
+      depth = "0.03 mm" #> "0.04 mm"
+      length = "9 mm" #> "10 mm"
       [numerics]
       level = "quick" #> "fine"
       voxel = "0.5 mm" #> "0.6 mm"
@@ -171,6 +180,8 @@ final class CaseKeysTest {
       viscosity_165 = "1.5 Pas" #> "1.6 Pas"
       [shot]
       temperature = "165 degC"
+      [fill]
+      pressure = "50 kPa" #> "60 kPa"
       [series]
       shots = 3 #> 4
       idle = "40 s" #> "50 s"
@@ -248,6 +259,7 @@ final class CaseKeysTest {
         .get("[part]")
         .removeAll(List.of("caliper", "copy")); // these hold tables, which are tried
     listed.get("[block]").removeAll(List.of("warm_spot", "insert", "face"));
+    listed.get("[fill]").remove("vent");
     listed.get("[plastisol]").remove("viscosity");
     listed.get("[limits]").remove("gate_place");
 

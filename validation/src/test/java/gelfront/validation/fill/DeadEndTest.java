@@ -93,7 +93,7 @@ final class DeadEndTest {
       assertTrue(b.since() > 0 && b.since() < r.time());
     }
     double ratio = r.bodies().get(0).volume() / r.bodies().get(1).volume();
-    assertEquals(1, ratio, 0.03);
+    assertEquals(1, ratio, 0.04); // one layer of blocks is 2.5 % of a half
   }
 
   private static Cavity tube() {
