@@ -3,6 +3,7 @@ package gelfront.cli;
 import gelfront.base.Quantities;
 import gelfront.base.Workers;
 import gelfront.finding.Amounts;
+import gelfront.finding.Filled;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.mesh.MeshException;
@@ -131,6 +132,7 @@ final class CaseCheck {
     if (!answers.quiet()) {
       console.out().println(f.explanation());
       f.pockets().forEach(this::print);
+      printFilling(f.filled());
       printAdvice(f);
       printTimes(f);
       printAmounts(f.amounts());
@@ -139,6 +141,28 @@ final class CaseCheck {
     }
     console.out().println(run.name() + ": " + f.verdict());
     console.out().println("Report: " + report.toAbsolutePath().normalize());
+  }
+
+  private void printFilling(Filled f) {
+    if (!f.calculated()) {
+      return;
+    }
+    console.out().println("Filling: " + f.sentence());
+    for (Filled.TrappedAir a : f.air()) {
+      console
+          .out()
+          .println(
+              Quantities.say(
+                  "  Air %d: %s at [%.1f, %.1f, %.1f] mm, cut off after %.1f s. %s",
+                  a.number(),
+                  Quantities.ml(a.began()),
+                  a.place().x() * 1e3,
+                  a.place().y() * 1e3,
+                  a.place().z() * 1e3,
+                  a.since(),
+                  a.proposal()));
+    }
+    console.out().println(Filled.APART);
   }
 
   private void printJson(StoredRun run) {

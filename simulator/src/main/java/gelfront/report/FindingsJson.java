@@ -55,6 +55,9 @@ public final class FindingsJson implements ArtifactWriter {
     number(n, "visible_dent_mm", f.visibleDepth() * 1e3);
     amounts(n.putObject("amounts"), f.amounts());
     feeding(n.putObject("feeding"), f.fed(), f.amounts().partVolume());
+    if (f.filled().calculated()) {
+      FillJson.put(n.putObject("filling"), f.filled());
+    }
     ArrayNode pockets = n.putArray("pockets");
     f.pockets().forEach(p -> pocket(pockets.addObject(), p));
     ArrayNode health = n.putArray("health");
@@ -135,11 +138,11 @@ public final class FindingsJson implements ArtifactWriter {
     }
   }
 
-  private static void place(ObjectNode n, String key, Vec3 p) {
+  static void place(ObjectNode n, String key, Vec3 p) {
     n.putArray(key).add(tidy(p.x() * 1e3)).add(tidy(p.y() * 1e3)).add(tidy(p.z() * 1e3));
   }
 
-  private static void number(ObjectNode n, String key, double v) {
+  static void number(ObjectNode n, String key, double v) {
     if (Double.isFinite(v)) {
       n.put(key, tidy(v));
     } else {

@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * The report: one page that opens anywhere, prints, and loads nothing. Order: verdict, what to
- * change, where, pockets, look inside, curves, amounts, inputs, trust, cautions. It says nothing of
+ * change, where, pockets, filling, look inside, curves, amounts, inputs, trust, cautions. It says nothing of
  * when it was made: the same run gives the same bytes.
  */
 public final class HtmlReport implements ArtifactWriter {
@@ -50,6 +50,7 @@ public final class HtmlReport implements ArtifactWriter {
     Pictures pictures = new Pictures(scene);
     HeadSection.write(h, run);
     WhereSection.write(h, run.findings(), scene, pictures);
+    FillSection.write(h, run, scene, pictures);
     InsideSection.write(h, scene);
     CoolingSection.write(h, run, scene, pictures);
     MeltSection.write(h, run.findings().amounts());

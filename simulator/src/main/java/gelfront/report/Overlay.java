@@ -1,6 +1,7 @@
 package gelfront.report;
 
 import gelfront.finding.Constriction;
+import gelfront.finding.Filled;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.mesh.Vec3;
@@ -28,7 +29,7 @@ final class Overlay {
             .toList();
     for (Pocket pocket : byPlace) {
       double x = Math.max(free, v.x(pocket.centre()));
-      badge(h, v, pocket, x);
+      badge(h, v, pocket.centre(), String.valueOf(pocket.number()), x);
       free = x + APART;
     }
     if (!f.pockets().isEmpty()) {
@@ -41,6 +42,23 @@ final class Overlay {
     double x = Math.min(v.width() - ROW, Math.max(ROW, v.x(c.place())));
     pointer(h, v.x(c.place()), v.y(c.place()), x, v.height() - 52.0);
     Svg.text(h, x, v.height() - 14.0, "middle", Say.culprit(c.kind()), "#1d2327");
+  }
+
+  /** The part cut open, trapped air lettered as in the table. */
+  static void filled(Html h, Pictures.Picture p, List<Filled.TrappedAir> air) {
+    View v = p.view();
+    open(h, p, "wide", "the part cut open, coloured by when the front comes");
+    double free = ROW;
+    List<Filled.TrappedAir> byPlace =
+        air.stream()
+            .sorted(Comparator.comparingDouble((Filled.TrappedAir a) -> v.x(a.place())))
+            .toList();
+    for (Filled.TrappedAir a : byPlace) {
+      double x = Math.max(free, v.x(a.place()));
+      badge(h, v, a.place(), FillSection.letter(a.number()), x);
+      free = x + APART;
+    }
+    h.close();
   }
 
   /** A picture with nothing over it. */
@@ -66,12 +84,11 @@ final class Overlay {
     h.empty("image", "href", data, "width", width, "height", height);
   }
 
-  private static void badge(Html h, View v, Pocket pocket, double x) {
-    Vec3 at = pocket.centre();
+  private static void badge(Html h, View v, Vec3 at, String name, double x) {
     pointer(h, v.x(at), v.y(at), x, ROW);
     h.open("g", "class", "badge");
     Svg.circle(h, x, ROW, "22", "#ffffff", "#1d2327", "3");
-    Svg.text(h, x, ROW, "middle", String.valueOf(pocket.number()), "#1d2327");
+    Svg.text(h, x, ROW, "middle", name, "#1d2327");
     h.close();
   }
 

@@ -55,6 +55,18 @@ final class Pictures {
     return draw(view, scene.lengthwise(), setTimes(time));
   }
 
+  /** Cut open lengthwise, coloured by when the front came; air that is left within white lines. */
+  Picture filling() {
+    Paint paint =
+        new Paint(
+            scene.volume(),
+            scene.fillTime(),
+            scene.airLeft(),
+            scene.fillScale(),
+            ColourRamp.STANDARD);
+    return draw(fitted(scene), scene.lengthwise(), paint);
+  }
+
   /** A scale and a size of picture that all scenes fit in. */
   static View common(List<Scene> scenes) {
     View least = fitted(scenes.get(0));

@@ -103,6 +103,41 @@ final class Scene {
     return m;
   }
 
+  /** s; from the first place that is filled to the last. */
+  Scale fillScale() {
+    return Scale.exact(0, max(finiteFill()), 7);
+  }
+
+  /** When the front came, dense in {@link #volume}; the last moment where it never did. */
+  float[] fillTime() {
+    return volume.spread(finiteFill());
+  }
+
+  private float[] finiteFill() {
+    float[] out = run.fields().reached().clone();
+    float last = 0;
+    for (float t : out) {
+      last = Float.isInfinite(t) ? last : Math.max(last, t);
+    }
+    for (int i = 0; i < out.length; i++) {
+      out[i] = Math.min(out[i], last);
+    }
+    return out;
+  }
+
+  /** Dense in {@link #volume}: above zero where no liquid came. */
+  float[] airLeft() {
+    float[] air = run.fields().reached().clone();
+    for (int i = 0; i < air.length; i++) {
+      air[i] = Float.isInfinite(air[i]) ? 1 : -1;
+    }
+    float[] beyond = volume.spread(air);
+    float[] none = beyond.clone();
+    Arrays.fill(none, -1);
+    volume.copyRings(none, beyond);
+    return beyond;
+  }
+
   StoredRun run() {
     return run;
   }

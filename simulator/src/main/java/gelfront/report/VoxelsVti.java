@@ -60,7 +60,11 @@ public final class VoxelsVti implements ArtifactWriter {
     offset = add(xml, arrays, offset, "set_time", dense(f, f.setTime()));
     offset = add(xml, arrays, offset, "cut_off", dense(f, f.cutOff()));
     offset = add(xml, arrays, offset, "region", dense(f, region));
-    add(xml, arrays, offset, "pocket", dense(f, pocket));
+    offset = add(xml, arrays, offset, "pocket", dense(f, pocket));
+    if (f.filled()) {
+      offset = add(xml, arrays, offset, "fill_time", dense(f, f.reached()));
+      add(xml, arrays, offset, "arrival_temperature", dense(f, f.arrival()));
+    }
     xml.append("</CellData></Piece></ImageData>\n<AppendedData encoding=\"raw\">\n_");
     out.write(xml.toString().getBytes(StandardCharsets.US_ASCII));
     for (byte[] a : arrays) {

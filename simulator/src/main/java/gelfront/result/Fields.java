@@ -20,6 +20,9 @@ import java.util.List;
  *     time; length n
  * @param pocket number of the pocket it belongs to, 0 for none; length n
  * @param snapshots temperatures over time, rising time
+ * @param reached s at which the shot's front passed, +infinity where it never did; length n, or 0
+ *     where the shot itself was not calculated
+ * @param arrival °C of the front then, NaN where it never came; as long
  */
 public record Fields(
     Vec3 origin,
@@ -32,7 +35,38 @@ public record Fields(
     float[] setTime,
     float[] cutOff,
     short[] pocket,
-    List<Snapshot> snapshots) {
+    List<Snapshot> snapshots,
+    float[] reached,
+    float[] arrival) {
+  /** The shot itself was not calculated. */
+  public Fields(
+      Vec3 origin,
+      double spacing,
+      int nx,
+      int ny,
+      int nz,
+      int[] cells,
+      byte[] region,
+      float[] setTime,
+      float[] cutOff,
+      short[] pocket,
+      List<Snapshot> snapshots) {
+    this(
+        origin,
+        spacing,
+        nx,
+        ny,
+        nz,
+        cells,
+        region,
+        setTime,
+        cutOff,
+        pocket,
+        snapshots,
+        new float[0],
+        new float[0]);
+  }
+
   /** What a plastisol cell belongs to. */
   public enum Region {
     PART(0),
@@ -64,6 +98,14 @@ public record Fields(
     if (region.length != n || setTime.length != n || cutOff.length != n || pocket.length != n) {
       throw new IllegalArgumentException("every field has one value per plastisol cell");
     }
+    if (reached.length != arrival.length || (reached.length != 0 && reached.length != n)) {
+      throw new IllegalArgumentException("the shot's fields have one value per cell, or none");
+    }
+  }
+
+  /** Whether the shot itself was calculated. */
+  public boolean filled() {
+    return reached.length > 0;
   }
 
   /** Centre of grid cell number {@code cell}, metres. */

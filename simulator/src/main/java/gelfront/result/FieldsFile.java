@@ -21,7 +21,7 @@ import java.util.zip.ZipException;
  *
  * <pre>
  * 8 bytes   magic "GELFIELD"
- * int       version, 1
+ * int       version, 2; 1 ends after the snapshots
  * 4 double  origin x y z and spacing, metres
  * 3 int     nx ny nz
  * int       n, plastisol cells
@@ -31,6 +31,9 @@ import java.util.zip.ZipException;
  * n float   cut-off time, s; planes
  * n short   pocket
  * int       s, snapshots; then each: double time in s, n float temperature in °C; planes
+ * int       n, or 0 where the shot itself was not calculated; then as many
+ *   float   s at which the front passed; planes
+ *   float   °C of it; planes
  * </pre>
  *
  * "Planes": the first (highest) byte of all values, then the second of all and so on, which makes
@@ -39,7 +42,7 @@ import java.util.zip.ZipException;
 final class FieldsFile {
   static final String FILE = "fields.bin";
   private static final byte[] MAGIC = {'G', 'E', 'L', 'F', 'I', 'E', 'L', 'D'};
-  private static final int VERSION = 1;
+  private static final int VERSION = 2;
 
   private FieldsFile() {}
 
@@ -67,6 +70,9 @@ final class FieldsFile {
       out.writeDouble(s.time());
       writePlanes(s.temperature(), out);
     }
+    out.writeInt(f.reached().length);
+    writePlanes(f.reached(), out);
+    writePlanes(f.arrival(), out);
     out.flush();
     zip.finish();
   }
@@ -117,7 +123,7 @@ final class FieldsFile {
   }
 
   private static Fields readBody(DataInputStream in) throws IOException {
-    readHead(in);
+    int version = readHead(in);
     Vec3 origin = new Vec3(in.readDouble(), in.readDouble(), in.readDouble());
     double spacing = in.readDouble();
     int nx = in.readInt();
@@ -137,11 +143,26 @@ final class FieldsFile {
     for (int left = count(in.readInt(), 1 << 20); left > 0; left--) {
       snapshots.add(new Snapshot(in.readDouble(), readPlanes(in, n)));
     }
+    int filled = version > 1 ? count(in.readInt(), n) : 0;
+    float[] reached = readPlanes(in, filled);
+    float[] arrival = readPlanes(in, filled);
     return new Fields(
-        origin, spacing, nx, ny, nz, cells, region, setTime, cutOff, pocket, snapshots);
+        origin,
+        spacing,
+        nx,
+        ny,
+        nz,
+        cells,
+        region,
+        setTime,
+        cutOff,
+        pocket,
+        snapshots,
+        reached,
+        arrival);
   }
 
-  private static void readHead(DataInputStream in) throws IOException {
+  private static int readHead(DataInputStream in) throws IOException {
     for (byte b : MAGIC) {
       if (in.readByte() != b) {
         throw new ResultException("not a field file of gelfront");
@@ -156,6 +177,7 @@ final class FieldsFile {
               + VERSION
               + ")");
     }
+    return version;
   }
 
   private static int[] readCells(DataInputStream in, int n, long size) throws IOException {

@@ -49,13 +49,17 @@ public final class VoxelFields {
    * @param cutOff s per cell of the cavity
    * @param pocket per cell of the cavity
    * @param snapshots of the cavity's cells
+   * @param reached s per cell of the cavity; empty: not calculated
+   * @param arrival °C per cell of the cavity; empty: not calculated
    */
   public static Fields of(
       Cavity cavity,
       float[] setTime,
       float[] cutOff,
       short[] pocket,
-      List<Fields.Snapshot> snapshots) {
+      List<Fields.Snapshot> snapshots,
+      float[] reached,
+      float[] arrival) {
     VoxelFields on = new VoxelFields(cavity);
     UniformGrid g = cavity.grid();
     return new Fields(
@@ -71,7 +75,9 @@ public final class VoxelFields {
         on.most(pocket),
         snapshots.stream()
             .map(s -> new Fields.Snapshot(s.time(), on.mean(s.temperature())))
-            .toList());
+            .toList(),
+        reached.length > 0 ? on.mean(reached) : reached,
+        arrival.length > 0 ? on.mean(arrival) : arrival);
   }
 
   /** Voxel that each cell is, or lies in. */

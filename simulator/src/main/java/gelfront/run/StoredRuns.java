@@ -3,11 +3,13 @@ package gelfront.run;
 import gelfront.base.Progress;
 import gelfront.base.Quantities;
 import gelfront.base.Workers;
+import gelfront.finding.Filled;
 import gelfront.mesh.check.PreparedMesh;
 import gelfront.result.Health;
 import gelfront.result.Inputs;
 import gelfront.result.Provenance;
 import gelfront.result.StoredRun;
+import gelfront.setup.Case;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.PartLoader;
 import gelfront.setup.Statement;
@@ -25,6 +27,18 @@ public final class StoredRuns {
 
   private static final String FILLING =
       " calculated: the cavity starts full, all of it at the shot's temperature.";
+
+  private static final String ROW =
+      "This is shot %d of a row: the mould starts as the ones before have left it.";
+
+  private static final String INERTIA =
+      "In the gate the shot runs at %.2f m/s, Reynolds number %.2g. Inertia and jetting are not"
+          + " calculated; from some 10 to 30 on (from memory, no source) a jet may shoot into a wide"
+          + " cavity, fold up and enclose air that is not in the list.";
+
+  private static final String VENTS =
+      "Hot plastisol can spit out of a vent: keep it shallow, let it end away from hands and face,"
+          + " and stand aside while you press.";
 
   private StoredRuns() {}
 
@@ -65,7 +79,7 @@ public final class StoredRuns {
     if (!loaded.setup().numerics().flow()) {
       cautions.add(CONDUCTION_ONLY);
     }
-    cautions.add(row(loaded.setup().rhythm().shots()));
+    cautions.addAll(shots(loaded.setup(), o));
     return new StoredRun(
         loaded.setup().name(),
         loaded.text(),
@@ -84,13 +98,26 @@ public final class StoredRuns {
         DentPainting.of(o));
   }
 
-  private static String row(int shots) {
-    return shots == 1
-        ? "Filling and earlier shots are not" + FILLING
-        : Quantities.say(
-            "This is shot %d of a row: the mould starts as the ones before have left it. Filling is"
-                + " not%s",
-            shots, FILLING);
+  private static List<String> shots(Case c, CaseRunner.Outcome o) {
+    int shots = c.rhythm().shots();
+    List<String> told = new ArrayList<>();
+    if (!c.fill().on()) {
+      told.add(
+          shots == 1
+              ? "Filling and earlier shots are not" + FILLING
+              : Quantities.say(
+                  "This is shot %d of a row: the mould starts as the ones before have left it."
+                      + " Filling is not%s",
+                  shots, FILLING));
+      return told;
+    }
+    told.add(shots == 1 ? "Earlier shots are not calculated." : Quantities.say(ROW, shots));
+    Filled f = o.judgement().findings().filled();
+    told.add(Quantities.say(INERTIA, f.speed(), f.reynolds()));
+    if (!f.air().isEmpty() || !c.fill().vents().isEmpty()) {
+      told.add(VENTS);
+    }
+    return told;
   }
 
   private static List<Inputs.Line> lines(List<Statement> statements) {

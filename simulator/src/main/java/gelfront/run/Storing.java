@@ -1,6 +1,7 @@
 package gelfront.run;
 
 import gelfront.dent.TemperatureHistory;
+import gelfront.fill.FillRecord;
 import gelfront.finding.Findings;
 import gelfront.finding.HotSpot;
 import gelfront.finding.Pocket;
@@ -33,7 +34,9 @@ public final class Storing {
         o.shot().set(),
         o.judgement().cutOff(),
         o.judgement().pocket(),
-        snapshots(o.shot().history(), cavity.count()));
+        snapshots(o.shot().history(), cavity.count()),
+        o.shot().fill().map(FillRecord::reached).orElse(new float[0]),
+        o.shot().fill().map(FillRecord::arrival).orElse(new float[0]));
   }
 
   /** Evenly thinned so that a large run stays a small file; first and last are kept. */
@@ -143,6 +146,7 @@ public final class Storing {
             heat.imbalance() < 1e-6,
             heat.imbalance() < 1e-3));
     o.shot().flow().ifPresent(f -> lines.add(volumes(f)));
+    o.shot().fill().ifPresent(f -> lines.add(filling(f)));
     lines.add(
         line(
             "Cells across the narrowest feed section",
@@ -180,6 +184,14 @@ public final class Storing {
             false));
     v.notes().forEach(n -> lines.add(new Health.Line("Feed system", n, Health.Mark.LOOK_AT_IT)));
     return new Health(lines);
+  }
+
+  private static Health.Line filling(FillRecord f) {
+    return line(
+        "Heat balance of the shot: what the liquid brought against what the cells got",
+        say("%.1e of the heat brought", f.heatOff()),
+        f.heatOff() <= 1e-4,
+        f.heatOff() <= 1e-3);
   }
 
   private static Health.Line volumes(FlowRecord f) {

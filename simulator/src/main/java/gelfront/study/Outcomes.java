@@ -3,6 +3,7 @@ package gelfront.study;
 import gelfront.answer.RunOutcome;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
+import gelfront.finding.Filled;
 import gelfront.finding.Findings;
 import gelfront.finding.HotSpot;
 import gelfront.finding.Pocket;
@@ -43,9 +44,15 @@ final class Outcomes {
         mould[mould.length - 1],
         new RunOutcome.Pressing(
             c.shot().holdPressure(), Clamping.force(c, o.voxels()), c.clampingForce()),
-        RunOutcome.Filling.UNKNOWN,
+        filling(f.filled()),
         o.voxels().model().cavity().count(),
         seconds);
+  }
+
+  private static RunOutcome.Filling filling(Filled f) {
+    RunOutcome.Filling known =
+        f.mayNotFill() ? RunOutcome.Filling.MAY_NOT_FILL : RunOutcome.Filling.FILLS;
+    return f.calculated() ? known : RunOutcome.Filling.UNKNOWN;
   }
 
   private static Optional<Constriction> parted(Pocket p) {
