@@ -183,7 +183,9 @@ final class Air {
     }
   }
 
-  /** s until leaks have let the fastest body's pressure fall by so many Pa; +infinity: none does. */
+  /**
+   * s until leaks have let the fastest body's pressure fall by so many Pa; +infinity: none does.
+   */
   double relief(double change) {
     double dt = Double.POSITIVE_INFINITY;
     for (int k = 0; k < bodies; k++) {

@@ -73,8 +73,8 @@ public final class Vents {
   }
 
   /**
-   * Coordinate of the parting face along its axis, by cavity, from 0 for what they share: the
-   * plane through the sprue, or where that misses a cavity its own widest section.
+   * Coordinate of the parting face along its axis, by cavity, from 0 for what they share: the plane
+   * through the sprue, or where that misses a cavity its own widest section.
    */
   public static double[] faceOf(CaseVoxels voxels) {
     PartingPlane plane = PartingPlane.of(voxels);
@@ -130,7 +130,9 @@ public final class Vents {
               "the vent at %s lies on the %s, where plastisol comes first: put it where the cavity"
                   + " fills last",
               words(v.at()),
-              Cavity.Region.of(cavity.region()[nearest]).name().toLowerCase(java.util.Locale.ROOT)));
+              Cavity.Region.of(cavity.region()[nearest])
+                  .name()
+                  .toLowerCase(java.util.Locale.ROOT)));
     }
     List<Integer> cells = near(cavity, v, nearest);
     double each = conductance(v.width(), v.depth(), v.length()) / cells.size();

@@ -45,22 +45,7 @@ public record Filled(
   /** The cavity was taken to be full at the start. */
   public static final Filled NOT_CALCULATED =
       new Filled(
-          false,
-          false,
-          "",
-          0,
-          0,
-          0,
-          0,
-          0,
-          Vec3.ZERO,
-          0,
-          0,
-          Vec3.ZERO,
-          0,
-          0,
-          List.of(),
-          List.of(),
+          false, false, "", 0, 0, 0, 0, 0, Vec3.ZERO, 0, 0, Vec3.ZERO, 0, 0, List.of(), List.of(),
           List.of());
 
   /** How to tell the two faults apart; common practice, no source. */

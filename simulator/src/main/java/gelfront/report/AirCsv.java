@@ -10,8 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * air.csv: one line for each place of trapped air, millimetres and seconds; RFC 4180. The head alone
- * where none is trapped or the shot itself was not calculated.
+ * air.csv: one line for each place of trapped air, millimetres and seconds; RFC 4180. The head
+ * alone where none is trapped or the shot itself was not calculated.
  */
 public final class AirCsv implements ArtifactWriter {
   @Override

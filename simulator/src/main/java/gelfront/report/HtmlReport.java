@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * The report: one page that opens anywhere, prints, and loads nothing. Order: verdict, what to
- * change, where, pockets, filling, look inside, curves, amounts, inputs, trust, cautions. It says nothing of
- * when it was made: the same run gives the same bytes.
+ * change, where, pockets, filling, look inside, curves, amounts, inputs, trust, cautions. It says
+ * nothing of when it was made: the same run gives the same bytes.
  */
 public final class HtmlReport implements ArtifactWriter {
   @Override

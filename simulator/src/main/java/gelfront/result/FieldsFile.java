@@ -147,18 +147,7 @@ final class FieldsFile {
     float[] reached = readPlanes(in, filled);
     float[] arrival = readPlanes(in, filled);
     return new Fields(
-        origin,
-        spacing,
-        nx,
-        ny,
-        nz,
-        cells,
-        region,
-        setTime,
-        cutOff,
-        pocket,
-        snapshots,
-        reached,
+        origin, spacing, nx, ny, nz, cells, region, setTime, cutOff, pocket, snapshots, reached,
         arrival);
   }
 

@@ -55,7 +55,8 @@ final class ShotFill {
   }
 
   /**
-   * @param state of the mould before the shot; modified: full, as the shot leaves it, time as it was
+   * @param state of the mould before the shot; modified: full, as the shot leaves it, time as it
+   *     was
    */
   FillRecord fill(ThermalState state, Progress progress) {
     long start = System.nanoTime();

@@ -15,11 +15,7 @@ import java.util.OptionalDouble;
  * @param vents scratched into the parting face
  */
 public record Fill(
-    boolean on,
-    OptionalDouble pressure,
-    double mostPressure,
-    double partingGap,
-    List<Vent> vents) {
+    boolean on, OptionalDouble pressure, double mostPressure, double partingGap, List<Vent> vents) {
   /** Pa: some 75 N on a plunger of 22 mm; estimate, no source. */
   public static final double BY_HAND = 200e3;
 

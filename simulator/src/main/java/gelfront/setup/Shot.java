@@ -31,8 +31,7 @@ public record Shot(
 
   /** The same at another temperature, °C. */
   public Shot at(double celsius) {
-    return new Shot(
-        celsius, fillTime, holdTime, holdPressure, topUps, injectorCapacity, openAt);
+    return new Shot(celsius, fillTime, holdTime, holdPressure, topUps, injectorCapacity, openAt);
   }
 
   /** The same without a time at which the mould is opened. */

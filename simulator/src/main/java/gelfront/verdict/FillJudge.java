@@ -51,10 +51,10 @@ final class FillJudge {
   }
 
   private Filled judge() {
-    List<Filled.TrappedAir> trapped =
-        new TrappedAir(setup, voxels, fill, LEAST).list(this::mark);
+    List<Filled.TrappedAir> trapped = new TrappedAir(setup, voxels, fill, LEAST).list(this::mark);
     List<Filled.Cold> cold = cold();
-    double unfilled = cold.stream().filter(c -> !c.reached()).mapToDouble(Filled.Cold::volume).sum();
+    double unfilled =
+        cold.stream().filter(c -> !c.reached()).mapToDouble(Filled.Cold::volume).sum();
     int coldest = coldest();
     double t = coldest < 0 ? setup.shot().temperature() : fill.arrival()[coldest];
     double margin = unfilled > 0 ? Math.min(0, t - noFlow()) : t - noFlow();

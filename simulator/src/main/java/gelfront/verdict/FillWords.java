@@ -26,16 +26,15 @@ final class FillWords {
                   ? Quantities.say("The cavity is full after %.1f s", fill.time())
                   : Quantities.say("After %.1f s the air in the cavity holds", fill.time());
           case FROZEN ->
-              Quantities.say("The way to the front sets after %.1f s, before it is full", fill.time());
-          case TOO_SLOW ->
-              Quantities.say("After %.0f s the cavity is still not full", fill.time());
+              Quantities.say(
+                  "The way to the front sets after %.1f s, before it is full", fill.time());
+          case TOO_SLOW -> Quantities.say("After %.0f s the cavity is still not full", fill.time());
         };
     String pressed = Quantities.say(", with up to %.0f kPa at the mouth. ", pressure * 1e-3);
     return end + pressed + reach(cold, last, margin, spare) + air(air);
   }
 
-  private static String reach(
-      List<Filled.Cold> cold, Vec3 last, double margin, double spare) {
+  private static String reach(List<Filled.Cold> cold, Vec3 last, double margin, double spare) {
     if (!cold.isEmpty() && !cold.get(0).reached()) {
       return Quantities.say(
           "No liquid comes to %s, %s of the part: shoot hotter or faster, or warm the mould. ",
@@ -60,6 +59,7 @@ final class FillWords {
     }
     return Quantities.say(
         "Air is trapped in %s, the most at %s.",
-        air.size() == 1 ? "one place" : air.size() + " places", FillJudge.place(air.get(0).place()));
+        air.size() == 1 ? "one place" : air.size() + " places",
+        FillJudge.place(air.get(0).place()));
   }
 }
