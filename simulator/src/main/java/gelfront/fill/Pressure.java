@@ -124,7 +124,7 @@ final class Pressure {
     for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
       double before = rate;
       solveOnce(front, air);
-      if (shutBackwards(front, air) > BACK * rate) {
+      if (rate > 0 && shutBackwards(front, air) > BACK * rate) {
         continue;
       }
       if (!(rate > 0)) {
@@ -148,6 +148,9 @@ final class Pressure {
     boolean any = false;
     for (int e = 0; e < toFront.length; e++) {
       any |= toFront[e] > 0 && air.start(air.body[ahead(front, e)]) < atMouth;
+    }
+    for (int b = 0; b < mouthFront.length; b++) {
+      any |= mouthFront[b] > 0 && air.start(air.body[b]) < atMouth;
     }
     return any;
   }

@@ -114,7 +114,11 @@ final class FieldsFile {
   static Fields read(InputStream from) throws IOException {
     try (DataInputStream in =
         new DataInputStream(new BufferedInputStream(new GZIPInputStream(from, 1 << 16)))) {
-      return readBody(in);
+      Fields fields = readBody(in);
+      if (in.read() >= 0) { // only at its end does a gzip stream check its sum
+        throw new ResultException("damaged: more than its fields");
+      }
+      return fields;
     } catch (EOFException e) {
       throw new ResultException("ends too early: truncated", e);
     } catch (ZipException | IllegalArgumentException e) {

@@ -38,9 +38,7 @@ public final class CrossingTimes implements StepObserver {
   /** What has cooled so far before the run begins has passed at its start. */
   void start(ThermalState state) {
     for (int i = 0; i < time.length; i++) {
-      boolean passed =
-          state.temperature[i] <= threshold && middle(state.temperature, i) <= threshold;
-      time[i] = passed ? 0 : Float.POSITIVE_INFINITY;
+      time[i] = middle(state.temperature, i) <= threshold ? 0 : Float.POSITIVE_INFINITY;
     }
   }
 

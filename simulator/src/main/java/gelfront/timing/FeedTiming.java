@@ -16,10 +16,12 @@ import java.util.stream.IntStream;
  * @param seconds in all
  * @param cooling conduction and what watches it
  * @param flow stage by stage
+ * @param filling the shot itself; 0: it wasn't calculated
  * @param judging from the shot's record to findings
  * @param steps taken
  */
-record FeedTiming(double seconds, double cooling, FeedClock flow, double judging, int steps) {
+record FeedTiming(
+    double seconds, double cooling, FeedClock flow, double filling, double judging, int steps) {
 
   /** The median of runs, by seconds; one more run before them warms up. */
   static FeedTiming median(Case c, CaseVoxels voxels, int runs, Workers workers) {
@@ -39,8 +41,9 @@ record FeedTiming(double seconds, double cooling, FeedClock flow, double judging
     FeedClock flow = row.flowClock().orElseThrow();
     return new FeedTiming(
         shot + judged.seconds(),
-        shot - flow.seconds(),
+        shot - flow.seconds() - row.fillSeconds(),
         flow,
+        row.fillSeconds(),
         judged.seconds(),
         judged.value().steps());
   }

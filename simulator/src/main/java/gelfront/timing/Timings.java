@@ -11,6 +11,7 @@ import gelfront.heat.SplitStepper;
 import gelfront.mesh.TriangleMesh;
 import gelfront.run.StepControl;
 import gelfront.setup.Case;
+import gelfront.setup.Fill;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
@@ -33,6 +34,9 @@ public final class Timings {
   private static final double MOST_NORMAL = 3;
 
   private static final double MOST_QUICK = 0.8;
+
+  /** s that the shot itself may add at the quick level; else as much again. */
+  private static final double MOST_FILL_QUICK = 0.5;
 
   private final Consumer<String> line;
 
@@ -124,6 +128,10 @@ public final class Timings {
     tell(
         "standard case with flow, %s: %d steps, %.2f s on %d threads to the verdict, %.1f s asked",
         level.name().toLowerCase(Locale.ROOT), t.steps(), t.seconds(), all.threads(), most);
+    Case filled = at.with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, Fill.GAP, List.of()));
+    FeedTiming shot = FeedTiming.median(filled, voxels, runs, all);
+    double asked = level == Numerics.Level.QUICK ? MOST_FILL_QUICK : t.seconds();
+    tell("  the shot itself, too: %.2f s more, %.2f s asked", shot.filling(), asked);
     tell("  conduction %.0f %%, judging %.0f %%", percent(t, t.cooling()), percent(t, t.judging()));
     tell(
         "  flow %.0f %%: mobility %.0f, suction %.0f, heat carried %.0f, blocks %.0f, rest %.0f %%",

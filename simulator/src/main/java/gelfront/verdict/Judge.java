@@ -4,6 +4,7 @@ import gelfront.base.Progress;
 import gelfront.dent.DentLobes;
 import gelfront.dent.Sink;
 import gelfront.dent.SinkEstimate;
+import gelfront.fill.FillRecord;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
 import gelfront.finding.Filled;
@@ -92,6 +93,11 @@ public final class Judge {
    */
   public static Judgement judge(Case setup, CaseVoxels voxels, ShotRecord shot, Progress progress) {
     return new Judge(setup, voxels, shot, progress).judge(progress);
+  }
+
+  /** What a shot's filling alone comes to. */
+  public static Filled filled(Case setup, CaseVoxels voxels, FillRecord fill) {
+    return FillJudge.judge(setup, voxels, fill);
   }
 
   private Judgement judge(Progress progress) {

@@ -1,0 +1,174 @@
+package gelfront.run;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.finding.Filled;
+import gelfront.material.HeatCurves;
+import gelfront.material.MaterialTable;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.mesh.shape.Solids;
+import gelfront.setup.Block;
+import gelfront.setup.Case;
+import gelfront.setup.FeedSystem;
+import gelfront.setup.Fill;
+import gelfront.setup.Numerics;
+import gelfront.setup.PartShape;
+import gelfront.setup.Section;
+import gelfront.setup.Shot;
+import gelfront.state.ThermalState;
+import gelfront.voxelize.CaseVoxels;
+import gelfront.voxelize.VoxelException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** The shot itself, from case to findings. Common practice, no source, where so said. */
+final class ShotFillTest {
+  private static final MaterialTable MATERIALS = MaterialTable.builtIn();
+
+  /** A body of 8 mm with a tail of 2.4 mm behind it. */
+  private static final TriangleMesh TAILED =
+      Solids.revolution(
+          new double[] {0, 2e-3, 14e-3, 17e-3, 35e-3},
+          new double[] {2e-3, 4e-3, 4e-3, 1.2e-3, 1.2e-3},
+          32);
+
+  /** s to fill, °C of shot and mould, metres between the halves. */
+  private static Case setup(double time, double shot, double mould, double gap) {
+    return new Case(
+        "test",
+        new PartShape.Calipers(List.of()),
+        List.of(),
+        new FeedSystem.Declared(
+            new FeedSystem.Gate(Vec3.ZERO, new Vec3(-1, 0, 0), Section.round(3e-3), 2e-3),
+            Optional.empty(),
+            Optional.empty(),
+            new FeedSystem.Sprue(7e-3, 7e-3, 12e-3, new Vec3(-1, 0, 0))),
+        List.of(),
+        new Block(
+            MATERIALS.mould("aluminium-6061"),
+            10e-3,
+            Optional.empty(),
+            mould,
+            23,
+            9,
+            2500,
+            List.of(),
+            List.of()),
+        MATERIALS.plastisol("soft"),
+        new Shot(shot, time, 5, 20e3, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
+        new Vec3(0, 0, 1),
+        OptionalDouble.empty(),
+        1,
+        new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.7e-3)),
+        List.of())
+        .with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, gap, List.of()));
+  }
+
+  private static Filled filled(Case c) {
+    CaseVoxels voxels = CaseVoxels.of(c, TAILED, Progress.NONE);
+    return new RecipeFloor(c, voxels, Workers.SERIAL, Progress.NONE)
+        .filled(c.shot().temperature());
+  }
+
+  /** Common practice, no source. */
+  @Test
+  void aMouldWithoutAnyGapTrapsAirAndAVentAtTheTailCuresIt() {
+    Case blind = setup(1, 165, 40, 0);
+    Filled trapped = filled(blind);
+    Filled cured =
+        filled(
+            blind.with(
+                blind.fill().with(new Fill.Vent(new Vec3(35e-3, 0, 0), 6e-3, 0.06e-3, 10e-3))));
+
+    assertFalse(trapped.air().isEmpty());
+    Filled.TrappedAir air = trapped.air().get(0);
+    assertTrue(air.place().x() > 10e-3, "towards the tail: " + air.place());
+    assertTrue(air.pressure() > 0.9 * Fill.BY_HAND, "pressed as far as a hand can");
+    assertTrue(air.proposal().startsWith("Scratch a vent"), air.proposal());
+    assertTrue(cured.air().isEmpty(), "still trapped: " + cured.air());
+  }
+
+  /** Common practice, no source. */
+  @Test
+  void aColdMouldAndASlowShotLeaveTheTailShort() {
+    Filled brisk = filled(setup(1, 165, 60, 40e-6));
+    Filled slow = filled(setup(5, 150, 20, 40e-6));
+
+    assertFalse(brisk.mayNotFill(), brisk.sentence());
+    assertTrue(slow.mayNotFill(), slow.sentence());
+    assertTrue(slow.cold().get(0).place().x() > 14e-3, slow.sentence());
+    assertTrue(slow.margin() < brisk.margin());
+  }
+
+  @Test
+  void theFloorIsTheCoolestShotThatFills() {
+    Case c = setup(6, 175, 30, 40e-6);
+    CaseVoxels voxels = CaseVoxels.of(c, TAILED, Progress.NONE);
+    RecipeFloor floor = new RecipeFloor(c, voxels, Workers.SERIAL, Progress.NONE);
+    double t = floor.coolest().orElseThrow();
+
+    assertFalse(floor.filled(t).mayNotFill());
+    assertTrue(floor.filled(t - RecipeFloor.WITHIN).mayNotFill(), "at " + t);
+  }
+
+  @Test
+  void coolingStartsFromWhereTheShotEnded() {
+    Case c = setup(2, 165, 30, 40e-6);
+    CaseVoxels voxels = CaseVoxels.of(c, TAILED, Progress.NONE);
+    HeatCurves curves = HeatCurves.of(c.plastisol());
+    ThermalState state = new ThermalState(voxels.model(), curves, 165);
+    new ShotFill(c, voxels, Workers.SERIAL).fill(state, Progress.NONE);
+
+    int gate = voxels.model().cavity().nearest(new Vec3(-1e-3, 0, 0));
+    int tail = voxels.model().cavity().nearest(new Vec3(34e-3, 0, 0));
+    assertTrue(state.temperature[gate] > state.temperature[tail] + 5);
+    assertEquals(0, state.time);
+    assertTrue(state.ledger.mouldGain() > 0);
+    assertEquals(0, state.ledger.imbalance(), 1e-9);
+    for (int i = 0; i < state.temperature.length; i++) {
+      assertEquals(curves.temperature(state.enthalpy[i]), state.temperature[i], 1e-6);
+    }
+  }
+
+  @Test
+  void withItOffNothingChanges() {
+    Case on = setup(2, 165, 30, 40e-6);
+    Case off = on.with(new Fill(false, OptionalDouble.empty(), 1e5, 1e-5, List.of()));
+    Case without = on.with(Fill.OFF);
+    float[] one = CaseRunner.run(off, TAILED, Workers.SERIAL, Progress.NONE).shot().set();
+    float[] other = CaseRunner.run(without, TAILED, Workers.SERIAL, Progress.NONE).shot().set();
+    float[] filled = CaseRunner.run(on, TAILED, Workers.SERIAL, Progress.NONE).shot().set();
+
+    assertArrayEquals(other, one);
+    assertEquals(one.length, filled.length);
+    for (float t : filled) {
+      assertTrue(t < 1e6, "every place has set");
+    }
+  }
+
+  @Test
+  void saysInWordsWhatCantBe() {
+    Case c = setup(2, 165, 30, 25e-6);
+    Fill.Vent onGate = new Fill.Vent(new Vec3(-1e-3, 0, 0), 2e-3, 30e-6, 10e-3);
+    Fill.Vent astray = new Fill.Vent(new Vec3(0, 0.1, 0), 2e-3, 30e-6, 10e-3);
+    Shot small =
+        new Shot(165, 2, 5, 20e3, List.of(), OptionalDouble.of(0.5e-6), OptionalDouble.empty());
+
+    assertTrue(refused(c.with(c.fill().with(onGate))).contains("on the gate"));
+    assertTrue(refused(c.with(c.fill().with(astray))).contains("doesn't meet the cavity"));
+    assertTrue(refused(c.with(small)).contains("it can't fill them"));
+  }
+
+  private static String refused(Case c) {
+    return assertThrows(VoxelException.class, () -> filled(c)).getMessage();
+  }
+}
