@@ -12,7 +12,8 @@ public final class Artifacts {
     return List.of(
         new HtmlReport(),
         new FindingsJson(),
-        new PocketsCsv(), new AirCsv(),
+        new PocketsCsv(),
+        new AirCsv(),
         new VoxelsVti(),
         new SeriesCsv(),
         new DentsGlb());

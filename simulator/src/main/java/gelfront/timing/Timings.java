@@ -128,7 +128,8 @@ public final class Timings {
     tell(
         "standard case with flow, %s: %d steps, %.2f s on %d threads to the verdict, %.1f s asked",
         level.name().toLowerCase(Locale.ROOT), t.steps(), t.seconds(), all.threads(), most);
-    Case filled = at.with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, Fill.GAP, List.of()));
+    Case filled =
+        at.with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, Fill.GAP, List.of()));
     FeedTiming shot = FeedTiming.median(filled, voxels, runs, all);
     double asked = level == Numerics.Level.QUICK ? MOST_FILL_QUICK : t.seconds();
     tell("  the shot itself, too: %.2f s more, %.2f s asked", shot.filling(), asked);

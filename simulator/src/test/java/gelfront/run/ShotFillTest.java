@@ -44,39 +44,39 @@ final class ShotFillTest {
   /** s to fill, °C of shot and mould, metres between the halves. */
   private static Case setup(double time, double shot, double mould, double gap) {
     return new Case(
-        "test",
-        new PartShape.Calipers(List.of()),
-        List.of(),
-        new FeedSystem.Declared(
-            new FeedSystem.Gate(Vec3.ZERO, new Vec3(-1, 0, 0), Section.round(3e-3), 2e-3),
-            Optional.empty(),
-            Optional.empty(),
-            new FeedSystem.Sprue(7e-3, 7e-3, 12e-3, new Vec3(-1, 0, 0))),
-        List.of(),
-        new Block(
-            MATERIALS.mould("aluminium-6061"),
-            10e-3,
-            Optional.empty(),
-            mould,
-            23,
-            9,
-            2500,
+            "test",
+            new PartShape.Calipers(List.of()),
             List.of(),
-            List.of()),
-        MATERIALS.plastisol("soft"),
-        new Shot(shot, time, 5, 20e3, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
-        new Vec3(0, 0, 1),
-        OptionalDouble.empty(),
-        1,
-        new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.7e-3)),
-        List.of())
+            new FeedSystem.Declared(
+                new FeedSystem.Gate(Vec3.ZERO, new Vec3(-1, 0, 0), Section.round(3e-3), 2e-3),
+                Optional.empty(),
+                Optional.empty(),
+                new FeedSystem.Sprue(7e-3, 7e-3, 12e-3, new Vec3(-1, 0, 0))),
+            List.of(),
+            new Block(
+                MATERIALS.mould("aluminium-6061"),
+                10e-3,
+                Optional.empty(),
+                mould,
+                23,
+                9,
+                2500,
+                List.of(),
+                List.of()),
+            MATERIALS.plastisol("soft"),
+            new Shot(
+                shot, time, 5, 20e3, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
+            new Vec3(0, 0, 1),
+            OptionalDouble.empty(),
+            1,
+            new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.7e-3)),
+            List.of())
         .with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, gap, List.of()));
   }
 
   private static Filled filled(Case c) {
     CaseVoxels voxels = CaseVoxels.of(c, TAILED, Progress.NONE);
-    return new RecipeFloor(c, voxels, Workers.SERIAL, Progress.NONE)
-        .filled(c.shot().temperature());
+    return new RecipeFloor(c, voxels, Workers.SERIAL, Progress.NONE).filled(c.shot().temperature());
   }
 
   /** Common practice, no source. */
