@@ -56,7 +56,9 @@ class ViewerWindowTest {
       screen.press(late, 0.85, 0.5);
       screen.until(() -> share(screen.picture(), Colours.SHUT) == 0, "set times are cut-off times");
 
+      BufferedImage open = screen.still();
       screen.press("mode CELLS");
+      screen.until(() -> Screen.differs(open, screen.picture()), "the cells are drawn");
       screen.until(() -> Screen.on(late::getValue) == STEPS.stepAt(StoredBall.CUT_OFF), "late");
       double alone = cells(screen.still());
       screen.press(late, 0.02, 0.5);

@@ -3,7 +3,10 @@ package gelfront.viewer.work;
 import gelfront.base.Workers;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 
 /** The threads beside those of window and engine. */
 public final class Backgrounds implements AutoCloseable {
@@ -22,8 +25,16 @@ public final class Backgrounds implements AutoCloseable {
     this.pool = Executors.newFixedThreadPool(2 * threads, named("gelfront counts"));
   }
 
+  /** What comes while the window closes is dropped: nobody looks any more. */
   private static ExecutorService one(String name) {
-    return Executors.newSingleThreadExecutor(named(name));
+    return new ThreadPoolExecutor(
+        1,
+        1,
+        0,
+        TimeUnit.SECONDS,
+        new LinkedBlockingQueue<>(),
+        named(name),
+        new ThreadPoolExecutor.DiscardPolicy());
   }
 
   private static ThreadFactory named(String name) {
