@@ -64,6 +64,7 @@ final class Freezing implements Watch {
   }
 
   private static Fields fields(Cavity cavity, float[] set) {
-    return VoxelFields.of(cavity, set, set, new short[set.length], List.of());
+    float[] none = new float[0];
+    return VoxelFields.of(cavity, set, set, new short[set.length], List.of(), none, none);
   }
 }
