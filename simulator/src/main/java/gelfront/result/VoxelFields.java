@@ -44,16 +44,6 @@ public final class VoxelFields {
     }
   }
 
-  /** As below; the shot itself was not calculated. */
-  public static Fields of(
-      Cavity cavity,
-      float[] setTime,
-      float[] cutOff,
-      short[] pocket,
-      List<Fields.Snapshot> snapshots) {
-    return of(cavity, setTime, cutOff, pocket, snapshots, new float[0], new float[0]);
-  }
-
   /**
    * @param setTime s per cell of the cavity
    * @param cutOff s per cell of the cavity
