@@ -3,6 +3,7 @@ package gelfront.answer;
 import gelfront.finding.Constriction;
 import gelfront.finding.Severity;
 import gelfront.mesh.Vec3;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -30,6 +31,8 @@ import java.util.OptionalDouble;
  * @param mould °C of the mould at the wall, mean, at the end
  * @param pressing what pushes the halves apart
  * @param filling whether the cavity fills at all
+ * @param halfAt s at which less than half of what the part needs comes; +infinity: never
+ * @param cavities each of several cavities for itself; empty where the block has one
  * @param cells of plastisol that were calculated
  * @param seconds of calculation, on one thread
  */
@@ -53,8 +56,23 @@ public record RunOutcome(
     double mould,
     Pressing pressing,
     Filling filling,
+    double halfAt,
+    List<OfCavity> cavities,
     int cells,
     double seconds) {
+  public RunOutcome {
+    cavities = List.copyOf(cavities);
+  }
+
+  /**
+   * What becomes of one cavity.
+   *
+   * @param number from 1
+   * @param dentLow metres, the deepest dent's low bound; 0 where nothing is cut off
+   * @param dentHigh metres, its high bound
+   * @param closed s at which its way in closed; +infinity where nothing is cut off
+   */
+  public record OfCavity(int number, double dentLow, double dentHigh, double closed) {}
 
   /** Whether a shot fills the cavity before it sets. */
   public enum Filling {

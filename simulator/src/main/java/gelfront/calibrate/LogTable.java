@@ -55,7 +55,7 @@ record LogTable(List<String> heading, List<List<String>> rows, List<Integer> lin
         file, 0, "no line has a time and a temperature, parted by a tab, a semicolon or a comma");
   }
 
-  private static List<String> cells(String line, String delimiter) {
+  static List<String> cells(String line, String delimiter) {
     return Arrays.stream(line.split(java.util.regex.Pattern.quote(delimiter), -1))
         .map(c -> c.strip().replaceAll("^\"|\"$", ""))
         .toList();

@@ -1,6 +1,7 @@
 package gelfront.cli;
 
 import gelfront.answer.Calibrated;
+import gelfront.answer.Trials;
 import gelfront.base.Workers;
 import gelfront.calibrate.CupCalibration;
 import gelfront.calibrate.LogException;
@@ -12,6 +13,8 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.report.CalibrationFiles;
 import gelfront.report.CalibrationPage;
+import gelfront.report.TrialsFiles;
+import gelfront.report.TrialsPage;
 import gelfront.result.WholeFile;
 import gelfront.setup.CaseFile;
 import gelfront.setup.LoadedCase;
@@ -38,7 +41,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Fits a plastisol to a cooling curve. */
+/** Fits a plastisol to a cooling curve, or to trial shots. */
 @Command(
     name = "calibrate",
     mixinStandardHelpOptions = true,
@@ -47,6 +50,10 @@ import picocli.CommandLine.Parameters;
       "Fits conductivity, contact and gelling to what a thermometer logged while a cup, tube or part"
           + " cooled, and writes them as a plastisol of your own, with intervals. What the log"
           + " doesn't tell is left as it was, and said.",
+      "Without --at the log is one of trial shots, one a line: what was shot (any input of a case by"
+          + " name, such as \"hold (s)\" or \"gate (mm)\"; case, cavity) and what came of it (dented:"
+          + " yes or no; depth (mm); gate froze: before or after the plunger's release). They tell"
+          + " the no-flow temperature.",
       "The case describes what the thermometer stood in: the plastisol as the part, the cup's wall as"
           + " the block, the bath as what cools its faces. The log is a table of times and"
           + " temperatures, as loggers write it."
@@ -65,10 +72,10 @@ final class CalibrateCommand implements Callable<Integer> {
 
   @Option(
       names = "--at",
-      required = true,
       paramLabel = "x,y,z",
       parameterConsumer = ProbeCommand.Places.class,
-      description = "Place of the thermometer in mm, in the case's coordinates.")
+      description =
+          "Place of the thermometer in mm, in the case's coordinates; left out: a log of trial shots.")
   private List<Vec3> places = new ArrayList<>();
 
   @Option(
@@ -104,6 +111,10 @@ final class CalibrateCommand implements Callable<Integer> {
     }
     LoadedCase base = CaseFile.read(caseFile);
     String text = log();
+    if (places.isEmpty()) {
+      trials(base, text);
+      return ExitCode.OK;
+    }
     Calibrated c = calibrated(base.with(base.setup().numerics().withoutFlow()), text);
     write(base, c);
     return ExitCode.OK;
@@ -142,6 +153,40 @@ final class CalibrateCommand implements Callable<Integer> {
     }
   }
 
+  private void trials(LoadedCase base, String text) throws IOException {
+    Path target = target();
+    try (TrialDesk desk = new TrialDesk(console, answers, threads.count(), caseFile, target)) {
+      Trials t = desk.run(logFile, text, hash(text));
+      Map<String, Ranged> known = base.materials().entry("plastisol", grade(base));
+      String table = TrialsFiles.materials(t, name, grade(base), known, today());
+      Path materials = write(target, name + ".toml", table);
+      write(target, "trials.json", TrialsFiles.json(t));
+      Path page = write(target, "trials.html", TrialsPage.of(t));
+      if (answers.json()) {
+        console.out().print(TrialsFiles.json(t));
+        return;
+      }
+      TrialsPage.words(t).forEach(console.out()::println);
+      console.out().println("Materials: " + materials);
+      console.out().println("Calibration: " + page);
+    } catch (LogException | IllegalArgumentException e) {
+      throw new InputFailure(e.getMessage(), e);
+    }
+  }
+
+  private Path target() {
+    String stem = String.valueOf(caseFile.getFileName()).replaceFirst("\\.[^.]*$", "");
+    return folder == null ? caseFile.resolveSibling(stem + "-calibration") : folder;
+  }
+
+  private static String grade(LoadedCase base) {
+    return base.word("plastisol.grade").orElse("soft");
+  }
+
+  private static String today() {
+    return String.valueOf(LocalDate.now(ZoneId.systemDefault()));
+  }
+
   private static String hash(String text) {
     try {
       MessageDigest sha = MessageDigest.getInstance("SHA-256");
@@ -152,13 +197,10 @@ final class CalibrateCommand implements Callable<Integer> {
   }
 
   private void write(LoadedCase base, Calibrated c) {
-    String grade = base.word("plastisol.grade").orElse("soft");
+    String grade = grade(base);
     Map<String, Ranged> known = base.materials().entry("plastisol", grade);
-    String stem = String.valueOf(caseFile.getFileName()).replaceFirst("\\.[^.]*$", "");
-    Path target = folder == null ? caseFile.resolveSibling(stem + "-calibration") : folder;
-    String table =
-        CalibrationFiles.materials(
-            c, name, grade, known, String.valueOf(LocalDate.now(ZoneId.systemDefault())));
+    Path target = target();
+    String table = CalibrationFiles.materials(c, name, grade, known, today());
     Path materials = write(target, name + ".toml", table);
     write(target, "calibration.json", CalibrationFiles.json(c));
     Path page = write(target, "calibration.html", CalibrationPage.of(c));

@@ -26,8 +26,7 @@ public final class CalibrationFiles {
    */
   public static String materials(
       Calibrated c, String name, String grade, Map<String, Ranged> known, String date) {
-    String source =
-        "fitted to " + c.log() + " (SHA-256 " + c.hash().substring(0, HASH) + "...), " + date;
+    String source = source(c.log(), c.hash(), date);
     Map<String, Ranged> all = new LinkedHashMap<>(known);
     found(c, "conductivity")
         .ifPresent(f -> all.put("conductivity", new Ranged(f.low(), f.value(), f.high(), source)));
@@ -38,9 +37,22 @@ public final class CalibrationFiles {
                     "latent_heat",
                     new Ranged(1e3 * f.low(), 1e3 * f.value(), 1e3 * f.high(), source)));
     found(c, "middle of gelling").ifPresent(f -> gelling(all, f, source));
+    return table(all, "a cooling curve", name, grade);
+  }
+
+  /** Where a value is from. */
+  static String source(String log, String hash, String date) {
+    return "fitted to " + log + " (SHA-256 " + hash.substring(0, HASH) + "...), " + date;
+  }
+
+  /**
+   * A material table's text.
+   *
+   * @param from in words
+   */
+  static String table(Map<String, Ranged> all, String from, String name, String grade) {
     StringBuilder s = new StringBuilder();
-    s.append(
-        "# Plastisol from a cooling curve. Name it in a case: materials = \"this file\", and\n");
+    s.append("# Plastisol from " + from + ". Name it in a case: materials = \"this file\", and\n");
     s.append("# [plastisol] grade = \"").append(name).append("\".\n");
     s.append("[plastisol.").append(name).append("]\n");
     s.append("about = \"as ").append(grade).append(", but for what was measured\"\n");

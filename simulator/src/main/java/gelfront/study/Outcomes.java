@@ -14,6 +14,7 @@ import gelfront.setup.Shot;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** A run's findings in a few numbers. */
 final class Outcomes {
@@ -45,6 +46,8 @@ final class Outcomes {
         new RunOutcome.Pressing(
             c.shot().holdPressure(), Clamping.force(c, o.voxels()), c.clampingForce()),
         filling(f.filled()),
+        f.fed().halfAt(),
+        o.voxels().cavities().count() > 1 ? cavities(f, o.voxels().cavities().count()) : List.of(),
         o.voxels().model().cavity().count(),
         seconds);
   }
@@ -61,6 +64,21 @@ final class Outcomes {
         .map(HotSpot::neck)
         .filter(n -> n.kind() == Constriction.Kind.NECK)
         .min(Comparator.comparingDouble(Constriction::width));
+  }
+
+  private static List<RunOutcome.OfCavity> cavities(Findings f, int count) {
+    return IntStream.rangeClosed(1, count).mapToObj(k -> cavity(f, k)).toList();
+  }
+
+  private static RunOutcome.OfCavity cavity(Findings f, int number) {
+    Optional<Pocket> worst =
+        f.pockets().stream().filter(p -> p.cavities().contains(number)).findFirst();
+    Optional<Dent> dent = worst.flatMap(p -> p.dents().stream().findFirst());
+    return new RunOutcome.OfCavity(
+        number,
+        dent.map(Dent::depthLow).orElse(0.0),
+        dent.map(Dent::depthHigh).orElse(0.0),
+        worst.map(p -> p.constriction().closedAt()).orElse(Double.POSITIVE_INFINITY));
   }
 
   private static double cycle(Shot shot, double firmAt) {

@@ -33,6 +33,8 @@ class DoubtTest {
             35,
             new RunOutcome.Pressing(0, 0, OptionalDouble.empty()),
             RunOutcome.Filling.UNKNOWN,
+            1,
+            List.of(),
             1000,
             1));
   }

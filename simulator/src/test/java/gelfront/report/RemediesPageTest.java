@@ -43,6 +43,8 @@ final class RemediesPageTest {
             40,
             new Pressing(20e3, 50, OptionalDouble.of(held)),
             Filling.UNKNOWN,
+            1,
+            List.of(),
             1000,
             1));
   }

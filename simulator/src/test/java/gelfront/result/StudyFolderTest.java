@@ -50,6 +50,8 @@ final class StudyFolderTest {
             41,
             new RunOutcome.Pressing(2e4, 20, held),
             RunOutcome.Filling.UNKNOWN,
+            5,
+            List.of(new RunOutcome.OfCavity(1, 0, 1e-4, Double.POSITIVE_INFINITY)),
             1000,
             1.25));
   }

@@ -75,6 +75,8 @@ final class RemedyStudyTest {
         40,
         new Pressing(20e3, 50, OptionalDouble.of(held)),
         f,
+        1,
+        List.of(),
         1000,
         1);
   }

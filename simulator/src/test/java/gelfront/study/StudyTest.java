@@ -71,6 +71,8 @@ final class StudyTest {
         o.mould(),
         o.pressing(),
         o.filling(),
+        o.halfAt(),
+        o.cavities(),
         o.cells(),
         0);
   }
