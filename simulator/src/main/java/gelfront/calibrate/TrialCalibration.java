@@ -8,7 +8,6 @@ import gelfront.base.Quantities;
 import gelfront.material.Ranged;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
-import gelfront.setup.Shot;
 import gelfront.study.Job;
 import gelfront.study.Study;
 import java.util.ArrayList;
@@ -142,8 +141,8 @@ public final class TrialCalibration {
       }
     }
     LoadedCase base = studies.get(s.caseName()).base();
-    Shot shot = base.with(s.recipe()).setup().shot();
-    return new TrialFit.Predicted(low, high, closes, shot.fillTime() + shot.holdTime());
+    double released = base.with(s.recipe()).setup().shot().holdTime();
+    return new TrialFit.Predicted(low, high, closes, released);
   }
 
   private RunOutcome.OfCavity cavity(TrialShot s, RunOutcome o) {

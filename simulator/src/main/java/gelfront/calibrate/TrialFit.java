@@ -16,8 +16,8 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * </pre>
  *
  * <p>w and v are what the model itself may be off by ({@code v} by its network check), e is the
- * share of shots noted down wrongly: own judgement. Both unknowns lie on a grid, with what was known
- * before of no-flow as weights; intervals hold 90 % of what is left.
+ * share of shots noted down wrongly: own judgement. Both unknowns lie on a grid, with what was
+ * known before of no-flow as weights; intervals hold 90 % of what is left.
  */
 public final class TrialFit {
   /** The model's own doubt in the logarithm of a depth. */

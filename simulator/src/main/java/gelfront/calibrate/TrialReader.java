@@ -21,7 +21,8 @@ import java.util.regex.Pattern;
  */
 public final class TrialReader {
   private static final String[] DELIMITERS = {"\t", ";", ","};
-  private static final Pattern HEADING = Pattern.compile("([^(\\[]+?)\\s*(?:[(\\[]([^)\\]]+)[)\\]])?");
+  private static final Pattern HEADING =
+      Pattern.compile("([^(\\[]+?)\\s*(?:[(\\[]([^)\\]]+)[)\\]])?");
 
   /** Metres: a dent that is not seen is hardly deeper. */
   private static final double UNSEEN = 1e-3;
@@ -202,7 +203,9 @@ public final class TrialReader {
     if (bare && c.unit().isEmpty()) {
       throw wrong(
           line,
-          "\"" + c.heading() + "\" has no unit: write it in brackets in the heading, or with "
+          "\""
+              + c.heading()
+              + "\" has no unit: write it in brackets in the heading, or with "
               + cell);
     }
     String value = bare ? cell.replace(',', '.') + " " + c.unit() : cell;

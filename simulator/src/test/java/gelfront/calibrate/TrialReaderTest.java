@@ -56,14 +56,12 @@ final class TrialReaderTest {
       })
   void whatCantBeUsedIsSaidWithItsLine(String log, String words) {
     LogException e =
-        assertThrows(
-            LogException.class, () -> TrialReader.read("t.csv", log.replace('#', '\n')));
+        assertThrows(LogException.class, () -> TrialReader.read("t.csv", log.replace('#', '\n')));
     assertTrue(e.getMessage().startsWith(words), e.getMessage());
   }
 
   @Test
   void aThirdShotDecidesBetweenTwo() {
-    assertEquals(
-        3, TrialReader.read("t.csv", "gate (mm),dented\n2,yes\n2,no\n2,yes\n").size());
+    assertEquals(3, TrialReader.read("t.csv", "gate (mm),dented\n2,yes\n2,no\n2,yes\n").size());
   }
 }

@@ -152,4 +152,38 @@ final class CalibrateCommandTest {
     assertEquals(ExitCode.INPUT, run(args));
     assertTrue(text(err).contains("there is no such file"), text(err));
   }
+
+  @Test
+  void trialShotsGiveATableThatLaterCasesRead() throws IOException {
+    Path pea = Files.writeString(folder.resolve("pea.toml"), CommandLineTest.CASE);
+    Path log =
+        Files.writeString(
+            folder.resolve("shots.csv"),
+            """
+            gate (mm),hold (s),gate froze
+            2,1,after
+            2,12,before
+            2.5,1,after
+            """);
+    assertEquals(
+        0, run("calibrate", pea.toString(), log.toString(), "--name", "mine"), () -> text(err));
+    assertTrue(text(out).contains("o-flow"), text(out));
+    Path made = folder.resolve("pea-calibration");
+    JsonNode n = new ObjectMapper().readTree(made.resolve("trials.json").toFile());
+    assertEquals(3, n.get("shots").size());
+    double low = n.get("no_flow_degc").get("low_90").asDouble();
+    double high = n.get("no_flow_degc").get("high_90").asDouble();
+    assertTrue(99 < low && low < high && high < 151, low + " to " + high);
+    assertTrue(Files.readString(made.resolve("trials.html")).contains("Shot by shot"));
+    Files.copy(made.resolve("mine.toml"), folder.resolve("mine.toml"));
+    String own = "materials = \"mine.toml\"\n" + CommandLineTest.CASE;
+    CaseFile.parse("own.toml", own + "[plastisol]\ngrade = \"mine\"\n", folder);
+
+    Files.writeString(log, "gate (mm),cavity,dented\n2,3,yes\n");
+    assertEquals(3, run("calibrate", pea.toString(), log.toString()));
+    assertTrue(text(err).contains("shots.csv:2: cavity 3: the case has one"), text(err));
+    Files.writeString(log, "case,dented\nother.toml,yes\n");
+    assertEquals(3, run("calibrate", pea.toString(), log.toString()));
+    assertTrue(text(err).contains("shots.csv:2: there is no case"), text(err));
+  }
 }

@@ -46,6 +46,7 @@ public final class Examples {
             row(79, 12),
             row(80, 9)));
     all.put("two-bulbs-with-feed", withFeed());
+    all.put("gate-ladder", gateLadder());
     return all;
   }
 
@@ -127,6 +128,25 @@ public final class Examples {
         new Vec3(38e-3, side * 3e-3, 0),
         new Vec3(38e-3, side * 18e-3, 0),
         new Vec3(1, 0, 0));
+  }
+
+  /** Five bulbs alike on one runner, each behind a wider gate; overlapping shells. */
+  private static TriangleMesh gateLadder() {
+    double[] gates = {2e-3, 2.5e-3, 3e-3, 4e-3, 5e-3};
+    Vec3 middle = new Vec3(-4e-3, 0, 0);
+    TriangleMesh all = Solids.cylinder(middle, new Vec3(-34e-3, 0, 0), 5e-3, 5e-3, 72);
+    Vec3 half = new Vec3(0, 45e-3, 0);
+    all = all.plus(Solids.cylinder(middle.minus(half), middle.plus(half), 4e-3, 4e-3, 72));
+    for (int i = 0; i < gates.length; i++) {
+      double y = (i - 2) * 20e-3;
+      Vec3 in = new Vec3(-2e-3, y, 0);
+      all = all.plus(Solids.cylinder(in, new Vec3(4e-3, y, 0), gates[i] / 2, gates[i] / 2, 72));
+      Vec3 nose = new Vec3(2e-3, y, 0);
+      Vec3 tail = new Vec3(32e-3, y, 0);
+      all = all.plus(Solids.cylinder(nose, new Vec3(11e-3, y, 0), 3e-3, 7.5e-3, 72));
+      all = all.plus(Solids.cylinder(new Vec3(9e-3, y, 0), tail, 7.5e-3, 2e-3, 72));
+    }
+    return all;
   }
 
   private static TriangleMesh withFeed() {

@@ -13,6 +13,8 @@
  * <tr><td>cone-body</td><td>80 mm; 4 mm thick at x = 0, 15 mm at x = 74</td></tr>
  * <tr><td>two-bulbs-with-feed</td><td>the same with a 3 mm gate and a 10 mm sprue at the nose, mouth
  * at x = -31</td></tr>
+ * <tr><td>gate-ladder</td><td>five bulbs of 15 x 30 mm on one runner, behind gates of 2, 2.5, 3, 4
+ * and 5 mm; sprue's mouth at x = -34</td></tr>
  * </table>
  */
 package gelfront.mesh.example;

@@ -50,11 +50,7 @@ record GeneratedDesign(
     return new GeneratedDesign(x, d, gate, sprue, hold, !atTail);
   }
 
-  /** mm across the thicker third that an end belongs to. */
-  double thickness(boolean tail) {
-    return tail ? Math.max(d[STATIONS - 2], d[STATIONS - 3]) : Math.max(d[1], d[2]);
-  }
-
+  /** mm. */
   double thickest() {
     double most = 0;
     for (double one : d) {

@@ -6,6 +6,8 @@ enum Measure {
   UNFED(0.02),
   /** mm, middle of the deepest dent's bounds. */
   DENT(0.02),
+  /** mm, high bound of the deepest dent. */
+  HIGH(0.02),
   /** mm that the sprue sinks after the part's cut-off. */
   SINKS(0.1);
 
@@ -20,6 +22,7 @@ enum Measure {
     return switch (this) {
       case UNFED -> f.unfedPercent();
       case DENT -> f.dentMm();
+      case HIGH -> f.dentHighMm();
       case SINKS -> f.sinksMm();
     };
   }
