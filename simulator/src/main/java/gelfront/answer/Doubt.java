@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param typical the case as it is, at that level
  * @param finer the case as it is, at the level the others are anchored to
  * @param conduction the case as it is without any flow, at that level
+ * @param forks the case as it is with the model itself otherwise, each for itself, at that level
  * @param influences one for each unknown, the greatest first
  * @param method how they were found, in words
  */
@@ -29,12 +30,14 @@ public record Doubt(
     Ran typical,
     Ran finer,
     Ran conduction,
+    List<Fork> forks,
     List<Influence> influences,
     String method) {
   public Doubt {
     unknowns = List.copyOf(unknowns);
     known = List.copyOf(known);
     cases = List.copyOf(cases);
+    forks = List.copyOf(forks);
     influences = List.copyOf(influences);
     for (PlausibleCase c : cases) {
       if (c.values().size() != unknowns.size()) {
@@ -62,6 +65,14 @@ public record Doubt(
       double high,
       String source,
       String advice) {}
+
+  /**
+   * Something that the model could as well do otherwise: no unknown of the plastisol's.
+   *
+   * @param name in words
+   * @param ran what became of the case as it is
+   */
+  public record Fork(String name, Ran ran) {}
 
   /**
    * @param values one for each unknown, in its unit

@@ -81,7 +81,7 @@ public final class TrialFit {
   public record Result(Known noFlow, Known skin, double correlation, double[] likely) {
     /** Whether what one is can't be told without the other. */
     public boolean inseparable() {
-      return !skin.told() && Math.abs(correlation) > 0.3 || Math.abs(correlation) > 0.9;
+      return Math.abs(correlation) > (skin.told() ? 0.9 : 0.3);
     }
   }
 

@@ -1,5 +1,6 @@
 package gelfront.cli;
 
+import gelfront.answer.Doubt;
 import gelfront.base.Quantities;
 import gelfront.base.Workers;
 import gelfront.finding.Amounts;
@@ -8,6 +9,7 @@ import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.mesh.MeshException;
 import gelfront.report.Artifacts;
+import gelfront.report.DoubtWords;
 import gelfront.report.FindingsJson;
 import gelfront.report.HtmlReport;
 import gelfront.result.Provenance;
@@ -22,8 +24,10 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Supplier;
 
 /** The main job: a case file becomes a result folder and a verdict in words. */
 final class CaseCheck {
@@ -57,16 +61,26 @@ final class CaseCheck {
 
   /** Reads, calculates, writes and prints. */
   StoredRun check(Path caseFile, Path folder) {
+    return check(caseFile, folder, Optional::empty);
+  }
+
+  /**
+   * As above.
+   *
+   * @param how sure the verdict is; asked once the case has been calculated
+   */
+  StoredRun check(Path caseFile, Path folder, Supplier<Optional<Doubt>> how) {
     LoadedCase loaded = CaseFile.read(caseFile);
     checkWritable(folder);
     LoadedCase wanted = flow ? loaded : loaded.with(loaded.setup().numerics().withoutFlow());
     StoredRun run = calculate(caseFile, wanted);
+    Optional<Doubt> doubt = how.get();
     try {
-      ResultFolder.write(folder, run, Artifacts.all());
+      ResultFolder.write(folder, run, Artifacts.all(doubt));
     } catch (IOException e) {
       throw cantWrite(folder, e);
     }
-    print(run, folder);
+    print(run, folder, doubt);
     if (!flow && !answers.json() && !answers.quiet()) {
       new FlowTable(console).print(run.findings(), calculate(caseFile, loaded).findings());
     }
@@ -122,7 +136,7 @@ final class CaseCheck {
     return new Provenance(Version.number(), now, host, 0);
   }
 
-  private void print(StoredRun run, Path folder) {
+  private void print(StoredRun run, Path folder, Optional<Doubt> doubt) {
     Path report = folder.resolve(new HtmlReport().fileName());
     if (answers.json()) {
       printJson(run);
@@ -140,6 +154,7 @@ final class CaseCheck {
       console.out().println();
     }
     console.out().println(run.name() + ": " + f.verdict());
+    doubt.map(DoubtWords::of).ifPresent(said -> said.forEach(console.out()::println));
     console.out().println("Report: " + report.toAbsolutePath().normalize());
   }
 

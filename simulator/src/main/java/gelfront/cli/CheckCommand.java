@@ -1,6 +1,7 @@
 package gelfront.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,6 +16,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Calculates a case and writes a result folder with report.html, findings.json, pockets.csv,"
           + " series.csv, voxels.vti, dents.ply and dents.glb. Prints the verdict in words.",
+      "Where doubt has been calculated for the case as it stands, or --doubt asks for it, the report"
+          + " also says in how many plausible cases the part dents, and what to measure first.",
       "Ends with 0 whatever the verdict. An earlier result stays until the new one is complete."
     })
 final class CheckCommand implements Callable<Integer> {
@@ -37,6 +40,14 @@ final class CheckCommand implements Callable<Integer> {
       })
   private boolean noFlow;
 
+  @Option(
+      names = "--doubt",
+      arity = "0..1",
+      fallbackValue = "20",
+      paramLabel = "N",
+      description = "Also says how sure that is, by N plausible cases; N left out: 20.")
+  private Integer doubt;
+
   @Mixin private Answers answers;
   @Mixin private Threads threads;
 
@@ -47,7 +58,9 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Path target = folder == null ? beside(caseFile) : folder;
-    new CaseCheck(console, answers, threads.count(), !noFlow).check(caseFile, target);
+    CheckDoubt how = new CheckDoubt(console, answers, threads.count(), caseFile, !noFlow);
+    new CaseCheck(console, answers, threads.count(), !noFlow)
+        .check(caseFile, target, () -> how.of(Optional.ofNullable(doubt)));
     return ExitCode.OK;
   }
 

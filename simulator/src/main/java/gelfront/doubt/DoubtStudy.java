@@ -69,21 +69,31 @@ public final class DoubtStudy {
     return v;
   }
 
-  /** Cases that will be calculated, those as it is included. */
-  public int runs() {
-    return points.length + 3;
+  /** Plausible cases. */
+  int cases() {
+    return points.length;
+  }
+
+  /** Whether all of it is kept from earlier, so that it costs nothing. */
+  public boolean stored(Study study) {
+    return plan(study.base()).jobs().stream().allMatch(study::has);
   }
 
   /**
-   * @throws gelfront.base.CancelledException if the watcher wants to stop
+   * @param jobs three as it is, then forks, then plausible cases
+   * @param forks how many
+   * @param refused plausible cases that can't be, by number
    */
-  public Doubt run(Study study, Progress progress) {
-    LoadedCase base = study.base();
+  private record Plan(List<Job> jobs, int forks, Map<Integer, Ran> refused) {}
+
+  private Plan plan(LoadedCase base) {
     List<Job> jobs = new ArrayList<>();
     jobs.add(Job.of("as it is", base, List.of()).quick());
     jobs.add(Job.of("as it is, normal level", base, List.of()).normal());
     jobs.add(
         new Job("as it is, no flow", base.with(base.setup().numerics().withoutFlow())).quick());
+    List<Job> forks = Forks.of(base);
+    jobs.addAll(forks);
     Map<Integer, Ran> refused = new HashMap<>();
     for (int i = 0; i < points.length; i++) {
       try {
@@ -92,10 +102,24 @@ public final class DoubtStudy {
         refused.put(i, Ran.failed(e.getMessage()));
       }
     }
-    Iterator<Ran> ran = study.run("doubt", jobs, progress).iterator();
+    return new Plan(jobs, forks.size(), refused);
+  }
+
+  /**
+   * @throws gelfront.base.CancelledException if the watcher wants to stop
+   */
+  public Doubt run(Study study, Progress progress) {
+    LoadedCase base = study.base();
+    Plan plan = plan(base);
+    Map<Integer, Ran> refused = plan.refused();
+    Iterator<Ran> ran = study.run("doubt", plan.jobs(), progress).iterator();
     Ran typical = ran.next();
     Ran finer = ran.next();
     Ran conduction = ran.next();
+    List<Doubt.Fork> forks = new ArrayList<>();
+    for (Job fork : plan.jobs().subList(3, 3 + plan.forks())) {
+      forks.add(new Doubt.Fork(fork.label(), ran.next()));
+    }
     List<PlausibleCase> cases = new ArrayList<>();
     for (int i = 0; i < points.length; i++) {
       Ran r = refused.containsKey(i) ? refused.get(i) : ran.next();
@@ -113,6 +137,7 @@ public final class DoubtStudy {
         typical,
         finer,
         conduction,
+        forks,
         influences(cases, complete),
         complete.isPresent()
             ? "share of the depth's variance that it has a hand in"

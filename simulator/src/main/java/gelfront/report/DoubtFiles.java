@@ -59,6 +59,8 @@ public final class DoubtFiles {
     Answers.put(n.putObject("as_it_is"), d.typical());
     Answers.put(n.putObject("as_it_is_at_normal_level"), d.finer());
     Answers.put(n.putObject("as_it_is_without_flow"), d.conduction());
+    var forks = n.putArray("model_otherwise");
+    d.forks().forEach(f -> Answers.put(forks.addObject().put("how", f.name()), f.ran()));
     n.put("influence_is", d.method());
     ArrayNode unknowns = n.putArray("unknowns");
     for (Doubt.Influence i : d.influences()) {

@@ -23,6 +23,21 @@ public final class DoubtPage {
   }
 
   private static void content(Html h, Doubt d) {
+    figures(h, d);
+    h.open("section").element("h2", "Not in this doubt");
+    h.element(
+        "p",
+        "Contact once a part has shrunk off the wall, how the cavity fills, and the voxels' own"
+            + " error beside the anchor. Taken as the case states: "
+            + (d.known().isEmpty() ? "nothing of the plastisol" : String.join(", ", d.known()))
+            + ".");
+    failures(h, d);
+    h.close();
+    Cautions.section(h);
+  }
+
+  /** Sentences, all cases, what decides, and the model's own forks. */
+  static void figures(Html h, Doubt d) {
     DoubtWords.of(d).forEach(s -> h.element("p", s));
     h.open("section").element("h2", "Every plausible case");
     h.element(
@@ -50,16 +65,37 @@ public final class DoubtPage {
     h.close();
     unknowns(h, d);
     h.close();
-    h.open("section").element("h2", "Not in this doubt");
+    forks(h, d);
+  }
+
+  /** The model's own ways, apart from what isn't known of the plastisol. */
+  private static void forks(Html h, Doubt d) {
+    h.open("section").element("h2", "If the model went another way");
     h.element(
         "p",
-        "Contact once a part has shrunk off the wall, how the cavity fills, and the voxels' own"
-            + " error beside the anchor. Taken as the case states: "
-            + (d.known().isEmpty() ? "nothing of the plastisol" : String.join(", ", d.known()))
-            + ".");
-    failures(h, d);
+        "The case as it is, level "
+            + d.level()
+            + ", with one thing otherwise in the model itself.");
+    h.open("div", "class", "scroll").open("table").open("thead").open("tr");
+    h.element("th", "model", "scope", "col").element("th", "deepest dent, mm", "scope", "col");
+    h.close().close().open("tbody");
+    fork(h, "as it is", d.typical());
+    d.forks().forEach(f -> fork(h, f.name(), f.ran()));
+    fork(h, "no liquid drawn in at all", d.conduction());
+    h.close().close().close();
+    h.element(
+        "p",
+        "From the low to the high bound of each dent: the skin gives way in a broad lobe or in a"
+            + " narrow one, and the gelled core pulls only until no-flow or on until it is cold.");
     h.close();
-    Cautions.section(h);
+  }
+
+  private static void fork(Html h, String name, Ran ran) {
+    String depth =
+        ran.outcome()
+            .map(o -> Say.fixed(o.dentLow() * 1e3, 2) + " to " + Say.fixed(o.dentHigh() * 1e3, 2))
+            .orElse("no result: " + ran.error());
+    h.open("tr").element("th", name, "scope", "row").element("td", depth).close();
   }
 
   private static void bars(Html h, Doubt d) {

@@ -1,17 +1,33 @@
 package gelfront.report;
 
+import gelfront.answer.Doubt;
 import gelfront.result.ArtifactWriter;
 import gelfront.result.StoredRun;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /**
  * The report: one page that opens anywhere, prints, and loads nothing. Order: verdict, what to
- * change, where, pockets, filling, look inside, curves, amounts, inputs, trust, cautions. It says
- * nothing of when it was made: the same run gives the same bytes.
+ * change, where, pockets, how sure where that is known, filling, look inside, curves, amounts,
+ * inputs, trust, cautions. It says nothing of when it was made: the same run gives the same bytes.
  */
 public final class HtmlReport implements ArtifactWriter {
+  private final Optional<Doubt> doubt;
+
+  /** Without doubt. */
+  public HtmlReport() {
+    this(Optional.empty());
+  }
+
+  /**
+   * @param doubt how sure the verdict is, where it was calculated
+   */
+  public HtmlReport(Optional<Doubt> doubt) {
+    this.doubt = doubt;
+  }
+
   @Override
   public String fileName() {
     return "report.html";
@@ -22,7 +38,7 @@ public final class HtmlReport implements ArtifactWriter {
     out.write(page(run).getBytes(StandardCharsets.UTF_8));
   }
 
-  private static String page(StoredRun run) {
+  private String page(StoredRun run) {
     String css = PageParts.text("report.css");
     String script = PageParts.text("inside.js");
     Html h = new Html().trusted("<!DOCTYPE html>\n");
@@ -45,15 +61,22 @@ public final class HtmlReport implements ArtifactWriter {
     return h.close().close().toString();
   }
 
-  private static void sections(Html h, StoredRun run) {
+  private void sections(Html h, StoredRun run) {
     Scene scene = new Scene(run);
     Pictures pictures = new Pictures(scene);
     HeadSection.write(h, run);
     WhereSection.write(h, run.findings(), scene, pictures);
+    doubt.ifPresent(d -> doubt(h, d));
     FillSection.write(h, run, scene, pictures);
     InsideSection.write(h, scene);
     CoolingSection.write(h, run, scene, pictures);
     MeltSection.write(h, run.findings().amounts());
     BasisSection.write(h, run);
+  }
+
+  private static void doubt(Html h, Doubt d) {
+    h.open("section").element("h2", "How sure is that?");
+    DoubtPage.figures(h, d);
+    h.close();
   }
 }

@@ -108,6 +108,11 @@ public final class Study {
     return RunHash.of(version, partHash, job.setup());
   }
 
+  /** Whether its outcome is kept from earlier. */
+  public boolean has(Job job) {
+    return store.find(hash(job)).isPresent();
+  }
+
   /** Hash of the part's mesh, hexadecimal digits. */
   public static String partHash(TriangleMesh part) {
     return RunHash.of(part);

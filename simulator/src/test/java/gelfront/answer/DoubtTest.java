@@ -53,6 +53,7 @@ class DoubtTest {
         typical,
         finer,
         Ran.failed("not wanted"),
+        List.of(),
         List.of(new Doubt.Influence(0, -0.8, -0.95, -0.4)),
         "rank correlation");
   }
@@ -119,6 +120,7 @@ class DoubtTest {
                 dent(0, 0),
                 dent(0, 0),
                 dent(0, 0),
+                List.of(),
                 List.of(),
                 ""));
   }

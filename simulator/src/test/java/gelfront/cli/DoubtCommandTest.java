@@ -48,7 +48,7 @@ final class DoubtCommandTest {
   void doubtIsToldInWordsAndFilesAndNothingIsCalculatedTwice() throws IOException {
     assertEquals(0, run("--cases", "4"), text(err));
     assertTrue(text(out).contains("4 plausible cases"), text(out));
-    assertTrue(text(out).contains("7 runs."), text(out));
+    assertTrue(text(out).contains("9 runs."), text(out));
     Path study = folder.resolve("pea-study");
     String page = Files.readString(study.resolve("doubt.html"));
     assertTrue(page.contains("What decides") && page.contains("no-flow temperature"));
@@ -61,7 +61,7 @@ final class DoubtCommandTest {
     assertEquals(5, lines);
 
     assertEquals(0, run("--cases", "4"), text(err));
-    assertTrue(text(out).contains("7 runs, 7 of them kept from earlier."), text(out));
+    assertTrue(text(out).contains("9 runs, 9 of them kept from earlier."), text(out));
   }
 
   @Test
@@ -72,5 +72,23 @@ final class DoubtCommandTest {
     assertTrue(text(err).contains("kg"), text(err));
     assertEquals(ExitCode.INPUT, run("--temperatures-within", "-3"));
     assertTrue(text(err).contains("not negative"), text(err));
+  }
+
+  @Test
+  void aCheckSaysHowSureItIsWhereThatIsKnownOrAskedFor() throws IOException {
+    assertEquals(0, run("--cases", "3"), text(err));
+    Path result = folder.resolve("pea-result");
+    String[] check = {"check", caseFile.toString()};
+    assertEquals(0, Main.run(check, print(out), print(err)), text(err));
+    assertTrue(Files.notExists(result.resolve("doubt.json")), "of 3 cases, not of 20");
+
+    out.reset();
+    String[] asked = {"check", caseFile.toString(), "--doubt", "3"};
+    assertEquals(0, Main.run(asked, print(out), print(err)), text(err));
+    assertTrue(text(out).contains("3 plausible cases"), text(out));
+    String report = Files.readString(result.resolve("report.html"));
+    assertTrue(report.contains("How sure is that?") && report.contains("another way"));
+    JsonNode n = new ObjectMapper().readTree(result.resolve("doubt.json").toFile());
+    assertEquals(2, n.get("model_otherwise").size());
   }
 }

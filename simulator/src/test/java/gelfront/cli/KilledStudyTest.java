@@ -51,8 +51,7 @@ final class KilledStudyTest {
     String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     List<String> words =
         Stream.concat(
-                Stream.of(
-                    java, "-cp", System.getProperty("java.class.path"), Main.class.getName()),
+                Stream.of(java, "-cp", System.getProperty("java.class.path"), Main.class.getName()),
                 Stream.of(map(study)))
             .toList();
     Process child =
@@ -77,9 +76,7 @@ final class KilledStudyTest {
     Path study = folder.resolve("study");
     startAndKill(study);
     List<Path> before = kept(study);
-    assertTrue(
-        before.size() >= 2 && before.size() < 16,
-        () -> before.size() + " runs: " + said());
+    assertTrue(before.size() >= 2 && before.size() < 16, () -> before.size() + " runs: " + said());
     for (Path run : before) {
       assertTrue(new ObjectMapper().readTree(run.toFile()).has("hash"), run.toString());
     }

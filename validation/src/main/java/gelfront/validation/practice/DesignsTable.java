@@ -99,17 +99,17 @@ final class DesignsTable {
     out.add("| change | shallower | alike | deeper |");
     out.add("|---|---|---|---|");
     for (String variant :
-        List.of(
-            "gate +1 mm", "gate +2 mm", "sprue as wide as the part", "fed at the other end")) {
+        List.of("gate +1 mm", "gate +2 mm", "sprue as wide as the part", "fed at the other end")) {
       int[] n = against(variant);
       out.add("| " + variant + " | " + n[0] + " | " + n[1] + " | " + n[2] + " |");
     }
     out.add("");
     out.add(
-        "A gate opened by 1 to 2 mm: agrees. A sprue about as wide as the part is thick: indifferent,"
-            + " since the gate closes first; it can't matter before the gate is wide enough. The"
-            + " other end: indifferent here, since both ends are thin and the gate decides; that a"
-            + " thick end fed first helps shows on cones (`cone-thick-end`), not on these.");
+        "A gate opened by 1 to 2 mm: agrees. A sprue about as wide as the part is thick: indifferent"
+            + " in most, and deeper in some, where the gate closes first all the same; so a wide"
+            + " sprue alone cures nothing here. The other end: indifferent; both ends of these"
+            + " bodies are thin, so they don't try whether a thick end should be fed first:"
+            + " `cone-thick-end` and `cone-thin-end` do.");
     out.add("");
     recipes(out);
     return out;
@@ -117,8 +117,7 @@ final class DesignsTable {
 
   private void recipes(List<String> out) {
     double least = recipes().values().stream().mapToDouble(Figures::dentHighMm).min().orElse(0);
-    long clear =
-        recipes().values().stream().filter(f -> f.dentHighMm() < DesignsRun.SEEN).count();
+    long clear = recipes().values().stream().filter(f -> f.dentHighMm() < DesignsRun.SEEN).count();
     out.add(
         String.format(
             Locale.ROOT,

@@ -36,8 +36,7 @@ final class DesignsTest {
     assertTrue(stored.dented().size() >= 12);
     assertTrue(stored.blamed("gate") > 0.5 * stored.dented().size());
     assertEquals(stored.dented().size(), stored.against("gate +2 mm")[0], "shallower");
-    assertTrue(
-        stored.recipes().values().stream().allMatch(f -> f.dentHighMm() >= DesignsRun.SEEN));
+    assertTrue(stored.recipes().values().stream().allMatch(f -> f.dentHighMm() >= DesignsRun.SEEN));
   }
 
   /** One of them anew on every build. */
