@@ -118,6 +118,7 @@ final class TimingCommand implements Callable<Integer> {
       ColdStart cold = new ColdStart(Files.createTempDirectory("gelfront-timing-"));
       try {
         timings.withFlow(cold.loaded(), runs, workers);
+        timings.study(cold.loaded(), workers.threads());
         double seconds = cold.median(runs);
         console
             .out()

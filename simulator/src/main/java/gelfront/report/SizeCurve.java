@@ -45,7 +45,7 @@ final class SizeCurve {
   }
 
   private static double[] point(double gate, RunOutcome o) {
-    return new double[] {gate * 1e3, o.dentHigh() * 1e3};
+    return new double[] {gate * 1e3, o.dentHigh() * 1e3, o.dentLow() * 1e3};
   }
 
   void draw(Html h) {
@@ -73,9 +73,22 @@ final class SizeCurve {
         INK,
         "stroke-width",
         "2");
+    band(h);
     quick.forEach(p -> Svg.circle(h, px(p[0]), py(p[1]), "5", "#ffffff", INK, "2"));
     normal.forEach(p -> Svg.rect(h, px(p[0]) - 6, py(p[1]) - 6, 12, 12, "#17596b"));
     h.close();
+  }
+
+  /** From the low to the high bound: what the skin decides. */
+  private void band(Html h) {
+    StringBuilder way = new StringBuilder();
+    quick.forEach(p -> way.append(at(p)).append(' '));
+    for (int i = quick.size() - 1; i >= 0; i--) {
+      double[] p = quick.get(i);
+      way.append(at(new double[] {p[0], p[2]})).append(' ');
+    }
+    String points = way.toString().strip();
+    h.empty("polygon", "points", points, "fill", "#17596b", "fill-opacity", "0.15");
   }
 
   private String at(double[] p) {

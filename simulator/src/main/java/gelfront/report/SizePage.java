@@ -15,7 +15,7 @@ public final class SizePage {
 
   private static void content(Html h, Sizing s) {
     String tone = s.chosen() < 0 ? "will" : "clean";
-    h.element("div", s.chosen() < 0 ? "no gate will do" : "sized", "class", "stamp " + tone);
+    h.element("div", s.chosen() < 0 ? "no single gate will do" : "sized", "class", "stamp " + tone);
     h.element("p", s.verdict());
     s.best().ifPresent(p -> sheet(h, s, p));
     for (Sizing.Place p : s.places()) {
@@ -85,7 +85,8 @@ public final class SizePage {
       new SizeCurve(p, s.visible()).draw(h);
       h.element(
           "figcaption",
-          "Deepest dent over the gate's size: dots at level quick, squares at level normal. Below"
+          "Deepest dent over the gate's size, high bound: dots at level quick, squares at level normal;"
+              + " the band reaches down to the low bound. Below"
               + " the line it isn't seen.");
       h.close();
     }

@@ -44,7 +44,7 @@ public final class TrialsPage {
               + " to "
               + Say.fixed(k.high(), 0)
               + " °C is left, hardly less than before. Note whether the gate froze before or after"
-              + " the plunger was released, for several hold times, or shoot the gate ladder.");
+              + " the plunger was released, for several hold times.");
     }
     said.add(skin(t));
     said.addAll(t.notes());

@@ -38,6 +38,9 @@ public final class Timings {
   /** s that the shot itself may add at the quick level; else as much again. */
   private static final double MOST_FILL_QUICK = 0.5;
 
+  /** Share of one run at a time per core that a study on all cores should keep. */
+  private static final double STUDY = 0.9;
+
   private final Consumer<String> line;
 
   /**
@@ -116,6 +119,19 @@ public final class Timings {
     TriangleMesh part = StandardCase.body(128);
     withFlow(c, part, Numerics.Level.NORMAL, MOST_NORMAL, runs, all);
     withFlow(c, part, Numerics.Level.QUICK, MOST_QUICK, runs, all);
+  }
+
+  /**
+   * A study of the standard case on all cores beside one run at a time.
+   *
+   * @param loaded the standard case; its body's mesh is made
+   */
+  public void study(LoadedCase loaded, int threads) {
+    StudyTiming t = StudyTiming.of(loaded, StandardCase.body(128), threads);
+    tell(
+        "study of %d runs, quick: %.2f s on %d threads, %.2f s one at a time: %.0f %% of a run a"
+            + " core (asked: %.0f %%)",
+        t.runs(), t.all(), t.threads(), t.one(), 100 * t.efficiency(), 100 * STUDY);
   }
 
   private void withFlow(

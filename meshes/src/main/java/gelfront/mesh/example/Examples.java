@@ -134,7 +134,8 @@ public final class Examples {
   private static TriangleMesh gateLadder() {
     double[] gates = {2e-3, 2.5e-3, 3e-3, 4e-3, 5e-3};
     Vec3 middle = new Vec3(-4e-3, 0, 0);
-    TriangleMesh all = Solids.cylinder(middle, new Vec3(-34e-3, 0, 0), 5e-3, 5e-3, 72);
+    TriangleMesh all =
+        Solids.cylinder(new Vec3(-6e-3, 0, 0), new Vec3(-34e-3, 0, 0), 5e-3, 5e-3, 72);
     Vec3 half = new Vec3(0, 45e-3, 0);
     all = all.plus(Solids.cylinder(middle.minus(half), middle.plus(half), 4e-3, 4e-3, 72));
     for (int i = 0; i < gates.length; i++) {
@@ -143,8 +144,8 @@ public final class Examples {
       all = all.plus(Solids.cylinder(in, new Vec3(4e-3, y, 0), gates[i] / 2, gates[i] / 2, 72));
       Vec3 nose = new Vec3(2e-3, y, 0);
       Vec3 tail = new Vec3(32e-3, y, 0);
-      all = all.plus(Solids.cylinder(nose, new Vec3(11e-3, y, 0), 3e-3, 7.5e-3, 72));
-      all = all.plus(Solids.cylinder(new Vec3(9e-3, y, 0), tail, 7.5e-3, 2e-3, 72));
+      all = all.plus(Solids.cylinder(nose, new Vec3(10.02e-3, y, 0), 3e-3, 7.5e-3, 72));
+      all = all.plus(Solids.cylinder(new Vec3(10e-3, y, 0), tail, 7.5e-3, 2e-3, 72));
     }
     return all;
   }
