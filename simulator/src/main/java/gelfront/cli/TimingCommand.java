@@ -105,7 +105,7 @@ final class TimingCommand implements Callable<Integer> {
         voxelMm == null ? OptionalDouble.empty() : OptionalDouble.of(1e-3 * voxelMm);
     timings.standardCase(voxel, runs, workers);
     timings.quickLevel(runs, workers);
-    coldStart(timings, workers);
+    coldStart(timings, workers, pool);
     timings.kernel(workers);
     live(timings, workers, pool);
     if (!noMesh) {
@@ -113,12 +113,12 @@ final class TimingCommand implements Callable<Integer> {
     }
   }
 
-  private void coldStart(Timings timings, Workers workers) {
+  private void coldStart(Timings timings, Workers workers, ExecutorService pool) {
     try {
       ColdStart cold = new ColdStart(Files.createTempDirectory("gelfront-timing-"));
       try {
         timings.withFlow(cold.loaded(), runs, workers);
-        timings.study(cold.loaded(), workers.threads());
+        timings.study(cold.loaded(), pool, workers.threads());
         double seconds = cold.median(runs);
         console
             .out()

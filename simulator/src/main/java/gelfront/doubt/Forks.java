@@ -9,16 +9,13 @@ import java.util.List;
 /**
  * Where the model could as well go another way, each tried for itself on the case as it is: liquid
  * drawn through short lands as much harder as the flow has been found too easy there (15 %, see the
- * decisions on the liquid's course), and the poorer contact of plastisol that has shrunk off the
- * wall, from the start. How the skin gives way, and how far a gelled core goes on pulling, are the
- * low and high bound of every dent.
+ * decisions on the liquid's course), and contact that stays pressed on where the skin should have
+ * left the wall. How the skin gives way, and how far a gelled core goes on pulling, are the low and
+ * high bound of every dent.
  */
 final class Forks {
   /** Share that short lands conduct too well. */
   private static final double LANDS = 0.15;
-
-  /** W/m2 K of plastisol that has shrunk off the wall (physics.md: 100 to 1000). */
-  private static final double SHRUNK_OFF = 500;
 
   private Forks() {}
 
@@ -30,10 +27,8 @@ final class Forks {
       String stiffer = Change.quantity(stiff, "Pas");
       all.add(job("short lands let 15 % less through", base, "plastisol.viscosity_165", stiffer));
     }
-    if (base.setup().block().contactConductance() > SHRUNK_OFF) {
-      String poor = Change.quantity(SHRUNK_OFF, "W/m2K");
-      all.add(job("plastisol off the wall from the start", base, "block.contact", poor));
-    }
+    String pressed = Change.quantity(base.setup().block().contactConductance(), "W/m2K");
+    all.add(job("skin that never leaves the wall", base, "block.contact_shrunk_off", pressed));
     return all;
   }
 

@@ -89,6 +89,18 @@ record Property(
         "A thermocouple in the middle of a thin part tells it, a thick one doesn't.");
   }
 
+  /** Where the skin has left the mould. */
+  static Property shrunkOff() {
+    return new Property(
+        "contact_shrunk_off",
+        "contact once shrunk off",
+        Dimension.FILM,
+        "W/m2K",
+        true,
+        "Two thermocouples tell it, in the part's skin and in the mould beside it, after the skin has"
+            + " come off.");
+  }
+
   double fromSi(double si) {
     double zero = dimension.toSi(0, unit);
     return (si - zero) / (dimension.toSi(1, unit) - zero);

@@ -1,19 +1,13 @@
 package gelfront.doubt;
 
 import java.util.Arrays;
-import org.apache.commons.math3.random.RandomDataGenerator;
-import org.apache.commons.math3.random.Well19937c;
 import org.apache.commons.math3.stat.correlation.SpearmansCorrelation;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 
 /**
  * Which inputs decide, from few runs: Spearman's rank correlation of each with the answer, and the
  * interval that it takes in 90 % of samples drawn anew from the same runs (bootstrap, percentiles).
  */
 final class Screening {
-  private static final int DRAWS = 400;
-  private static final long SEED = 7;
-
   private Screening() {}
 
   /**
@@ -31,20 +25,13 @@ final class Screening {
   static Rank[] of(double[][] inputs, double[] answer) {
     int n = answer.length;
     int count = n == 0 ? 0 : inputs[0].length;
-    RandomDataGenerator random = new RandomDataGenerator(new Well19937c(SEED));
-    int[][] draws = new int[DRAWS][n];
-    for (int[] draw : draws) {
-      Arrays.setAll(draw, i -> random.nextInt(0, n - 1));
-    }
+    Bootstrap anew = new Bootstrap(n);
     Rank[] ranks = new Rank[count];
     for (int u = 0; u < count; u++) {
       int at = u;
       double[] x = Arrays.stream(inputs).mapToDouble(row -> row[at]).toArray();
-      double[] drawn =
-          Arrays.stream(draws).mapToDouble(d -> correlation(pick(x, d), pick(answer, d))).toArray();
-      Percentile percentile = new Percentile();
-      percentile.setData(drawn);
-      ranks[u] = new Rank(correlation(x, answer), percentile.evaluate(5), percentile.evaluate(95));
+      double[] open = anew.interval(d -> correlation(pick(x, d), pick(answer, d)));
+      ranks[u] = new Rank(correlation(x, answer), open[0], open[1]);
     }
     return ranks;
   }

@@ -37,6 +37,7 @@ final class Variables {
       v.property("plastisol.", p, table.get(p.key()));
     }
     v.property("block.", Property.contact(), base.materials().film("contact"));
+    v.property("block.", Property.shrunkOff(), base.materials().film("contact-shrunk-off"));
     v.tolerances(tolerances);
     return v;
   }

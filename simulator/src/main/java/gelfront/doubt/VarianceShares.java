@@ -1,11 +1,8 @@
 package gelfront.doubt;
 
 import java.util.Arrays;
-import org.apache.commons.math3.random.RandomDataGenerator;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
-import org.apache.commons.math3.random.Well19937c;
 import org.apache.commons.math3.stat.StatUtils;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 
 /**
  * Shares of an answer's variance that inputs have, from two samples A and B and for each input u
@@ -20,8 +17,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile;
  * input does together with others, too. Points are a Sobol sequence of twice the dimension.
  */
 final class VarianceShares {
-  private static final int DRAWS = 400;
-  private static final long SEED = 11;
 
   /** Points of a Sobol sequence that are left out: the first is a corner. */
   private static final int SKIP = 1;
@@ -79,22 +74,12 @@ final class VarianceShares {
     }
     int[] all = new int[n];
     Arrays.setAll(all, i -> i);
-    RandomDataGenerator random = new RandomDataGenerator(new Well19937c(SEED));
-    int[][] draws = new int[DRAWS][n];
-    for (int[] draw : draws) {
-      Arrays.setAll(draw, i -> random.nextInt(0, n - 1));
-    }
+    Bootstrap anew = new Bootstrap(n);
     Share[] shares = new Share[inputs];
     for (int u = 0; u < inputs; u++) {
       int at = u;
-      Percentile percentile = new Percentile();
-      percentile.setData(Arrays.stream(draws).mapToDouble(d -> total(answers, at, d)).toArray());
-      shares[u] =
-          new Share(
-              alone(answers, u, all),
-              total(answers, u, all),
-              percentile.evaluate(5),
-              percentile.evaluate(95));
+      double[] open = anew.interval(d -> total(answers, at, d));
+      shares[u] = new Share(alone(answers, u, all), total(answers, u, all), open[0], open[1]);
     }
     return shares;
   }

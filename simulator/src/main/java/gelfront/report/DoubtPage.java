@@ -27,8 +27,8 @@ public final class DoubtPage {
     h.open("section").element("h2", "Not in this doubt");
     h.element(
         "p",
-        "Contact once a part has shrunk off the wall, how the cavity fills, and the voxels' own"
-            + " error beside the anchor. Taken as the case states: "
+        "How the cavity fills, and the voxels' own error"
+            + " beside the anchor. Taken as the case states: "
             + (d.known().isEmpty() ? "nothing of the plastisol" : String.join(", ", d.known()))
             + ".");
     failures(h, d);

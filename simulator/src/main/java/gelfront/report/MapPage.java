@@ -21,7 +21,8 @@ public final class MapPage {
         "The red line is where a dent of "
             + Say.fixed(m.visible() * 1e3, 2)
             + " mm begins. Full dots: a run whose dent isn't seen. Open dots: one whose dent may be"
-            + " seen. Crosses: no result. The ring is the case as it is. Between the dots nothing was"
+            + " seen. Crosses: no result. The ring is the case as it is. White lines join like"
+            + " values, those marked on the scale. Between the dots nothing was"
             + " calculated; it is drawn as a smooth surface. Calculated at level "
             + m.level()
             + ".");

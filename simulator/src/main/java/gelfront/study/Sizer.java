@@ -1,11 +1,8 @@
 package gelfront.study;
 
 import gelfront.answer.Ran;
-import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
 import gelfront.base.Progress;
-import gelfront.finding.Constriction;
-import gelfront.mesh.Vec3;
 import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.Limits;
@@ -30,6 +27,7 @@ public final class Sizer {
   private final LoadedCase base;
   private final Limits limits;
   private final GatePlaces thickness;
+  private final PlaceCure cures;
   private final int runs;
   private final int atOnce;
   private final Progress progress;
@@ -62,6 +60,7 @@ public final class Sizer {
       throw new IllegalArgumentException("sizing takes 6 runs or more");
     }
     this.thickness = new GatePlaces(study.part());
+    this.cures = new PlaceCure(study, thickness, progress);
   }
 
   /**
@@ -241,7 +240,7 @@ public final class Sizer {
     double visible = base.setup().visibleDent();
     boolean does = found || choices.stream().anyMatch(c -> c.holds(visible));
     boolean unasked = searches.indexOf(s) >= asked;
-    Optional<Sizing.Cure> cure = does || unasked ? Optional.empty() : cure(s);
+    Optional<Sizing.Cure> cure = does || unasked ? Optional.empty() : cures.of(s.of());
     return new Sizing.Place(
         s.label(),
         s.place().at(),
@@ -251,35 +250,5 @@ public final class Sizer {
         choices,
         SizeWords.place(base, s.of(), choices, cure),
         cure);
-  }
-
-  private Optional<Sizing.Cure> cure(Search s) {
-    Optional<Constriction> neck = s.of().atWidest().flatMap(NeckSearch::blamed);
-    if (neck.isEmpty() || s.of().left() < 2) {
-      return Optional.empty();
-    }
-    LoadedCase widest = s.of().job(s.of().widest()).loaded();
-    NeckSearch search =
-        new NeckSearch(study, widest, s.of().widest(), neck.get(), 2 * neck.get().width());
-    Sizing.Cure thicker = search.search(s.of().left(), progress);
-    return Optional.of(thicker.beside(second(s.of())));
-  }
-
-  /** Another gate behind the neck, beside one of the part's thickness. */
-  private Optional<Sizing.Second> second(PlaceSearch p) {
-    Optional<Sizing.Point> best = p.best();
-    Optional<Vec3> starved = best.flatMap(b -> b.ran().outcome()).flatMap(RunOutcome::pocketCentre);
-    if (best.isEmpty() || starved.isEmpty()) {
-      return Optional.empty();
-    }
-    double widest = limits.gateWidest().orElse(Double.POSITIVE_INFINITY);
-    double first = best.get().gate();
-    return SecondGate.near(p.base(), thickness, starved.get(), widest)
-        .map(g -> new Sizing.Second(g.at(), g.gate(), first, second(p, first, g)));
-  }
-
-  private Ran second(PlaceSearch p, double first, SecondGate g) {
-    Job job = Job.of(g.words(), p.job(first).loaded(), List.of(g.change())).quick();
-    return study.run("second gate", List.of(job), progress).get(0);
   }
 }

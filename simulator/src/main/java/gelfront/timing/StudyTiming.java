@@ -10,7 +10,6 @@ import gelfront.study.Study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 
 /**
  * A study on all cores beside one run at a time, with the same runs: none is in a store.
@@ -22,8 +21,12 @@ import java.util.concurrent.Executors;
 record StudyTiming(int runs, int threads, double one, double all) {
   private static final int RUNS_A_THREAD = 4;
 
-  /** After one run that warms up. */
-  static StudyTiming of(LoadedCase base, TriangleMesh part, int threads) {
+  /**
+   * After one run that warms up.
+   *
+   * @param pool with so many free threads
+   */
+  static StudyTiming of(LoadedCase base, TriangleMesh part, ExecutorService pool, int threads) {
     List<Job> jobs = new ArrayList<>();
     for (int i = 0; i < RUNS_A_THREAD * threads; i++) {
       String label = "shot " + i;
@@ -31,19 +34,17 @@ record StudyTiming(int runs, int threads, double one, double all) {
           List.of(Change.degC("shot.temperature", base.setup().shot().temperature() + 0.1 * i));
       jobs.add(Job.of(label, base, hotter).quick());
     }
-    seconds(base, part, jobs.subList(0, 1), 1);
-    double one = seconds(base, part, jobs, 1);
-    return new StudyTiming(jobs.size(), threads, one, seconds(base, part, jobs, threads));
+    study(base, part, pool, 1).run("timing", jobs.subList(0, 1), Progress.NONE);
+    Study alone = study(base, part, pool, 1);
+    double one = Stopwatch.seconds(() -> alone.run("timing", jobs, Progress.NONE));
+    Study together = study(base, part, pool, threads);
+    double all = Stopwatch.seconds(() -> together.run("timing", jobs, Progress.NONE));
+    return new StudyTiming(jobs.size(), threads, one, all);
   }
 
-  private static double seconds(LoadedCase base, TriangleMesh part, List<Job> jobs, int threads) {
-    ExecutorService pool = Executors.newFixedThreadPool(2 * threads);
-    try {
-      Study study = Study.of(base, part, "timing", RunStore.inMemory(), pool, threads);
-      return Stopwatch.seconds(() -> study.run("timing", jobs, Progress.NONE));
-    } finally {
-      pool.shutdownNow();
-    }
+  private static Study study(
+      LoadedCase base, TriangleMesh part, ExecutorService pool, int threads) {
+    return Study.of(base, part, "timing", RunStore.inMemory(), pool, threads);
   }
 
   /** Share of what so many cores could do: 1 where each run takes as long as alone. */

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
 
 /** Runs things against the clock and tells a line about each. */
@@ -125,9 +126,10 @@ public final class Timings {
    * A study of the standard case on all cores beside one run at a time.
    *
    * @param loaded the standard case; its body's mesh is made
+   * @param pool with so many free threads
    */
-  public void study(LoadedCase loaded, int threads) {
-    StudyTiming t = StudyTiming.of(loaded, StandardCase.body(128), threads);
+  public void study(LoadedCase loaded, ExecutorService pool, int threads) {
+    StudyTiming t = StudyTiming.of(loaded, StandardCase.body(128), pool, threads);
     tell(
         "study of %d runs, quick: %.2f s on %d threads, %.2f s one at a time: %.0f %% of a run a"
             + " core (asked: %.0f %%)",
