@@ -36,13 +36,11 @@ final class PlaceCure {
   /** Beside the first gate that came closest. */
   private Optional<Sizing.Second> second(PlaceSearch p) {
     Optional<Sizing.Point> best = p.best();
-    Optional<Vec3> starved =
-        best.flatMap(b -> b.ran().outcome()).flatMap(RunOutcome::pocketCentre);
+    Optional<Vec3> starved = best.flatMap(b -> b.ran().outcome()).flatMap(RunOutcome::pocketCentre);
     if (best.isEmpty() || starved.isEmpty()) {
       return Optional.empty();
     }
-    double widest =
-        p.base().setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
+    double widest = p.base().setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
     double first = best.get().gate();
     return SecondGate.near(p.base(), thickness, starved.get(), widest)
         .map(g -> new Sizing.Second(g.at(), g.gate(), first, run(p, first, g)));

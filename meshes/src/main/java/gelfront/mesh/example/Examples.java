@@ -144,7 +144,7 @@ public final class Examples {
       all = all.plus(Solids.cylinder(in, new Vec3(4e-3, y, 0), gates[i] / 2, gates[i] / 2, 72));
       Vec3 nose = new Vec3(2e-3, y, 0);
       Vec3 tail = new Vec3(32e-3, y, 0);
-      all = all.plus(Solids.cylinder(nose, new Vec3(10.02e-3, y, 0), 3e-3, 7.5e-3, 72));
+      all = all.plus(Solids.cylinder(nose, new Vec3(0.01002, y, 0), 3e-3, 7.5e-3, 72));
       all = all.plus(Solids.cylinder(new Vec3(10e-3, y, 0), tail, 7.5e-3, 2e-3, 72));
     }
     return all;

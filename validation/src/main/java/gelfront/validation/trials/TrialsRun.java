@@ -23,7 +23,7 @@ import java.util.Locale;
  * temperatures, by the tool (level quick) and by the network. Some minutes on one thread.
  */
 public final class TrialsRun {
-  static final double[] GATES = {2.5, 3, 4, 5};
+  static final double[] GATES = {4, 5};
   static final double[] KNOTS = {100, 110, 120, 130, 140, 150};
 
   /** °C between the network's temperatures, from the first knot to the last. */

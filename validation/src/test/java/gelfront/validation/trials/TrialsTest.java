@@ -33,8 +33,7 @@ final class TrialsTest {
 
   @BeforeEach
   void read() throws IOException {
-    try (InputStream in =
-        TrialsRun.class.getResourceAsStream("/gelfront/validation/trials.json")) {
+    try (InputStream in = TrialsRun.class.getResourceAsStream("/gelfront/validation/trials.json")) {
       stored = new ObjectMapper().readTree(in);
     }
   }
@@ -73,7 +72,7 @@ final class TrialsTest {
     List<TrialShot> shots = new ArrayList<>();
     List<TrialFit.Predicted> predicted = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      double gate = TrialsRun.GATES[2 + random.nextInt(2)];
+      double gate = TrialsRun.GATES[random.nextInt(TrialsRun.GATES.length)];
       double watched = WATCHED[random.nextInt(WATCHED.length)];
       boolean froze = network(gate, truth) < watched;
       shots.add(
