@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  * the slowest took goes to the evidence; the test itself only waits for a hang.
  */
 final class CancelTest {
-  private static final int TIMES = Boolean.getBoolean("slow") ? 20 : 2;
+  private static final int TIMES = Boolean.getBoolean("slow") ? 20 : 1;
   private static final int HANG_SECONDS = 30;
 
   @TempDir private Path folder;

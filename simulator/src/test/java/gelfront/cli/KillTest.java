@@ -31,8 +31,8 @@ import org.junit.jupiter.api.io.TempDir;
 final class KillTest {
   private static final boolean SLOW = Boolean.getBoolean("slow");
   private static final int SAVES = SLOW ? 100 : 8;
-  private static final int STUDIES = SLOW ? 50 : 3;
-  private static final int CHECKS = SLOW ? 30 : 2;
+  private static final int STUDIES = SLOW ? 50 : 2;
+  private static final int CHECKS = SLOW ? 30 : 1;
 
   private final Random chance = new Random(5);
 

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  * hunger for memory. With {@code -Dslow=true} many more of them.
  */
 final class CaseFuzzTest {
-  private static final int FILES = Boolean.getBoolean("slow") ? 50_000 : 1_500;
+  private static final int FILES = Boolean.getBoolean("slow") ? 50_000 : 800;
   private static final long SECONDS = 30;
 
   /** What the reading of one may ask for, let go or not. */

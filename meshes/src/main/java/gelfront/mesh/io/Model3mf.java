@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.jspecify.annotations.Nullable;
 
 /** One model part of a 3MF package: its objects, its build and its unit. */
 final class Model3mf {
@@ -76,8 +77,8 @@ final class Model3mf {
 
   private final Map<String, Shape> shapes = new HashMap<>();
   private final List<Use> build = new ArrayList<>();
-  private LengthUnit unit;
-  private Shape open;
+  private @Nullable LengthUnit unit;
+  private @Nullable Shape open;
 
   private Model3mf() {}
 
@@ -92,7 +93,7 @@ final class Model3mf {
     return Optional.ofNullable(unit);
   }
 
-  Shape shape(String id) {
+  @Nullable Shape shape(String id) {
     return shapes.get(id);
   }
 

@@ -108,7 +108,7 @@ final class Obj implements MeshReader {
     try {
       Corners.checkSize(n);
     } catch (MeshException e) {
-      throw words.error(e.getMessage());
+      throw words.error(String.valueOf(e.getMessage()));
     }
     corners.face(face, n, mesh);
   }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.stream.XMLStreamException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The zip archive round a 3MF model (ECMA-376 part 2, Open Packaging Conventions). Parts are only
@@ -46,7 +47,7 @@ final class Package3mf {
    * @return null where there is no such part
    * @throws MeshException where the archive or the part is damaged or beyond the limits
    */
-  <T> T read(String name, Body<T> body) {
+  <T> @Nullable T read(String name, Body<T> body) {
     String wanted = name.startsWith("/") ? name.substring(1) : name;
     try (ZipInputStream zip = open()) {
       ZipEntry entry = zip.getNextEntry();

@@ -8,6 +8,7 @@ import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * PLY 1.0, text or binary in either byte order (G. Turk, The PLY Polygon File Format, 1994):
@@ -101,7 +102,7 @@ final class Ply implements MeshReader {
   }
 
   private static double list(Property p, PlyValues values) {
-    double n = values.next(p.count());
+    double n = values.next(p.counts());
     for (long i = 0; i < n; i++) {
       values.next(p.type());
     }
@@ -120,7 +121,8 @@ final class Ply implements MeshReader {
     }
   }
 
-  private static MeshAssembler faces(Element e, PlyValues values, Corners corners, double metres) {
+  private static MeshAssembler faces(
+      Element e, PlyValues values, @Nullable Corners corners, double metres) {
     if (corners == null) {
       throw new MeshException("its faces come before its vertices");
     }
@@ -148,7 +150,7 @@ final class Ply implements MeshReader {
 
   private static void face(
       long number, Property p, PlyValues values, Corners corners, MeshAssembler mesh) {
-    double n = values.next(p.count());
+    double n = values.next(p.counts());
     try {
       Corners.checkSize(n == Math.rint(n) ? (long) n : -1);
     } catch (MeshException e) {

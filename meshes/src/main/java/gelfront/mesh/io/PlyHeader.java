@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The head of a PLY file.
@@ -52,9 +53,14 @@ record PlyHeader(String format, List<Element> elements, int end) {
   /**
    * @param count null type where the property is a single number
    */
-  record Property(String name, Type count, Type type) {
+  record Property(String name, @Nullable Type count, Type type) {
     boolean list() {
       return count != null;
+    }
+
+    /** Kind of a list's length. */
+    Type counts() {
+      return java.util.Objects.requireNonNull(count, "a list");
     }
   }
 
@@ -65,7 +71,7 @@ record PlyHeader(String format, List<Element> elements, int end) {
     /** Bytes that one takes at least; in text, a digit and a space for each number. */
     long least(boolean text) {
       return properties.stream()
-          .mapToLong(p -> text ? 2 : p.list() ? p.count().bytes : p.type().bytes)
+          .mapToLong(p -> text ? 2 : p.list() ? p.counts().bytes : p.type().bytes)
           .sum();
     }
   }

@@ -48,7 +48,6 @@ final class ThreeMf implements MeshReader {
     private final Map<String, Model3mf> parts = new HashMap<>();
     private final Deque<String> inside = new ArrayDeque<>();
     private final List<String> notes = new ArrayList<>();
-    private MeshAssembler mesh;
     private int uses;
     private int leftOut;
 
@@ -60,9 +59,9 @@ final class ThreeMf implements MeshReader {
       String root = root();
       Model3mf model = part(root);
       model.checkBuild();
-      mesh = new MeshAssembler(metres(model, stated), 1000);
+      MeshAssembler mesh = new MeshAssembler(metres(model, stated), 1000);
       for (Use item : model.build()) {
-        add(root, item, Transform.NONE);
+        add(root, item, Transform.NONE, mesh);
       }
       if (leftOut > 0) {
         notes.add(leftOut + " objects that are support, surface or other were left out");
@@ -136,7 +135,7 @@ final class ThreeMf implements MeshReader {
       return MeshReader.metres(own.or(() -> stated));
     }
 
-    private void add(String from, Use use, Transform outer) {
+    private void add(String from, Use use, Transform outer, MeshAssembler mesh) {
       String part = use.part().isEmpty() ? from : use.part();
       String key = part + "#" + use.object();
       Shape shape = part(part).shape(use.object());
@@ -159,16 +158,16 @@ final class ThreeMf implements MeshReader {
         return;
       }
       Transform t = use.transform().then(outer);
-      give(shape, t);
+      give(shape, t, mesh);
       inside.push(key);
       for (Use inner : shape.uses) {
-        add(part, inner, t);
+        add(part, inner, t, mesh);
       }
       inside.pop();
     }
 
     /** Mirrored objects are turned inside out again. */
-    private void give(Shape s, Transform t) {
+    private void give(Shape s, Transform t, MeshAssembler mesh) {
       boolean mirrored = t.determinant() < 0;
       for (int i = 0; i < s.cornerCount; i += 3) {
         for (int c = 0; c < 3; c++) {

@@ -3,6 +3,7 @@ package gelfront.mesh.io;
 import gelfront.mesh.MeshException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Words of a text, lower case, with the line they stand in; lines end with LF, CR or CR LF. */
 final class Words {
@@ -49,7 +50,7 @@ final class Words {
   }
 
   /** The next word, null at the end. */
-  String next() {
+  @Nullable String next() {
     while (peek() >= 0 && peek() <= ' ') {
       advance();
     }
@@ -57,7 +58,7 @@ final class Words {
   }
 
   /** The next word of this line, null at its end; a backslash carries a line on. */
-  String onLine() {
+  @Nullable String onLine() {
     while (true) {
       int c = peek();
       if (c == '\\' && at + 1 < end && (text[at + 1] == '\n' || text[at + 1] == '\r')) {
@@ -71,7 +72,7 @@ final class Words {
     }
   }
 
-  private String word() {
+  private @Nullable String word() {
     int from = at;
     while (peek() > ' ') {
       at++;
@@ -136,7 +137,7 @@ final class Words {
   }
 
   /** A word as a finite number; null stands for the end. */
-  double number(String w) {
+  double number(@Nullable String w) {
     if (w == null) {
       throw cut();
     }

@@ -13,6 +13,7 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.jspecify.annotations.Nullable;
 
 /** XML without document types, entities of its own or anything from outside. */
 final class Xml {
@@ -85,7 +86,7 @@ final class Xml {
   }
 
   /** An attribute without name space; null where there is none. */
-  static String text(XMLStreamReader at, String name) {
+  static @Nullable String text(XMLStreamReader at, String name) {
     String v = at.getAttributeValue("", name);
     return v == null ? at.getAttributeValue(null, name) : v;
   }

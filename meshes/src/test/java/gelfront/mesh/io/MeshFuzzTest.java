@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class MeshFuzzTest {
   private static final boolean SLOW = Boolean.getBoolean("slow");
-  private static final int FILES = SLOW ? 100_000 : 4_000;
+  private static final int FILES = SLOW ? 100_000 : 2_500;
   private static final long SECONDS = 20;
   private static final long BYTES = 64L << 20;
 
