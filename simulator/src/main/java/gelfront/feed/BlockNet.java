@@ -26,7 +26,8 @@ public record BlockNet(
     boolean[] all = new boolean[cavity.count()];
     Arrays.fill(all, true);
     short[] width = new HalfWidth(cavity, faces).of(all);
-    Blocks blocks = new Blocks(cavity, faces, all, gathered ? width : new short[all.length]);
+    Blocks blocks =
+        new Blocks(cavity, faces, all, width, gathered ? Gathering.SHOT : Gathering.SINGLE);
     double[] shape = new double[blocks.graph.edges()];
     for (int f = 0; f < faces.count(); f++) {
       int e = blocks.edge[f];

@@ -20,9 +20,6 @@ import java.util.Arrays;
 final class Blocks {
   private static final int MOST_LEVEL = 3;
 
-  /** Half width of the liquid, lattice steps, from which on blocks are 2, 4, 8 steps wide. */
-  private static final int[] WIDE = {0, 6, 8, 12};
-
   private final CellFaces faces;
 
   /** Block per cell, -1 where there was none. */
@@ -46,9 +43,9 @@ final class Blocks {
   /** Middles of the cells in each block, lattice steps; x, y and z. */
   private final double[][] middle;
 
-  Blocks(Cavity cavity, CellFaces faces, boolean[] flowing, short[] width) {
+  Blocks(Cavity cavity, CellFaces faces, boolean[] flowing, short[] width, Gathering gathering) {
     this.faces = faces;
-    int[] level = levels(flowing, width);
+    int[] level = levels(flowing, width, gathering);
     of = new int[level.length];
     first = number(flowing, level);
     cubes = cubes(level);
@@ -63,7 +60,7 @@ final class Blocks {
     return cubes.count();
   }
 
-  private int[] levels(boolean[] flowing, short[] width) {
+  private int[] levels(boolean[] flowing, short[] width, Gathering gathering) {
     int n = flowing.length;
     int[] level = new int[n];
     int[] root = new int[n];
@@ -74,7 +71,7 @@ final class Blocks {
       byte[] fits = new byte[lattice(l)];
       Arrays.fill(fits, (byte) 1);
       for (int c = 0; c < n; c++) {
-        if (flowing[c] && width[c] < WIDE[l]) {
+        if (flowing[c] && width[c] < gathering.from(l)) {
           fits[cube(c, l)] = 0;
         }
       }

@@ -14,9 +14,8 @@ public final class Liquid {
 
   final CellFaces faces;
   private final Cavity cavity;
-  private final boolean gathered;
+  private final Gathering gathering;
   private final HalfWidth halfWidth;
-  private final short[] single;
   private Blocks blocks;
   private ConjugateGradients solver;
   private Multigrid grid;
@@ -29,12 +28,15 @@ public final class Liquid {
    * @param gathered false: every cell is a block of its own, to see what blocks cost
    */
   public Liquid(Cavity cavity, boolean gathered) {
+    this(cavity, gathered ? Gathering.FEEDING : Gathering.SINGLE);
+  }
+
+  public Liquid(Cavity cavity, Gathering gathering) {
     this.cavity = cavity;
-    this.gathered = gathered;
+    this.gathering = gathering;
     faces = new CellFaces(cavity);
     edgeFaces = new int[faces.count()];
     halfWidth = new HalfWidth(cavity, faces);
-    single = gathered ? null : new short[cavity.count()];
   }
 
   /**
@@ -42,7 +44,7 @@ public final class Liquid {
    */
   public void update(boolean[] flowing) {
     if (stale(flowing)) {
-      blocks = new Blocks(cavity, faces, flowing, gathered ? halfWidth.of(flowing) : single);
+      blocks = new Blocks(cavity, faces, flowing, halfWidth.of(flowing), gathering);
       grid = new Multigrid(blocks.graph, blocks.cubes);
       solver = new ConjugateGradients(grid);
       shape = new double[blocks.graph.edges()];

@@ -1,5 +1,6 @@
 package gelfront.fill;
 
+import gelfront.feed.Gathering;
 import gelfront.feed.Liquid;
 import gelfront.feed.Mobility;
 import gelfront.linear.StopRule;
@@ -29,7 +30,7 @@ final class Ease {
     this.noFlow = noFlow;
     this.entering = entering;
     mobility = new Mobility(net.cavity, STOP);
-    liquid = new Liquid(net.cavity, gathered);
+    liquid = new Liquid(net.cavity, gathered ? Gathering.SHOT : Gathering.SINGLE);
     flowing = new boolean[net.of.length];
     temperature = new double[net.of.length];
     w = new double[net.count()];

@@ -16,7 +16,8 @@ final class BlocksTest {
 
   private static Blocks blocks(Cavity cavity, boolean[] flowing) {
     CellFaces faces = new CellFaces(cavity);
-    return new Blocks(cavity, faces, flowing, new HalfWidth(cavity, faces).of(flowing));
+    return new Blocks(
+        cavity, faces, flowing, new HalfWidth(cavity, faces).of(flowing), Gathering.FEEDING);
   }
 
   /** Square corners and ends stay fine, so the wide tube is a round one in a square. */

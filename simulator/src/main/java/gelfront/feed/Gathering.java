@@ -1,0 +1,27 @@
+package gelfront.feed;
+
+/** How cells of liquid are gathered in blocks: half widths, in lattice steps, from which on. */
+public enum Gathering {
+  /** Every cell is a block of its own, to see what blocks cost. */
+  SINGLE(Integer.MAX_VALUE, Integer.MAX_VALUE, Integer.MAX_VALUE),
+
+  /** For liquid that creeps after its own contraction. */
+  FEEDING(6, 8, 12),
+
+  /**
+   * For a shot: what it carries goes through many blocks, and coarse ones mix the chilled rim of a
+   * tube of twelve cells into its middle, 7 K of the bulk.
+   */
+  SHOT(8, 10, 20);
+
+  private final int[] wide;
+
+  Gathering(int two, int four, int eight) {
+    wide = new int[] {0, two, four, eight};
+  }
+
+  /** Half width from which on blocks are 2^level lattice steps wide. */
+  int from(int level) {
+    return wide[level];
+  }
+}
