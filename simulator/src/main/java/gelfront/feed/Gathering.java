@@ -14,14 +14,18 @@ public enum Gathering {
    */
   SHOT(8, 10, 20);
 
-  private final int[] wide;
+  private final int two;
+  private final int four;
+  private final int eight;
 
   Gathering(int two, int four, int eight) {
-    wide = new int[] {0, two, four, eight};
+    this.two = two;
+    this.four = four;
+    this.eight = eight;
   }
 
-  /** Half width from which on blocks are 2^level lattice steps wide. */
+  /** Half width from which on blocks are 2^level lattice steps wide, level 1 to 3. */
   int from(int level) {
-    return wide[level];
+    return level == 1 ? two : level == 2 ? four : eight;
   }
 }
