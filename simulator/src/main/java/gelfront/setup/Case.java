@@ -109,15 +109,25 @@ public record Case(
 
   /** The same calculated otherwise. */
   public Case with(Numerics other) {
-    return with(other, rhythm);
+    return with(shot, fill, other, rhythm);
   }
 
   /** The same case in another row of shots. */
   public Case with(Rhythm other) {
-    return with(numerics, other);
+    return with(shot, fill, numerics, other);
   }
 
-  private Case with(Numerics otherNumerics, Rhythm otherRhythm) {
+  /** The same with the shot itself calculated otherwise. */
+  public Case with(Fill other) {
+    return with(shot, other, numerics, rhythm);
+  }
+
+  /** The same with another recipe. */
+  public Case with(Shot other) {
+    return with(other, fill, numerics, rhythm);
+  }
+
+  private Case with(Shot otherShot, Fill otherFill, Numerics otherNumerics, Rhythm otherRhythm) {
     return new Case(
         name,
         part,
@@ -126,57 +136,13 @@ public record Case(
         growths,
         block,
         plastisol,
-        shot,
-        fill,
+        otherShot,
+        otherFill,
         up,
         clampingForce,
         cavities,
         otherNumerics,
         otherRhythm,
-        visibleDent,
-        limits,
-        warnings);
-  }
-
-  /** The same with the shot itself calculated otherwise. */
-  public Case with(Fill other) {
-    return new Case(
-        name,
-        part,
-        copies,
-        feed,
-        growths,
-        block,
-        plastisol,
-        shot,
-        other,
-        up,
-        clampingForce,
-        cavities,
-        numerics,
-        rhythm,
-        visibleDent,
-        limits,
-        warnings);
-  }
-
-  /** The same with another recipe. */
-  public Case with(Shot other) {
-    return new Case(
-        name,
-        part,
-        copies,
-        feed,
-        growths,
-        block,
-        plastisol,
-        other,
-        fill,
-        up,
-        clampingForce,
-        cavities,
-        numerics,
-        rhythm,
         visibleDent,
         limits,
         warnings);
