@@ -155,23 +155,6 @@ public record Case(
 
   /** The same, opened as soon as all of the shot is firm, whatever the clock says. */
   public Case openedWhenFirm() {
-    return new Case(
-        name,
-        part,
-        copies,
-        feed,
-        growths,
-        block,
-        plastisol,
-        shot.openedWhenFirm(),
-        fill,
-        up,
-        clampingForce,
-        cavities,
-        numerics,
-        rhythm.asSoonAsFirm(),
-        visibleDent,
-        limits,
-        warnings);
+    return with(shot.openedWhenFirm(), fill, numerics, rhythm.asSoonAsFirm());
   }
 }
