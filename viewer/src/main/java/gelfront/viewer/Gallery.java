@@ -59,7 +59,7 @@ final class Gallery {
       }
     }
     compared();
-    step(() -> session.ask("What can I do about it?", Help::remedies));
+    step(() -> session.ask(Help::remedies));
     take("6-helps");
     step(() -> desk.dark(true));
     take("7-dark");

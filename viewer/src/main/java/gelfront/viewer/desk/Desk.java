@@ -10,6 +10,7 @@ import gelfront.viewer.store.Remembered;
 import gelfront.viewer.work.Backgrounds;
 import gelfront.viewer.work.Opened;
 import gelfront.viewer.work.Session;
+import gelfront.viewer.work.What;
 import java.awt.BorderLayout;
 import java.awt.Canvas;
 import java.awt.CardLayout;
@@ -203,7 +204,7 @@ public final class Desk {
     }
   }
 
-  private void follow(Session.What what) {
+  private void follow(What what) {
     switch (what) {
       case OPENED -> opened();
       case CASE, QUICK -> {
@@ -240,8 +241,7 @@ public final class Desk {
     }
     strip.say(session.message(), session.bad());
     actions.follow();
-    if (what != Session.What.FREEZING
-        && (what != Session.What.CHECK || asking != session.checking().isPresent())) {
+    if (what != What.FREEZING && (what != What.CHECK || asking != session.checking().isPresent())) {
       asking = session.checking().isPresent();
       help.follow();
     }

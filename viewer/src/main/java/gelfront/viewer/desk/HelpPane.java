@@ -6,6 +6,7 @@ import gelfront.answer.Sizing;
 import gelfront.base.Quantities;
 import gelfront.report.RemediesFiles;
 import gelfront.setup.LoadedCase;
+import gelfront.viewer.work.Asking;
 import gelfront.viewer.work.Help;
 import gelfront.viewer.work.Session;
 import java.awt.BorderLayout;
@@ -54,8 +55,8 @@ final class HelpPane extends JPanel {
     follow();
   }
 
-  private void ask(String name, String label, String tip, Session.Asking asking) {
-    JButton b = Ui.button(name, label, tip, () -> session.ask(label, asking));
+  private void ask(String name, String label, String tip, Asking asking) {
+    JButton b = Ui.button(name, label, tip, () -> session.ask(asking));
     b.setAlignmentX(LEFT_ALIGNMENT);
     asks.add(b);
   }

@@ -1,69 +1,34 @@
 package gelfront.viewer.work;
 
-import gelfront.base.CancelledException;
-import gelfront.base.Progress;
-import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.result.StoredRun;
-import gelfront.run.StoredRuns;
-import gelfront.setup.CaseException;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
-import gelfront.setup.Mistake;
 import gelfront.viewer.store.Recovery;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
+import java.util.function.Supplier;
 
 /**
  * What is open, and all that can be done with it; knows neither windows nor pictures. For the
  * window's thread alone; long work is done on others and comes back to it.
  */
 public final class Session {
-  /** What has changed. */
-  public enum What {
-    /** Something else is open. */
-    OPENED,
-    /** The case was changed. */
-    CASE,
-    /** The quick verdict. */
-    QUICK,
-    /** There is another result, or none. */
-    RESULT,
-    /** The second design. */
-    OTHER,
-    /** A check is going on, has moved, or is over. */
-    CHECK,
-    /** The freezing has gone on in a check. */
-    FREEZING,
-    /** There is another answer to what helps. */
-    HELP,
-    /** There is something to be said. */
-    MESSAGE
-  }
-
   private final Backgrounds threads;
   private final Executor ui;
   private final List<Consumer<What>> watchers = new ArrayList<>();
+  private final Strip strip = new Strip(() -> tell(What.MESSAGE));
+  private final QuickAnswers quick;
+  private final LongWork work;
   private Opened opened;
   private Project project;
-  private Quick quick;
-  private Quick.Verdict verdict = Quick.Verdict.WAITING;
-  private StoredRun result;
-  private String resultText = "";
-  private StoredRun other;
-  private Progressing checking;
-  private Freezing.Moment freezing;
+  private Results results = Results.NONE;
   private Help help;
-  private String message = "";
-  private boolean bad;
 
   /**
    * @param ui runs things on the window's thread
@@ -71,6 +36,8 @@ public final class Session {
   public Session(Backgrounds threads, Executor ui) {
     this.threads = threads;
     this.ui = ui;
+    this.quick = new QuickAnswers(threads, ui, () -> tell(What.QUICK));
+    this.work = new LongWork(threads, ui, new Ends());
   }
 
   public void watch(Consumer<What> watcher) {
@@ -83,31 +50,27 @@ public final class Session {
 
   /** Whether a verdict or a check is awaited. */
   public boolean busy() {
-    boolean quickly = project != null && (result == null || stale());
-    return checking != null || (quickly && verdict.equals(Quick.Verdict.WAITING));
+    boolean quickly = project != null && (results.shown() == null || stale());
+    return checking().isPresent() || (quickly && verdict().equals(Quick.Verdict.WAITING));
   }
 
   /** Said in the strip; plain words. */
   public void say(String words) {
-    message = words;
-    bad = false;
-    tell(What.MESSAGE);
+    strip.say(words, false);
   }
 
   /** Something went wrong; plain words. */
   public void complain(String words) {
-    message = words;
-    bad = true;
-    tell(What.MESSAGE);
+    strip.say(words, true);
   }
 
   public String message() {
-    return message;
+    return strip.words();
   }
 
   /** Whether the message is of something that went wrong. */
   public boolean bad() {
-    return bad;
+    return strip.bad();
   }
 
   public Optional<Opened> opened() {
@@ -119,23 +82,21 @@ public final class Session {
   }
 
   public Quick.Verdict verdict() {
-    return verdict;
+    return quick.verdict();
   }
 
   public Optional<StoredRun> result() {
-    return Optional.ofNullable(result);
+    return Optional.ofNullable(results.shown());
   }
 
   /** Whether the case was changed since its result was calculated. */
   public boolean stale() {
-    return result != null && project != null && !project.now().text().equals(resultText);
+    return project != null && results.stale(project.now());
   }
 
   /** The part as it freezes while it is checked; empty when no check is going on. */
   public Optional<LiveFreezing> freezing() {
-    return checking == null || freezing == null
-        ? Optional.empty()
-        : Optional.of(LiveFreezing.of(freezing, verdict));
+    return work.freezing().map(m -> LiveFreezing.of(m, verdict()));
   }
 
   /** The newest answer to what helps. */
@@ -145,11 +106,11 @@ public final class Session {
 
   /** The second design's result. */
   public Optional<StoredRun> other() {
-    return Optional.ofNullable(other);
+    return Optional.ofNullable(results.other());
   }
 
   public Optional<Progressing> checking() {
-    return Optional.ofNullable(checking);
+    return work.going();
   }
 
   /** Opens a mesh, a case or a result. */
@@ -162,48 +123,42 @@ public final class Session {
    */
   public void open(Path path, Optional<LengthUnit> unit) {
     say("Opening " + path.getFileName() + " ...");
-    threads
-        .reading()
-        .execute(
-            () -> {
-              Opened o = Opener.open(path, unit);
-              ui.execute(() -> take(o));
-            });
+    read(() -> Opener.open(path, unit), this::take);
   }
 
   /** Opens a result beside the one that is shown. */
   public void openBeside(Path folder) {
-    threads
-        .reading()
-        .execute(
-            () -> {
-              Opened o = Opener.open(folder);
-              ui.execute(
-                  () -> {
-                    if (o instanceof Opened.AResult r) {
-                      compareWith(r.run());
-                    } else {
-                      complain(folder + ": is no result folder");
-                    }
-                  });
-            });
+    read(() -> Opener.open(folder), o -> beside(folder, o));
+  }
+
+  private void beside(Path folder, Opened o) {
+    if (o instanceof Opened.AResult r) {
+      compareWith(r.run());
+    } else {
+      complain(folder + ": is no result folder");
+    }
   }
 
   /** Goes on with edits that a window left which ended unexpectedly. */
   public void recover(Recovery.Edits edits) {
+    read(() -> Opener.recovered(edits), this::goOnWith);
+  }
+
+  private void goOnWith(Opened recovered) {
+    take(recovered);
+    if (project != null) {
+      say("Your last changes were not saved: here they are again.");
+      tell(What.CASE);
+    }
+  }
+
+  private void read(Supplier<Opened> reading, Consumer<Opened> then) {
     threads
         .reading()
         .execute(
             () -> {
-              Opened o = Opener.recovered(edits);
-              ui.execute(
-                  () -> {
-                    take(o);
-                    if (project != null) {
-                      say("Your last changes were not saved: here they are again.");
-                      tell(What.CASE);
-                    }
-                  });
+              Opened o = reading.get();
+              ui.execute(() -> then.accept(o));
             });
   }
 
@@ -215,54 +170,28 @@ public final class Session {
     }
     stopCheck();
     opened = o;
-    result = null;
-    other = null;
+    results = Results.NONE;
     project = null;
     help = null;
     if (o instanceof Opened.ACase c) {
       project = c.project();
       say(c.notes().isEmpty() ? "" : String.join(" ", c.notes()));
     } else if (o instanceof Opened.AResult r) {
-      result = r.run();
       project = r.project().orElse(null);
-      resultText = r.run().caseText();
+      results = results.with(r.run(), r.run().caseText());
       say(project == null ? "The part's mesh was not found, so this result can only be read." : "");
     } else if (o instanceof Opened.ABrokenMesh b) {
       complain(b.why().get(0));
     }
-    startQuick();
+    quick.about(project);
     tell(What.OPENED);
     askQuick();
   }
 
-  private void startQuick() {
-    if (quick != null) {
-      quick.stop();
-    }
-    quick =
-        project == null
-            ? null
-            : new Quick(
-                project.now(),
-                project.part(),
-                threads.workers(),
-                threads.quick(),
-                ui,
-                this::quickly);
-  }
-
-  private void quickly(Quick.Verdict v) {
-    verdict = v;
-    tell(What.QUICK);
-  }
-
   /** A result of the case as it stands needs no quick verdict. */
   private void askQuick() {
-    if (quick != null && (result == null || stale())) {
-      if (!quick.fits(project.now())) {
-        startQuick();
-      }
-      quick.ask(project.now());
+    if (project != null && (results.shown() == null || stale())) {
+      quick.ask(project);
     }
   }
 
@@ -289,16 +218,11 @@ public final class Session {
     if (project == null) {
       return Optional.of("nothing is open that could be changed");
     }
-    try {
-      step.run();
-    } catch (CaseException e) {
-      return Optional.of(
-          e.mistakes().stream().map(Mistake::message).collect(Collectors.joining("; ")));
-    } catch (IllegalArgumentException e) {
-      return Optional.of(String.valueOf(e.getMessage()));
+    Optional<String> wrong = Edits.attempt(step);
+    if (wrong.isEmpty()) {
+      changed();
     }
-    changed();
-    return Optional.empty();
+    return wrong;
   }
 
   private void changed() {
@@ -326,149 +250,78 @@ public final class Session {
    * @throws IOException if it can't be written; an older file is then as it was
    */
   public void save(Path file) throws IOException {
-    Project p = project;
-    LoadedCase from = p.now();
-    Path folder = file.toAbsolutePath().normalize().getParent();
-    if (!folder.equals(from.folder().toAbsolutePath().normalize())) {
-      p.become(CaseMove.seenFrom(from, folder));
-    }
-    Path next = folder.resolve(file.getFileName() + ".new");
-    Files.writeString(next, p.now().text());
-    Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);
-    p.saved(file);
+    Edits.save(project, file);
     tell(What.CASE);
   }
 
   /** Calculates the case as it stands, at its own level. */
   public void check() {
-    if (project == null || checking != null) {
-      return;
+    if (idle()) {
+      work.check(project.now());
     }
-    LoadedCase loaded = project.now();
-    if (quick != null) {
-      quick.stop(); // it would only take turns with the check
-    }
-    Progressing p = new Progressing(() -> ui.execute(() -> tell(What.CHECK)));
-    begin(p);
-    threads.check().execute(() -> calculate(loaded, p));
-  }
-
-  private void begin(Progressing p) {
-    checking = p;
-    freezing = null;
-    say("");
-    tell(What.CHECK);
-  }
-
-  /** What is asked about a design, on a thread of its own. */
-  public interface Asking {
-    Help answer(LoadedCase loaded, TriangleMesh part, Backgrounds threads, Progress progress);
   }
 
   /** Asks what helps; goes on like a check, and is stopped like one. */
-  public void ask(String what, Asking asking) {
-    if (project == null || checking != null) {
-      return;
-    }
-    LoadedCase loaded = project.now();
-    TriangleMesh part = project.part();
-    Progressing p = new Progressing(() -> ui.execute(() -> tell(What.CHECK)));
-    quick.stop();
-    begin(p);
-    threads.check().execute(() -> answer(p, loaded, part, asking));
-  }
-
-  private void answer(Progressing p, LoadedCase loaded, TriangleMesh part, Asking asking) {
-    try {
-      Help h = asking.answer(loaded, part, threads, p.plain());
-      ui.execute(() -> answered(p, h));
-    } catch (CancelledException e) {
-      ui.execute(() -> over(p, "Stopped.", false));
-    } catch (IllegalArgumentException e) { // in words: there is nothing to size
-      ui.execute(() -> over(p, String.valueOf(e.getMessage()), true));
-    } catch (RuntimeException | OutOfMemoryError e) {
-      ui.execute(() -> over(p, Quick.words(e, loaded), true));
+  public void ask(Asking asking) {
+    if (idle()) {
+      work.ask(project, asking);
     }
   }
 
-  private void answered(Progressing p, Help h) {
-    if (checking == p) {
-      help = h;
-      over(p, "", false);
-      tell(What.HELP);
-      askQuick();
-    }
-  }
-
-  private void calculate(LoadedCase loaded, Progressing p) {
-    try {
-      StoredRun run =
-          StoredRuns.run(
-              loaded,
-              threads.workers(),
-              p,
-              Runs.provenance(),
-              new Freezing(
-                  loaded.setup().plastisol().noFlow(), m -> ui.execute(() -> freezes(p, m))));
-      ui.execute(() -> checked(p, loaded, run));
-    } catch (CancelledException e) {
-      ui.execute(() -> over(p, "Stopped.", false));
-    } catch (RuntimeException | OutOfMemoryError e) {
-      ui.execute(() -> over(p, Quick.words(e, loaded), true));
-    }
-  }
-
-  private void freezes(Progressing p, Freezing.Moment m) {
-    if (checking == p) {
-      freezing = m;
-      tell(What.FREEZING);
-    }
-  }
-
-  private void checked(Progressing p, LoadedCase loaded, StoredRun run) {
-    if (checking == p) {
-      result = run;
-      resultText = loaded.text();
-      checking = null;
-      tell(What.RESULT);
+  /** Whether long work may begin; what it would only take turns with is given up. */
+  private boolean idle() {
+    boolean idle = project != null && checking().isEmpty();
+    if (idle) {
+      quick.stop();
       say("");
-      tell(What.CHECK);
     }
-  }
-
-  private void over(Progressing p, String words, boolean wrong) {
-    if (checking == p) {
-      checking = null;
-      if (wrong) {
-        complain(words);
-      } else {
-        say(words);
-      }
-      tell(What.CHECK);
-    }
+    return idle;
   }
 
   /** At once: what still runs is not waited for. */
   public void stopCheck() {
-    if (checking != null) {
-      Progressing p = checking;
-      p.stop();
-      over(p, "Stopped.", false);
+    if (work.stop()) {
       askQuick();
+    }
+  }
+
+  private final class Ends implements LongWork.Ends {
+    @Override
+    public void tell(What what) {
+      Session.this.tell(what);
+    }
+
+    @Override
+    public void checked(LoadedCase loaded, StoredRun run) {
+      results = results.with(run, loaded.text());
+      tell(What.RESULT);
+      say("");
+    }
+
+    @Override
+    public void answered(Help answer) {
+      help = answer;
+      say("");
+      tell(What.HELP);
+      askQuick();
+    }
+
+    @Override
+    public void over(String words, boolean wrong) {
+      strip.say(words, wrong);
     }
   }
 
   /** The result stands beside the next one. */
   public void keepForComparison() {
-    other = result;
-    tell(What.OTHER);
+    compareWith(results.shown());
   }
 
   /**
    * @param run null: nothing beside it
    */
   public void compareWith(StoredRun run) {
-    other = run;
+    results = results.beside(run);
     tell(What.OTHER);
   }
 }

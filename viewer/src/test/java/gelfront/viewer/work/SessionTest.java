@@ -172,7 +172,7 @@ class SessionTest {
     boolean[] seen = {false};
     session.watch(
         w -> {
-          if (w == Session.What.FREEZING) {
+          if (w == What.FREEZING) {
             LiveFreezing f = session.freezing().orElseThrow();
             int liquid = 0;
             for (float t : f.run().fields().setTime()) {
@@ -197,7 +197,6 @@ class SessionTest {
   void anAnswerIsShownAndOneThatCanNotBeIsSaid() throws Exception {
     openBar();
     session.ask(
-        "sizes",
         (l, p, t, pr) -> {
           throw new IllegalArgumentException("there is no gate to size");
         });
@@ -208,7 +207,7 @@ class SessionTest {
 
     gelfront.answer.Sizing none =
         new gelfront.answer.Sizing("bar", 2e-4, List.of(), -1, "No gate will do.", 0);
-    session.ask("sizes", (l, p, t, pr) -> new Help.OfSizes(none, List.of(l)));
+    session.ask((l, p, t, pr) -> new Help.OfSizes(none, List.of(l)));
     until(() -> session.help().isPresent());
 
     session.change(gate(4));

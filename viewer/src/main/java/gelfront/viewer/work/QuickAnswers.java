@@ -1,0 +1,65 @@
+package gelfront.viewer.work;
+
+import java.util.concurrent.Executor;
+
+/** The quick verdict on the project that is open: asked anew after each change, kept for all. */
+final class QuickAnswers {
+  private final Backgrounds threads;
+  private final Executor ui;
+  private final Runnable told;
+  private Quick quick;
+  private Quick.Verdict verdict = Quick.Verdict.WAITING;
+
+  /**
+   * @param ui runs things on the window's thread
+   * @param told when there is another verdict, on that thread
+   */
+  QuickAnswers(Backgrounds threads, Executor ui, Runnable told) {
+    this.threads = threads;
+    this.ui = ui;
+    this.told = told;
+  }
+
+  Quick.Verdict verdict() {
+    return verdict;
+  }
+
+  /**
+   * From now on about that project.
+   *
+   * @param project null: about none
+   */
+  void about(Project project) {
+    stop();
+    quick =
+        project == null
+            ? null
+            : new Quick(
+                project.now(),
+                project.part(),
+                threads.workers(),
+                threads.quick(),
+                ui,
+                this::answered);
+  }
+
+  private void answered(Quick.Verdict v) {
+    verdict = v;
+    told.run();
+  }
+
+  /** The case as it stands now; a part from other files is got to know first. */
+  void ask(Project project) {
+    if (!quick.fits(project.now())) {
+      about(project);
+    }
+    quick.ask(project.now());
+  }
+
+  /** Gives up what is being calculated; longer work would only take turns with it. */
+  void stop() {
+    if (quick != null) {
+      quick.stop();
+    }
+  }
+}

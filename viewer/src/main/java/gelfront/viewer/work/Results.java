@@ -1,0 +1,31 @@
+package gelfront.viewer.work;
+
+import gelfront.result.StoredRun;
+import gelfront.setup.LoadedCase;
+
+/**
+ * What is there to be seen.
+ *
+ * @param shown null: none
+ * @param caseText that it was calculated from
+ * @param other beside it; null: none
+ */
+record Results(StoredRun shown, String caseText, StoredRun other) {
+  static final Results NONE = new Results(null, "", null);
+
+  Results with(StoredRun run, String text) {
+    return new Results(run, text, other);
+  }
+
+  /**
+   * @param run null: nothing beside it
+   */
+  Results beside(StoredRun run) {
+    return new Results(shown, caseText, run);
+  }
+
+  /** Whether the case was changed since its result was calculated. */
+  boolean stale(LoadedCase now) {
+    return shown != null && !now.text().equals(caseText);
+  }
+}
