@@ -1,6 +1,8 @@
 package gelfront.cli;
 
 import gelfront.answer.Doubt;
+import gelfront.answer.VoxelDoubt;
+import gelfront.base.Progress;
 import gelfront.base.Quantities;
 import gelfront.base.Workers;
 import gelfront.finding.Amounts;
@@ -9,9 +11,11 @@ import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.mesh.MeshException;
 import gelfront.report.Artifacts;
+import gelfront.report.Beside;
 import gelfront.report.DoubtWords;
 import gelfront.report.FindingsJson;
 import gelfront.report.HtmlReport;
+import gelfront.report.VoxelWords;
 import gelfront.result.Provenance;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
@@ -27,6 +31,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 
 /** The main job: a case file becomes a result folder and a verdict in words. */
@@ -61,30 +66,47 @@ final class CaseCheck {
 
   /** Reads, calculates, writes and prints. */
   StoredRun check(Path caseFile, Path folder) {
-    return check(caseFile, folder, Optional::empty);
+    return check(caseFile, folder, new Also(Optional::empty, false));
   }
+
+  /**
+   * What is found out beside the verdict.
+   *
+   * @param doubt how sure it is; asked once the case has been calculated
+   * @param voxels whether level quick is asked, too, to see how far it hangs on their size
+   */
+  record Also(Supplier<Optional<Doubt>> doubt, boolean voxels) {}
 
   /**
    * As above.
    *
-   * @param how sure the verdict is; asked once the case has been calculated
+   * @param also found out
    */
-  StoredRun check(Path caseFile, Path folder, Supplier<Optional<Doubt>> how) {
+  StoredRun check(Path caseFile, Path folder, Also also) {
     LoadedCase loaded = CaseFile.read(caseFile);
     checkWritable(folder);
     LoadedCase wanted = flow ? loaded : loaded.with(loaded.setup().numerics().withoutFlow());
     StoredRun run = calculate(caseFile, wanted);
-    Optional<Doubt> doubt = how.get();
+    Beside beside = beside(caseFile, wanted, run, also);
     try {
-      ResultFolder.write(folder, run, Artifacts.all(doubt));
+      ResultFolder.write(folder, run, Artifacts.all(beside));
     } catch (IOException e) {
       throw cantWrite(folder, e);
     }
-    print(run, folder, doubt);
+    print(run, folder, beside);
     if (!flow && !answers.json() && !answers.quiet()) {
       new FlowTable(console).print(run.findings(), calculate(caseFile, loaded).findings());
     }
     return run;
+  }
+
+  private Beside beside(Path caseFile, LoadedCase loaded, StoredRun run, Also also) {
+    Optional<Doubt> doubt = also.doubt().get();
+    Optional<VoxelDoubt> voxels =
+        also.voxels()
+            ? within(caseFile, loaded, (w, p) -> CheckVoxels.of(loaded, run, doubt, w, p))
+            : Optional.empty();
+    return new Beside(doubt, voxels);
   }
 
   private static void checkWritable(Path folder) {
@@ -102,13 +124,23 @@ final class CaseCheck {
   }
 
   private StoredRun calculate(Path caseFile, LoadedCase loaded) {
+    return within(
+        caseFile,
+        loaded,
+        (workers, progress) -> {
+          StoredRun run = StoredRuns.run(loaded, workers, progress, provenance());
+          progress.check("writing the report", 0);
+          return run;
+        });
+  }
+
+  /** Work with threads and a line of progress; what can't be calculated is told in a line. */
+  private <T> T within(Path caseFile, LoadedCase loaded, BiFunction<Workers, Progress, T> work) {
     String name = String.valueOf(caseFile.getFileName());
     ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, threads - 1));
     boolean shown = console.terminal() && !answers.quiet();
     try (ProgressLine progress = new ProgressLine(console, shown)) {
-      StoredRun run = StoredRuns.run(loaded, new Workers(pool, threads), progress, provenance());
-      progress.check("writing the report", 0);
-      return run;
+      return work.apply(new Workers(pool, threads), progress);
     } catch (VoxelException e) {
       throw new InputFailure(loaded.told(e.key(), e.getMessage()), e);
     } catch (MeshException e) {
@@ -136,10 +168,10 @@ final class CaseCheck {
     return new Provenance(Version.number(), now, host, 0);
   }
 
-  private void print(StoredRun run, Path folder, Optional<Doubt> doubt) {
+  private void print(StoredRun run, Path folder, Beside beside) {
     Path report = folder.resolve(new HtmlReport().fileName());
     if (answers.json()) {
-      printJson(run);
+      printJson(run, beside);
       return;
     }
     Findings f = run.findings();
@@ -154,7 +186,8 @@ final class CaseCheck {
       console.out().println();
     }
     console.out().println(run.name() + ": " + f.verdict());
-    doubt.map(DoubtWords::of).ifPresent(said -> said.forEach(console.out()::println));
+    beside.voxels().map(VoxelWords::of).ifPresent(said -> said.forEach(console.out()::println));
+    beside.doubt().map(DoubtWords::of).ifPresent(said -> said.forEach(console.out()::println));
     console.out().println("Report: " + report.toAbsolutePath().normalize());
   }
 
@@ -180,9 +213,9 @@ final class CaseCheck {
     console.out().println(Filled.APART);
   }
 
-  private void printJson(StoredRun run) {
+  private void printJson(StoredRun run, Beside beside) {
     try {
-      new FindingsJson().write(run, console.out());
+      new FindingsJson(beside.voxels()).write(run, console.out());
       console.out().println();
     } catch (IOException e) {
       throw new OutputFailure("can't print: " + e.getMessage(), e);

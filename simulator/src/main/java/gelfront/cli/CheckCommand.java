@@ -48,6 +48,14 @@ final class CheckCommand implements Callable<Integer> {
       description = "Also says how sure that is, by N plausible cases; N left out: 20.")
   private Integer doubt;
 
+  @Option(
+      names = "--one-level",
+      description = {
+        "Leaves out level quick, which is calculated beside normal and fine to say whether the"
+            + " verdict hangs on the size of the voxels."
+      })
+  private boolean oneLevel;
+
   @Mixin private Answers answers;
   @Mixin private Threads threads;
 
@@ -60,7 +68,10 @@ final class CheckCommand implements Callable<Integer> {
     Path target = folder == null ? beside(caseFile) : folder;
     CheckDoubt how = new CheckDoubt(console, answers, threads.count(), caseFile, !noFlow);
     new CaseCheck(console, answers, threads.count(), !noFlow)
-        .check(caseFile, target, () -> how.of(Optional.ofNullable(doubt)));
+        .check(
+            caseFile,
+            target,
+            new CaseCheck.Also(() -> how.of(Optional.ofNullable(doubt)), !oneLevel));
     return ExitCode.OK;
   }
 

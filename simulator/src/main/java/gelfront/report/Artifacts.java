@@ -1,10 +1,8 @@
 package gelfront.report;
 
-import gelfront.answer.Doubt;
 import gelfront.result.ArtifactWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Every file of a result that is made for people or other programs. */
 public final class Artifacts {
@@ -12,26 +10,26 @@ public final class Artifacts {
 
   /** One writer a file. */
   public static List<ArtifactWriter> all() {
-    return all(Optional.empty());
+    return all(Beside.NOTHING);
   }
 
   /**
    * As above.
    *
-   * @param doubt how sure the verdict is, where it was calculated
+   * @param beside what else is known of the verdict
    */
-  public static List<ArtifactWriter> all(Optional<Doubt> doubt) {
+  public static List<ArtifactWriter> all(Beside beside) {
     List<ArtifactWriter> all =
         new ArrayList<>(
             List.of(
-                new HtmlReport(doubt),
-                new FindingsJson(),
+                new HtmlReport(beside),
+                new FindingsJson(beside.voxels()),
                 new PocketsCsv(),
                 new AirCsv(),
                 new VoxelsVti(),
                 new SeriesCsv(),
                 new DentsGlb()));
-    doubt.ifPresent(d -> all.add(new DoubtArtifact(d)));
+    beside.doubt().ifPresent(d -> all.add(new DoubtArtifact(d)));
     return all;
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gelfront.answer.VoxelDoubt;
 import gelfront.finding.Amounts;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
@@ -18,6 +19,7 @@ import gelfront.result.StoredRun;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * findings.json: the findings for people's own scripts. Millimetres, cubic millimetres, seconds,
@@ -27,6 +29,20 @@ import java.util.Locale;
 public final class FindingsJson implements ArtifactWriter {
   private static final ObjectMapper JSON =
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+  private final Optional<VoxelDoubt> voxels;
+
+  /** Without a comparison of voxel sizes. */
+  public FindingsJson() {
+    this(Optional.empty());
+  }
+
+  /**
+   * @param voxels how far the verdict hangs on their size, where it was compared
+   */
+  public FindingsJson(Optional<VoxelDoubt> voxels) {
+    this.voxels = voxels;
+  }
 
   @Override
   public String fileName() {
@@ -38,7 +54,7 @@ public final class FindingsJson implements ArtifactWriter {
     out.write(JSON.writeValueAsBytes(tree(run)));
   }
 
-  private static ObjectNode tree(StoredRun run) {
+  private ObjectNode tree(StoredRun run) {
     Findings f = run.findings();
     ObjectNode n = JSON.createObjectNode();
     n.put("schema", "gelfront findings 1");
@@ -47,6 +63,7 @@ public final class FindingsJson implements ArtifactWriter {
     n.put("verdict", f.verdict());
     n.put("explanation", f.explanation());
     f.advice().forEach(n.putArray("advice")::add);
+    voxels.ifPresent(v -> VoxelJson.put(n.putObject("voxel_size"), v));
     number(n, "gate_sets_s", f.gateSets());
     number(n, "sprue_sets_s", f.sprueSets());
     number(n, "part_sets_s", f.partSets());
@@ -115,11 +132,7 @@ public final class FindingsJson implements ArtifactWriter {
     number(n, "dent_volume_mm3", p.dentVolume() * 1e9);
     n.put("sentence", p.sentence());
     n.put("bench_sign", p.sign());
-    Constriction c = p.constriction();
-    ObjectNode by = n.putObject("constriction").put("kind", lower(c.kind()));
-    place(by, "place_mm", c.place());
-    number(by, "width_mm", c.width() * 1e3);
-    number(by, "closed_at_s", c.closedAt());
+    constriction(n.putObject("constriction"), p.constriction());
     ArrayNode dents = n.putArray("dents");
     for (Dent d : p.dents()) {
       ObjectNode one = dents.addObject();
@@ -136,6 +149,13 @@ public final class FindingsJson implements ArtifactWriter {
       number(one, "set_time_s", s.setTime());
       number(one, "separated_at_s", s.separatedAt());
     }
+  }
+
+  static void constriction(ObjectNode n, Constriction c) {
+    n.put("kind", lower(c.kind()));
+    place(n, "place_mm", c.place());
+    number(n, "width_mm", c.width() * 1e3);
+    number(n, "closed_at_s", c.closedAt());
   }
 
   static void place(ObjectNode n, String key, Vec3 p) {
@@ -155,7 +175,7 @@ public final class FindingsJson implements ArtifactWriter {
     return Double.parseDouble(String.format(Locale.ROOT, "%.6g", v + 0.0));
   }
 
-  private static String lower(Enum<?> e) {
+  static String lower(Enum<?> e) {
     return e.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,21 +1,24 @@
 package gelfront.report;
 
+import gelfront.answer.VoxelDoubt;
 import gelfront.finding.Dent;
 import gelfront.finding.Findings;
 import gelfront.finding.Severity;
 import gelfront.result.StoredRun;
 import java.util.Comparator;
+import java.util.Optional;
 
 /** The verdict in one sentence, the figures behind it, and what to change. */
 final class HeadSection {
   private HeadSection() {}
 
-  static void write(Html h, StoredRun run) {
+  static void write(Html h, StoredRun run, Optional<VoxelDoubt> voxels) {
     Findings f = run.findings();
     h.open("div", "class", "bar").element("b", run.name());
     h.element("span", "gelfront " + run.provenance().version()).close();
     h.element("div", mark(f.severity()), "class", "stamp " + Say.tone(f.severity()));
     h.element("h1", f.verdict()).element("p", f.explanation());
+    voxels.ifPresent(v -> h.element("p", String.join(" ", VoxelWords.of(v)), "class", "voxels"));
     facts(h, f);
     advice(h, f);
   }

@@ -6,7 +6,6 @@ import gelfront.result.StoredRun;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 
 /**
  * The report: one page that opens anywhere, prints, and loads nothing. Order: verdict, what to
@@ -14,18 +13,18 @@ import java.util.Optional;
  * inputs, trust, cautions. It says nothing of when it was made: the same run gives the same bytes.
  */
 public final class HtmlReport implements ArtifactWriter {
-  private final Optional<Doubt> doubt;
+  private final Beside beside;
 
-  /** Without doubt. */
+  /** The run alone. */
   public HtmlReport() {
-    this(Optional.empty());
+    this(Beside.NOTHING);
   }
 
   /**
-   * @param doubt how sure the verdict is, where it was calculated
+   * @param beside what else is known of the verdict
    */
-  public HtmlReport(Optional<Doubt> doubt) {
-    this.doubt = doubt;
+  public HtmlReport(Beside beside) {
+    this.beside = beside;
   }
 
   @Override
@@ -64,9 +63,9 @@ public final class HtmlReport implements ArtifactWriter {
   private void sections(Html h, StoredRun run) {
     Scene scene = new Scene(run);
     Pictures pictures = new Pictures(scene);
-    HeadSection.write(h, run);
+    HeadSection.write(h, run, beside.voxels());
     WhereSection.write(h, run.findings(), scene, pictures);
-    doubt.ifPresent(d -> doubt(h, d));
+    beside.doubt().ifPresent(d -> doubt(h, d));
     FillSection.write(h, run, scene, pictures);
     InsideSection.write(h, scene);
     CoolingSection.write(h, run, scene, pictures);

@@ -20,10 +20,26 @@ public record Numerics(Level level, OptionalDouble voxel, boolean flow) {
     return new Numerics(level, voxel, false);
   }
 
+  /** In quick's voxels and steps, whatever voxel is stated. */
+  public Numerics quick() {
+    return new Numerics(Level.QUICK, OptionalDouble.empty(), flow);
+  }
+
   /** From a first look to a final word. */
   public enum Level {
-    QUICK,
-    NORMAL,
-    FINE
+    QUICK(0.7e-3),
+    NORMAL(0.5e-3),
+    FINE(0.3e-3);
+
+    private final double voxel;
+
+    Level(double voxel) {
+      this.voxel = voxel;
+    }
+
+    /** Edge in metres, unless the case states another or the memory is too small. */
+    public double voxel() {
+      return voxel;
+    }
   }
 }

@@ -38,7 +38,7 @@ public record Job(String label, LoadedCase loaded) {
 
   /** The same in quick's voxels and steps, whatever voxel the case states. */
   public Job quick() {
-    return at(new Numerics(Numerics.Level.QUICK, OptionalDouble.empty(), flow()));
+    return at(setup().numerics().quick());
   }
 
   /** The same in normal's voxels and steps, whatever voxel the case states. */

@@ -59,7 +59,7 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
     double dx =
         numerics.voxel().isPresent()
             ? stated(numerics.voxel().getAsDouble(), least, volume)
-            : Math.max(voxel(numerics.level()), least);
+            : Math.max(numerics.level().voxel(), least);
     int factor = 1;
     while (factor < MOST_FACTOR && factor * narrowest / dx < across(numerics.level()) - 1e-9) {
       factor *= 2;
@@ -77,14 +77,6 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
               factor * narrowest / dx));
     }
     return new Resolution(dx, factor, narrowest, across(numerics.level()));
-  }
-
-  private static double voxel(Numerics.Level level) {
-    return switch (level) {
-      case QUICK -> 0.7e-3;
-      case NORMAL -> 0.5e-3;
-      case FINE -> 0.3e-3;
-    };
   }
 
   /** Cells wanted across the narrowest feed section. */

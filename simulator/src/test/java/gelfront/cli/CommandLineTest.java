@@ -125,6 +125,42 @@ final class CommandLineTest {
   }
 
   @Test
+  void levelNormalAlsoSaysWhetherTheVerdictHangsOnTheVoxels() throws IOException {
+    Files.writeString(caseFile, CASE.replace("quick", "normal"));
+
+    assertEquals(0, run("check", caseFile, "--threads", "1"), err());
+    JsonNode n = findings().get("voxel_size");
+    assertEquals("normal", n.at("/here/level").asText());
+    assertEquals(0.5, n.at("/here/voxel_mm").asDouble());
+    assertEquals(0.7, n.at("/coarser/voxel_mm").asDouble());
+    assertTrue(out().contains("voxel size"), out());
+    String report = Files.readString(folder.resolve("pea-result/report.html"));
+    assertTrue(report.contains("<p class=\"voxels\">In voxels of 0.50 mm (normal): "));
+
+    JsonNode alone = quick();
+    for (String key : List.of("depth_low_mm", "depth_high_mm")) {
+      double beside = n.at("/coarser/" + key).asDouble();
+      assertEquals(alone.at("/pockets/0/dents/0/" + key).asDouble(0), beside, key);
+    }
+
+    Files.writeString(caseFile, CASE.replace("quick", "normal"));
+    assertEquals(0, run("check", caseFile, "--one-level"), err());
+    assertFalse(findings().has("voxel_size"));
+    assertFalse(out().contains("voxel size"), out());
+  }
+
+  private JsonNode findings() throws IOException {
+    return new ObjectMapper().readTree(folder.resolve("pea-result/findings.json").toFile());
+  }
+
+  private JsonNode quick() throws IOException {
+    Files.writeString(caseFile, CASE);
+    assertEquals(0, run("check", caseFile), err());
+    assertFalse(findings().has("voxel_size"), "quick has nothing coarser");
+    return findings();
+  }
+
+  @Test
   void theSameCaseLeavesTheSameBytesWhateverTheThreads() throws IOException {
     run("check", caseFile, "-o", folder.resolve("one"), "--threads", "1");
     run("check", caseFile, "-o", folder.resolve("two"), "--threads", "3");

@@ -7,20 +7,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gelfront.answer.VoxelDoubt;
+import gelfront.answer.VoxelDoubt.At;
 import gelfront.finding.Pocket;
+import gelfront.finding.Severity;
 import gelfront.result.StoredRun;
 import gelfront.result.SyntheticRun;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class FindingsSchemaTest {
   private static final StoredRun RUN = SyntheticRun.small();
 
   private static ObjectNode findings(StoredRun run) throws IOException {
+    return findings(run, Optional.empty());
+  }
+
+  private static ObjectNode findings(StoredRun run, Optional<VoxelDoubt> voxels)
+      throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new FindingsJson().write(run, out);
+    new FindingsJson(voxels).write(run, out);
     return (ObjectNode) new ObjectMapper().readTree(out.toByteArray());
   }
 
@@ -39,6 +48,25 @@ class FindingsSchemaTest {
     assertEquals(List.of(), FindingsSchema.complaints(open));
     assertEquals(
         List.of(), FindingsSchema.complaints(findings(SyntheticRun.withPockets(RUN, List.of()))));
+  }
+
+  @Test
+  void soAreThoseComparedWithCoarserVoxels() throws IOException {
+    At fine = At.of("normal", 0.5e-3, RUN.findings());
+    At none = new At("quick", 0.7e-3, Severity.CLEAN, 0, 0, Optional.empty());
+    ObjectNode compared =
+        findings(RUN, Optional.of(new VoxelDoubt(2e-4, fine, Optional.of(none), "")));
+    ObjectNode alone =
+        findings(RUN, Optional.of(new VoxelDoubt(2e-4, fine, Optional.empty(), "too narrow")));
+
+    assertEquals("hangs", compared.at("/voxel_size/verdict").asText());
+    assertEquals(0.7, compared.at("/voxel_size/coarser/voxel_mm").asDouble());
+    assertTrue(alone.at("/voxel_size/words").asText().contains("(too narrow)"));
+    for (ObjectNode sound : List.of(compared, alone)) {
+      assertEquals(List.of(), FindingsSchema.complaints(sound));
+    }
+    ((ObjectNode) compared.get("voxel_size")).put("verdict", "maybe");
+    assertFalse(FindingsSchema.complaints(compared).isEmpty());
   }
 
   @Test

@@ -1,0 +1,70 @@
+package gelfront.report;
+
+import gelfront.answer.VoxelDoubt;
+import gelfront.answer.VoxelDoubt.At;
+import gelfront.finding.Constriction;
+import gelfront.finding.Severity;
+import java.util.List;
+
+/** Whether a verdict hangs on the size of the voxels, in sentences. */
+public final class VoxelWords {
+  private VoxelWords() {}
+
+  /** What both sizes say, then what follows from it. */
+  public static List<String> of(VoxelDoubt d) {
+    return d.coarser()
+        .map(rough -> List.of(both(d.finer(), rough), follows(d, rough)))
+        .orElseGet(
+            () ->
+                List.of(
+                    "Whether the verdict hangs on the voxel size isn't known: coarser voxels give no"
+                        + " result ("
+                        + d.error()
+                        + ")."));
+  }
+
+  private static String both(At fine, At rough) {
+    return "In voxels of " + said(fine) + "; of " + said(rough) + ".";
+  }
+
+  private static String said(At at) {
+    String size = Say.fixed(at.voxel() * 1e3, 2) + " mm (" + at.level() + "): ";
+    if (at.blamed().isEmpty()) {
+      return size + "no dent";
+    }
+    Constriction c = at.blamed().get();
+    return size
+        + Say.depth(at.dentLow(), at.dentHigh())
+        + " deep, "
+        + Say.culprit(c.kind())
+        + " at "
+        + Say.place(c.place())
+        + " mm, closed after "
+        + Say.time(c.closedAt());
+  }
+
+  private static String follows(VoxelDoubt d, At rough) {
+    boolean dents = d.finer().severity() != Severity.CLEAN;
+    return switch (d.hold()) {
+      case HANGS ->
+          "The verdict hangs on the voxel size: in the coarser ones the part "
+              + Say.severity(rough.severity())
+              + ". "
+              + finest(d.finer());
+      case CLOSE ->
+          "The verdict is the same, but close: as large a step again could change it. "
+              + finest(d.finer());
+      case HOLDS ->
+          "The verdict doesn't hang on the voxel size"
+              + (!dents || d.sameBlamed() ? "." : ", but what is to blame does. ")
+              + (!dents || d.sameBlamed() ? "" : finest(d.finer()));
+      case UNKNOWN -> throw new IllegalStateException("nothing to compare");
+    };
+  }
+
+  private static String finest(At fine) {
+    return fine.level().equals("fine")
+        ? "State a smaller numerics.voxel before you cut metal."
+        : "Calculate it at level fine before you cut metal.";
+  }
+}
