@@ -19,14 +19,14 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** A made-up run: a ball of 20 mm that sets from its skin, after 5 s, to its middle, after 92 s. */
-final class StoredBall {
+public final class StoredBall {
   private static final int N = 24;
   private static final double RADIUS = 10;
   static final double CUT_OFF = 70;
 
   private StoredBall() {}
 
-  static StoredRun run() {
+  public static StoredRun run() {
     Vec3 middle = new Vec3(1, 1, 1).times(0.5e-3 * N);
     return new StoredRun(
         "ball",

@@ -75,9 +75,11 @@ final class Paints {
     return m;
   }
 
+  /** The far side of a body: what lies in it keeps its own colour, as the legend has it. */
   Material glass() {
     Material m = new Material(assets, FOLDER + "Ghost.j3md");
     m.setColor("Color", new ColorRGBA(0.93f, 0.96f, 1, 1));
+    m.getAdditionalRenderState().setFaceCullMode(FaceCullMode.Front);
     m.getAdditionalRenderState().setBlendMode(BlendMode.Alpha);
     m.getAdditionalRenderState().setDepthWrite(false);
     return m;

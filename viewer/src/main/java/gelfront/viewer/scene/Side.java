@@ -7,7 +7,7 @@ import com.jme3.renderer.ViewPort;
 import com.jme3.scene.Node;
 import gelfront.viewer.model.Look;
 
-/** One half of the picture, or all of it. Engine's thread, but for {@link #prepare}. */
+/** One half of the picture, or all of it. Engine's thread. */
 final class Side {
   private final ViewPort port;
   private final Node root;
@@ -16,7 +16,7 @@ final class Side {
   /** The one that is there even where nothing is shown. */
   private final boolean first;
 
-  private volatile Exhibit shown;
+  private Exhibit shown;
 
   Side(ViewPort port, Node root, Node gui, Labels labels) {
     this.port = port;
@@ -74,13 +74,6 @@ final class Side {
     float width = c.getWidth() * (c.getViewPortRight() - c.getViewPortLeft());
     float degrees = (float) Math.toDegrees(fieldOfView);
     c.setFrustumPerspective(degrees, width / c.getHeight(), near, far);
-  }
-
-  void prepare(Look look) {
-    Exhibit e = shown;
-    if (e != null) {
-      e.prepare(look);
-    }
   }
 
   void apply(Look look) {

@@ -5,6 +5,7 @@ import com.jme3.app.state.AppState;
 import com.jme3.math.ColorRGBA;
 import com.jme3.renderer.RenderManager;
 import com.jme3.system.AppSettings;
+import com.jme3.system.JmeContext;
 import gelfront.viewer.model.Look;
 import gelfront.viewer.model.Orbit;
 import gelfront.viewer.model.ResultShown;
@@ -12,6 +13,8 @@ import gelfront.viewer.model.SetupShown;
 import java.awt.Canvas;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -21,6 +24,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
  * The 3-D picture: one design, or two side by side looked at alike. All public methods may be
@@ -35,12 +39,19 @@ public final class Stage extends SimpleApplication {
 
   private final Executor worker;
   private final Consumer<Throwable> failed;
-  private final OnChangeCanvas canvas = new OnChangeCanvas();
+
+  /** Absent: the picture is in no window. */
+  private final Optional<OnChangeCanvas> canvas;
+
   private final AtomicReference<Look> wanted = new AtomicReference<>();
   private final Queue<CompletableFuture<BufferedImage>> pictures = new ConcurrentLinkedQueue<>();
   private final CountDownLatch begun = new CountDownLatch(1);
   private final CompletableFuture<Void> destroyed = new CompletableFuture<>();
   private final AtomicInteger frames = new AtomicInteger();
+
+  /** What is or is about to be on each side. Worker's thread: the engine's may be behind. */
+  private final Exhibit[] made = new Exhibit[2];
+
   private List<Side> sides = List.of();
 
   /**
@@ -48,9 +59,18 @@ public final class Stage extends SimpleApplication {
    * @param failed is told once if the picture can't go on
    */
   public Stage(Executor worker, Consumer<Throwable> failed) {
+    this(worker, failed, Optional.of(new OnChangeCanvas()));
+    OnChangeCanvas shown = canvas.orElseThrow();
+    context = shown;
+    shown.setSettings(settings);
+    shown.setSystemListener(this);
+  }
+
+  private Stage(Executor worker, Consumer<Throwable> failed, Optional<OnChangeCanvas> canvas) {
     super(new AppState[0]);
     this.worker = worker;
     this.failed = failed;
+    this.canvas = canvas;
     AppSettings s = new AppSettings(true);
     s.setAudioRenderer(null);
     s.setUseInput(false);
@@ -58,14 +78,31 @@ public final class Stage extends SimpleApplication {
     s.setX11PlatformPreferred(true);
     setSettings(s);
     setPauseOnLostFocus(false);
-    context = canvas;
-    canvas.setSettings(s);
-    canvas.setSystemListener(this);
+  }
+
+  /**
+   * The same picture in no window; the engine needs a display for it all the same. It draws on its
+   * own, again and again, until it is stopped.
+   *
+   * @param width pixels
+   * @param height pixels
+   */
+  static Stage offscreen(Executor worker, Consumer<Throwable> failed, int width, int height) {
+    Stage stage = new Stage(worker, failed, Optional.empty());
+    stage.settings.setResolution(width, height);
+    stage.settings.setFrameRate(20);
+    stage.start(JmeContext.Type.OffscreenSurface);
+    return stage;
   }
 
   /** The component to put into a window; call {@link #startCanvas()} once that is visible. */
   public Canvas canvas() {
-    return canvas.getCanvas();
+    return canvas.orElseThrow().getCanvas();
+  }
+
+  /** Asks for a new picture. */
+  private void changed() {
+    canvas.ifPresent(OnChangeCanvas::changed);
   }
 
   /** Shows a part before it is calculated. */
@@ -85,7 +122,11 @@ public final class Stage extends SimpleApplication {
 
   /** One design again. */
   public void compareNothing() {
-    behind(() -> later(() -> put(1, null)));
+    behind(
+        () -> {
+          made[1] = null;
+          later(() -> put(1, null));
+        });
   }
 
   private interface Making {
@@ -96,6 +137,7 @@ public final class Stage extends SimpleApplication {
     behind(
         () -> {
           Exhibit e = making.make();
+          made[side] = e;
           Look look = wanted.get();
           if (look != null) {
             e.prepare(look);
@@ -126,7 +168,8 @@ public final class Stage extends SimpleApplication {
     }
     behind(
         () -> {
-          sides.forEach(s -> s.prepare(wanted.get()));
+          Look newest = wanted.get();
+          Stream.of(made).filter(Objects::nonNull).forEach(e -> e.prepare(newest));
           later(this::applyWanted);
         });
   }
@@ -167,7 +210,7 @@ public final class Stage extends SimpleApplication {
   @Override
   public void stop(boolean waitFor) {
     super.stop(waitFor);
-    canvas.changed();
+    changed();
   }
 
   /** In the order asked for, once the engine is there. */
@@ -175,7 +218,7 @@ public final class Stage extends SimpleApplication {
     try {
       worker.execute(() -> onceBegun(work));
     } catch (RejectedExecutionException e) { // the window is closing: nobody looks any more
-      canvas.changed();
+      changed();
     }
   }
 
@@ -200,12 +243,12 @@ public final class Stage extends SimpleApplication {
             failed.accept(e);
           }
         });
-    canvas.changed();
+    changed();
   }
 
   @Override
   public void simpleInitApp() {
-    float scale = (float) canvas().getGraphicsConfiguration().getDefaultTransform().getScaleX();
+    float scale = canvas.map(c -> scale(c.getCanvas())).orElse(1f);
     viewPort.setBackgroundColor(BACKGROUND);
     Side first = new Side(viewPort, rootNode, guiNode, new Labels(assetManager, scale));
     Side second =
@@ -214,6 +257,10 @@ public final class Stage extends SimpleApplication {
     sides = List.of(first, second);
     fit();
     begun.countDown();
+  }
+
+  private static float scale(Canvas c) {
+    return (float) c.getGraphicsConfiguration().getDefaultTransform().getScaleX();
   }
 
   private void fit() {
