@@ -1,5 +1,6 @@
 package gelfront.answer;
 
+import gelfront.base.Entries;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -65,19 +66,19 @@ public record Diagnosis(
     List<SymptomTable.Rule> fitting = rules.stream().filter(r -> seen.contains(r.seen())).toList();
     fitting.forEach(r -> scores.merge(r.fault(), r.weight(), Integer::sum));
     List<Fault> order = new ArrayList<>(List.of(Fault.values()));
-    order.sort(Comparator.comparing((Fault f) -> -scores.get(f)));
+    order.sort(Comparator.comparing((Fault f) -> -Entries.of(scores, f)));
     Fault best = order.get(0);
     List<String> clashes =
         SymptomTable.CLASHES.stream()
             .filter(c -> seen.containsAll(c.seen()))
             .map(SymptomTable.Clash::words)
             .toList();
-    int lead = scores.get(best) - scores.get(order.get(1));
+    int lead = Entries.of(scores, best) - Entries.of(scores, order.get(1));
     return new Diagnosis(
         seen,
         scores,
         best,
-        certainty(scores.get(best), lead, clashes.isEmpty()),
+        certainty(Entries.of(scores, best), lead, clashes.isEmpty()),
         of(fitting, best, 1),
         of(fitting, best, -1),
         clashes,

@@ -1,8 +1,10 @@
 package gelfront.base;
 
-import java.util.concurrent.ExecutorService;
+import java.util.Objects;
+import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Splits loops over a passed-in executor. Loops are cut into chunks of a fixed size, whatever the
@@ -14,24 +16,24 @@ public final class Workers {
   public static final int CHUNK = 4096;
 
   /** Everything on the calling thread. */
-  public static final Workers SERIAL = new Workers(null, 1);
+  public static final Workers SERIAL = new Workers(Runnable::run, 1);
 
-  private final ExecutorService pool;
+  private final Executor pool;
   private final int threads;
   private final Runnable helper = this::help;
 
   /** Helpers handed to the pool that have not ended yet. */
   private final AtomicInteger helpers = new AtomicInteger();
 
-  private volatile Loop current;
+  private volatile @Nullable Loop current;
 
   /**
    * @param pool with at least {@code threads - 1} free threads
    * @param threads that work on one loop, the calling one included
    */
-  public Workers(ExecutorService pool, int threads) {
-    if (threads < 1 || (threads > 1 && pool == null)) {
-      throw new IllegalArgumentException("several threads need a pool");
+  public Workers(Executor pool, int threads) {
+    if (threads < 1) {
+      throw new IllegalArgumentException("a loop needs a thread: " + threads);
     }
     this.pool = pool;
     this.threads = threads;
@@ -72,7 +74,7 @@ public final class Workers {
     try {
       Loop seen;
       do {
-        seen = current;
+        seen = Objects.requireNonNull(current, "helpers begin after a loop");
         seen.work();
       } while (seen != current);
     } finally {
@@ -87,7 +89,7 @@ public final class Workers {
     private final Thread caller = Thread.currentThread();
     private final AtomicInteger next = new AtomicInteger();
     private final AtomicInteger done = new AtomicInteger();
-    private volatile Throwable failure;
+    private volatile @Nullable Throwable failure;
 
     Loop(int n, Range body) {
       this.n = n;

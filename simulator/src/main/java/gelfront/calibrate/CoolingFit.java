@@ -3,6 +3,7 @@ package gelfront.calibrate;
 import gelfront.answer.Calibrated;
 import gelfront.answer.Calibrated.Found;
 import gelfront.answer.Calibrated.Untold;
+import gelfront.base.Entries;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -65,7 +66,7 @@ public final class CoolingFit {
    */
   public Result of(Map<Quantity, Double> present) {
     List<Quantity> wanted = new ArrayList<>(present.keySet());
-    double[] before = wanted.stream().mapToDouble(q -> q.turned(present.get(q))).toArray();
+    double[] before = wanted.stream().mapToDouble(q -> q.turned(Entries.of(present, q))).toArray();
     Fit first = fit(wanted, before, before, FIRST_NOISE);
     double[] left = Arrays.copyOf(first.residuals(), readings.length);
     double noise = Math.sqrt(Arrays.stream(left).map(r -> r * r).average().orElse(0));
@@ -144,7 +145,7 @@ public final class CoolingFit {
               q.value(at),
               q.value(Math.max(q.lowest(), at - within)),
               q.value(Math.min(q.highest(), at + within)),
-              present.get(q)));
+              Entries.of(present, q)));
     }
     return found;
   }

@@ -3,6 +3,7 @@ package gelfront.calibrate;
 import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.Trials;
+import gelfront.base.Entries;
 import gelfront.base.Progress;
 import gelfront.base.Quantities;
 import gelfront.material.Ranged;
@@ -52,13 +53,13 @@ public final class TrialCalibration {
    * @throws IllegalArgumentException in words, if no-flow is stated or the table has no range
    */
   public Trials run(String hash) {
-    LoadedCase base = studies.get(shots.get(0).caseName()).base();
-    Ranged range = base.materials().entry("plastisol", grade(base)).get("no_flow");
+    LoadedCase base = Entries.of(studies, shots.get(0).caseName()).base();
+    Ranged range = Entries.of(base.materials().entry("plastisol", grade(base)), "no_flow");
     double[] knots = new double[KNOTS];
     Arrays.setAll(knots, i -> range.low() + (range.high() - range.low()) * i / (KNOTS - 1));
     Map<TrialShot.Setting, List<Ran>> ran = calculated(knots);
     List<TrialFit.Predicted> predicted =
-        shots.stream().map(s -> predicted(s, ran.get(s.setting()))).toList();
+        shots.stream().map(s -> predicted(s, Entries.of(ran, s.setting()))).toList();
     double visible = base.setup().visibleDent();
     TriangularDistribution before =
         new TriangularDistribution(range.low(), range.typical(), range.high());
@@ -105,9 +106,9 @@ public final class TrialCalibration {
     }
     jobs.forEach(
         (name, list) -> {
-          List<Ran> ran = studies.get(name).run("trial shots", list, progress);
+          List<Ran> ran = Entries.of(studies, name).run("trial shots", list, progress);
           for (int i = 0; i < ran.size(); i++) {
-            all.get(of.get(name).get(i)).add(ran.get(i));
+            Entries.of(all, Entries.of(of, name).get(i)).add(ran.get(i));
           }
         });
     return all;
@@ -118,9 +119,9 @@ public final class TrialCalibration {
     changes.add(Change.degC("plastisol.no_flow", noFlow));
     String label = Quantities.say("line %d, no-flow %.0f °C", s.line(), noFlow);
     try {
-      return Job.of(label, studies.get(s.caseName()).base(), changes).quick();
+      return Job.of(label, Entries.of(studies, s.caseName()).base(), changes).quick();
     } catch (IllegalArgumentException e) {
-      throw new LogException(file, s.line(), e.getMessage());
+      throw new LogException(file, s.line(), String.valueOf(e.getMessage()));
     }
   }
 
@@ -140,7 +141,7 @@ public final class TrialCalibration {
         closes[i] = Math.min(c.closed(), o.gateSets());
       }
     }
-    LoadedCase base = studies.get(s.caseName()).base();
+    LoadedCase base = Entries.of(studies, s.caseName()).base();
     double released = base.with(s.recipe()).setup().shot().holdTime();
     return new TrialFit.Predicted(low, high, closes, released);
   }

@@ -120,7 +120,7 @@ public final class TrialReader {
       String key = kind == Kind.INPUT ? InputName.of(name).key() : "";
       return new Column(kind, name, key, unit);
     } catch (IllegalArgumentException e) {
-      throw wrong(line, e.getMessage());
+      throw wrong(line, String.valueOf(e.getMessage()));
     }
   }
 

@@ -36,6 +36,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -82,20 +83,21 @@ final class CalibrateCommand implements Callable<Integer> {
       names = "--column",
       paramLabel = "HEADING",
       description = "Column of the temperature, where the log has several.")
-  private String column;
+  private @Nullable String column;
 
   @Option(
       names = "--name",
       paramLabel = "NAME",
       defaultValue = "calibrated",
       description = "Of the plastisol in later cases; left out: ${DEFAULT-VALUE}.")
+  @SuppressWarnings("NullAway.Init") // has a default
   private String name;
 
   @Option(
       names = {"-o", "--output"},
       paramLabel = "FOLDER",
       description = "Where files go; left out: beside the case, named after it.")
-  private Path folder;
+  private @Nullable Path folder;
 
   @Mixin private Answers answers;
   @Mixin private Threads threads;
@@ -107,7 +109,7 @@ final class CalibrateCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (!name.matches("[a-z0-9][a-z0-9-]*")) {
-      throw new InputFailure("--name " + name + ": small letters, digits and hyphens", null);
+      throw new InputFailure("--name " + name + ": small letters, digits and hyphens");
     }
     LoadedCase base = CaseFile.read(caseFile);
     String text = log();
@@ -122,10 +124,10 @@ final class CalibrateCommand implements Callable<Integer> {
 
   private String log() throws IOException {
     if (!Files.isRegularFile(logFile)) {
-      throw new InputFailure(logFile + ": there is no such file", null);
+      throw new InputFailure(logFile + ": there is no such file");
     }
     if (Files.size(logFile) > LARGEST) {
-      throw new InputFailure(logFile + ": is larger than 64 MiB: is it a log?", null);
+      throw new InputFailure(logFile + ": is larger than 64 MiB: is it a log?");
     }
     try {
       return Files.readString(logFile);
@@ -145,7 +147,7 @@ final class CalibrateCommand implements Callable<Integer> {
       return new CupCalibration(base, part, places.get(0), log, workers, progress)
           .run(file, hash(text));
     } catch (LogException | IllegalArgumentException e) {
-      throw new InputFailure(e.getMessage(), e);
+      throw new InputFailure(String.valueOf(e.getMessage()), e);
     } catch (MeshException e) {
       throw new InputFailure(caseFile.getFileName() + ": " + e.getMessage(), e);
     } finally {
@@ -170,7 +172,7 @@ final class CalibrateCommand implements Callable<Integer> {
       console.out().println("Materials: " + materials);
       console.out().println("Calibration: " + page);
     } catch (LogException | IllegalArgumentException e) {
-      throw new InputFailure(e.getMessage(), e);
+      throw new InputFailure(String.valueOf(e.getMessage()), e);
     }
   }
 

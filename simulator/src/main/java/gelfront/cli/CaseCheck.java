@@ -142,7 +142,7 @@ final class CaseCheck {
     try (ProgressLine progress = new ProgressLine(console, shown)) {
       return work.apply(new Workers(pool, threads), progress);
     } catch (VoxelException e) {
-      throw new InputFailure(loaded.told(e.key(), e.getMessage()), e);
+      throw new InputFailure(loaded.told(e.key(), String.valueOf(e.getMessage())), e);
     } catch (MeshException e) {
       throw new InputFailure(name + ": " + e.getMessage(), e);
     } catch (OutOfMemoryError e) {

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -62,6 +63,7 @@ final class CavityCommand implements Callable<Integer> {
       paramLabel = "FILE",
       defaultValue = "cavity.stl",
       description = "The STL to write, a case beside it; left out: ${DEFAULT-VALUE}.")
+  @SuppressWarnings("NullAway.Init") // has a default
   private Path target;
 
   @Option(
@@ -69,13 +71,13 @@ final class CavityCommand implements Callable<Integer> {
       paramLabel = "UNIT",
       converter = InspectCommand.UnitWord.class,
       description = "mm, cm, m or inch. Left out: mm, if the size is plausible.")
-  private LengthUnit unit;
+  private @Nullable LengthUnit unit;
 
   @Option(
       names = "--voxel-mm",
       paramLabel = "MM",
       description = "Spacing of samples. Left out: a 200th of the mould's longest side.")
-  private Double voxelMm;
+  private @Nullable Double voxelMm;
 
   @Option(
       names = "--slit-mm",
@@ -106,7 +108,7 @@ final class CavityCommand implements Callable<Integer> {
     try {
       cavity = CavityFinder.find(solids, spacing(solids), slitMm * MM, pour.stream().findFirst());
     } catch (MeshException | IllegalArgumentException e) {
-      throw new InputFailure(e.getMessage(), e);
+      throw new InputFailure(String.valueOf(e.getMessage()), e);
     }
     Path caseFile = write(cavity);
     if (answers.json()) {

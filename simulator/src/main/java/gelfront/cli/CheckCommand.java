@@ -3,6 +3,7 @@ package gelfront.cli;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -30,7 +31,7 @@ final class CheckCommand implements Callable<Integer> {
       names = {"-o", "--output"},
       paramLabel = "FOLDER",
       description = "The result folder; left out: beside the case, named after it.")
-  private Path folder;
+  private @Nullable Path folder;
 
   @Option(
       names = "--no-flow",
@@ -46,7 +47,7 @@ final class CheckCommand implements Callable<Integer> {
       fallbackValue = "20",
       paramLabel = "N",
       description = "Also says how sure that is, by N plausible cases; N left out: 20.")
-  private Integer doubt;
+  private @Nullable Integer doubt;
 
   @Option(
       names = "--one-level",

@@ -61,7 +61,7 @@ final class CheckVoxels {
       At at = At.of(WORD, v.report().spacing(), o.judgement().findings());
       return new VoxelDoubt(visible, fine, Optional.of(at), "");
     } catch (VoxelException e) {
-      return new VoxelDoubt(visible, fine, Optional.empty(), e.getMessage());
+      return new VoxelDoubt(visible, fine, Optional.empty(), String.valueOf(e.getMessage()));
     }
   }
 

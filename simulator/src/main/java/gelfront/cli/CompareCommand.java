@@ -45,6 +45,7 @@ final class CompareCommand implements Callable<Integer> {
       paramLabel = "FOLDER",
       defaultValue = "gelfront-compare",
       description = "Folder for " + PAGE + " and " + JSON + "; left out: ${DEFAULT-VALUE}.")
+  @SuppressWarnings("NullAway.Init") // has a default
   private Path folder;
 
   @Mixin private Answers answers;
@@ -90,7 +91,7 @@ final class CompareCommand implements Callable<Integer> {
 
   private StoredRun run(Path p) throws IOException {
     if (!Files.exists(p)) {
-      throw new InputFailure(p + ": there is no such result or case", null);
+      throw new InputFailure(p + ": there is no such result or case");
     }
     return Files.isDirectory(p)
         ? ResultFolder.read(p)

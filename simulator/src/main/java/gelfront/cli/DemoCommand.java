@@ -33,6 +33,7 @@ final class DemoCommand implements Callable<Integer> {
       paramLabel = "FOLDER",
       defaultValue = "gelfront-demo",
       description = "Where to copy and calculate it; left out: ${DEFAULT-VALUE}.")
+  @SuppressWarnings("NullAway.Init") // has a default
   private Path folder;
 
   @Mixin private Answers answers;

@@ -61,6 +61,7 @@ final class DoubtCommand implements Callable<Integer> {
       paramLabel = "LENGTH",
       defaultValue = "0.1 mm",
       description = "That cutters and files are off at most; left out: ${DEFAULT-VALUE}.")
+  @SuppressWarnings("NullAway.Init") // has a default
   private String size;
 
   @Mixin private StudyPlace place;
@@ -91,7 +92,7 @@ final class DoubtCommand implements Callable<Integer> {
       Tolerances t = new Tolerances(kelvin, metres, Tolerances.USUAL.time());
       return thorough ? DoubtStudy.thorough(base, t, cases) : DoubtStudy.few(base, t, cases);
     } catch (IllegalArgumentException e) {
-      throw new InputFailure(e.getMessage(), e);
+      throw new InputFailure(String.valueOf(e.getMessage()), e);
     }
   }
 

@@ -64,8 +64,7 @@ final class ExampleCase {
       throw new OutputFailure(
           file
               + ": differs from the shipped example and is not overwritten; run check on it, or give"
-              + " the demo another folder with -o",
-          null);
+              + " the demo another folder with -o");
     }
   }
 }

@@ -4,6 +4,10 @@ package gelfront.cli;
 final class InputFailure extends RuntimeException {
   private static final long serialVersionUID = 1;
 
+  InputFailure(String message) {
+    super(message);
+  }
+
   InputFailure(String message, Throwable cause) {
     super(message, cause);
   }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -32,7 +33,7 @@ final class InspectCommand implements Callable<Integer> {
       paramLabel = "UNIT",
       converter = UnitWord.class,
       description = "mm, cm, m or inch. Left out: mm, if the size is plausible for a part.")
-  private LengthUnit unit;
+  private @Nullable LengthUnit unit;
 
   @Mixin private Answers answers;
 

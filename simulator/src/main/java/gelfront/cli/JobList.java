@@ -45,7 +45,7 @@ record JobList(
     LoadedCase now = CaseFile.read(Path.of(jobs.caseFile()));
     if (!now.text().equals(jobs.text())) {
       throw new InputFailure(
-          jobs.caseFile() + ": has changed since the jobs were listed: list them again", null);
+          jobs.caseFile() + ": has changed since the jobs were listed: list them again");
     }
     return jobs;
   }
@@ -65,7 +65,7 @@ record JobList(
     try {
       return new MapStudy(Range.parse(x, steps), Range.parse(y, steps), StudyOptions.level(level));
     } catch (IllegalArgumentException e) {
-      throw new InputFailure(e.getMessage(), e);
+      throw new InputFailure(String.valueOf(e.getMessage()), e);
     }
   }
 
@@ -76,7 +76,7 @@ record JobList(
     try {
       return study().jobs(base);
     } catch (IllegalArgumentException e) {
-      throw new InputFailure(e.getMessage(), e);
+      throw new InputFailure(String.valueOf(e.getMessage()), e);
     }
   }
 }

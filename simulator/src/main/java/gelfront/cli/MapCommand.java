@@ -73,7 +73,7 @@ final class MapCommand implements Callable<Integer> {
       UnaryOperator<Job> level = options.level();
       return new MapStudy(Range.parse(x, steps), Range.parse(y, steps), level);
     } catch (IllegalArgumentException e) {
-      throw new InputFailure(e.getMessage(), e);
+      throw new InputFailure(String.valueOf(e.getMessage()), e);
     }
   }
 
@@ -82,7 +82,7 @@ final class MapCommand implements Callable<Integer> {
     try {
       wanted.jobs(desk.base());
     } catch (IllegalArgumentException e) {
-      throw new InputFailure(e.getMessage(), e);
+      throw new InputFailure(String.valueOf(e.getMessage()), e);
     }
     return wanted.run(desk.study(), desk.progress());
   }

@@ -4,6 +4,10 @@ package gelfront.cli;
 final class OutputFailure extends RuntimeException {
   private static final long serialVersionUID = 1;
 
+  OutputFailure(String message) {
+    super(message);
+  }
+
   OutputFailure(String message, Throwable cause) {
     super(message, cause);
   }

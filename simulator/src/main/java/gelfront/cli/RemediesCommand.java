@@ -52,7 +52,7 @@ final class RemediesCommand implements Callable<Integer> {
             console, answers, threads.count(), caseFile, options.folder(), options.flow())) {
       Remedies r = new RemedyStudy(desk.study(), options.level(), desk.progress()).run();
       if (r.before().outcome().isEmpty()) {
-        throw new InputFailure(caseFile.getFileName() + ": " + r.before().error(), null);
+        throw new InputFailure(caseFile.getFileName() + ": " + r.before().error());
       }
       String json = RemediesFiles.json(r);
       desk.write("remedies.json", json);

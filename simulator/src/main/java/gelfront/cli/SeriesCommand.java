@@ -82,7 +82,7 @@ final class SeriesCommand implements Callable<Integer> {
       CaseVoxels voxels = CaseVoxels.of(c, desk.study().part(), desk.progress());
       return new SeriesRun(c, voxels, desk.workers(), desk.progress()).run(shots);
     } catch (VoxelException e) {
-      throw new InputFailure(desk.base().told(e.key(), e.getMessage()), e);
+      throw new InputFailure(desk.base().told(e.key(), String.valueOf(e.getMessage())), e);
     }
   }
 

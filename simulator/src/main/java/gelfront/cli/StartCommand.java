@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -36,13 +37,13 @@ final class StartCommand implements Callable<Integer> {
       paramLabel = "UNIT",
       converter = InspectCommand.UnitWord.class,
       description = "mm, cm, m or inch; left out: guessed.")
-  private LengthUnit unit;
+  private @Nullable LengthUnit unit;
 
   @Option(
       names = {"-o", "--output"},
       paramLabel = "FILE",
       description = "The case file; left out: beside the mesh, named after it.")
-  private Path file;
+  private @Nullable Path file;
 
   @Mixin private Answers answers;
 
@@ -86,10 +87,10 @@ final class StartCommand implements Callable<Integer> {
 
   /** The mesh's path as the case file has to state it. */
   private String meshSeenFrom(Path target) {
-    Path folder = target.toAbsolutePath().normalize().getParent();
+    @Nullable Path folder = target.toAbsolutePath().normalize().getParent();
     Path from = mesh.toAbsolutePath().normalize();
     try {
-      return folder.relativize(from).toString().replace('\\', '/');
+      return (folder == null ? from : folder.relativize(from)).toString().replace('\\', '/');
     } catch (IllegalArgumentException e) {
       return from.toString().replace('\\', '/');
     }

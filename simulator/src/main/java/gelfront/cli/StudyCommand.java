@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -82,7 +83,7 @@ final class StudyCommand implements Runnable {
       List<Job> jobs = list.jobs(desk.base());
       if (number < 0 || number >= jobs.size()) {
         throw new InputFailure(
-            folder + ": no run " + number + "; they are 0 to " + (jobs.size() - 1), null);
+            folder + ": no run " + number + "; they are 0 to " + (jobs.size() - 1));
       }
       Job job = jobs.get(number);
       Ran ran = desk.study().run(job.label(), List.of(job), desk.progress()).get(0);
@@ -110,7 +111,7 @@ final class StudyCommand implements Runnable {
         }
       }
       if (!missing.isEmpty()) {
-        throw new InputFailure(folder + ": " + words(missing, jobs.size()), null);
+        throw new InputFailure(folder + ": " + words(missing, jobs.size()));
       }
       new MapAnswer(console, answers).give(list.study().run(desk.study(), desk.progress()), desk);
     }
@@ -126,7 +127,8 @@ final class StudyCommand implements Runnable {
         + numbers;
   }
 
-  private StudyDesk desk(Path caseFile, Path folder, boolean flow, int threads) throws IOException {
+  private StudyDesk desk(Path caseFile, @Nullable Path folder, boolean flow, int threads)
+      throws IOException {
     return new StudyDesk(console, new Answers(), threads, caseFile, folder, flow);
   }
 

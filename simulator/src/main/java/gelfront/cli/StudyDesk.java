@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.jspecify.annotations.Nullable;
 
 /** A study opened for a command: its case, its folder, its threads, its progress line. */
 final class StudyDesk implements AutoCloseable {
@@ -29,7 +30,13 @@ final class StudyDesk implements AutoCloseable {
    * @param flow whether liquid is drawn in and carries heat
    * @throws IOException if the folder can't be used
    */
-  StudyDesk(Console console, Answers answers, int threads, Path caseFile, Path folder, boolean flow)
+  StudyDesk(
+      Console console,
+      Answers answers,
+      int threads,
+      Path caseFile,
+      @Nullable Path folder,
+      boolean flow)
       throws IOException {
     LoadedCase read = CaseFile.read(caseFile);
     this.base = flow ? read : read.with(read.setup().numerics().withoutFlow());

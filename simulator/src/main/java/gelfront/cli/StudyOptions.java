@@ -1,9 +1,11 @@
 package gelfront.cli;
 
+import gelfront.base.Entries;
 import gelfront.study.Job;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -40,7 +42,7 @@ final class StudyOptions {
     level = word;
   }
 
-  Path folder() {
+  @Nullable Path folder() {
     return place.folder();
   }
 
@@ -49,7 +51,7 @@ final class StudyOptions {
   }
 
   UnaryOperator<Job> level() {
-    return LEVELS.get(level);
+    return Entries.of(LEVELS, level);
   }
 
   /** As it was asked for. */

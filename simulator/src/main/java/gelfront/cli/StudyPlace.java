@@ -1,6 +1,7 @@
 package gelfront.cli;
 
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** Where a study's outcomes are kept. */
@@ -9,10 +10,10 @@ final class StudyPlace {
       names = {"-o", "--output"},
       paramLabel = "FOLDER",
       description = "The study's folder; left out: beside the case, named after it.")
-  private Path folder;
+  private @Nullable Path folder;
 
   /** Null: beside the case, named after it. */
-  Path folder() {
+  @Nullable Path folder() {
     return folder;
   }
 }

@@ -15,6 +15,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -41,13 +42,13 @@ final class SymptomsCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Parameters(arity = "0..1", paramLabel = "RESULT", description = "A result folder.")
-  private Path result;
+  private @Nullable Path result;
 
   @Option(
       names = {"-o", "--output"},
       paramLabel = "FILE",
       description = "Also writes the answer as a page, such as symptoms.html.")
-  private Path page;
+  private @Nullable Path page;
 
   @Mixin private Answers answers;
 
@@ -118,7 +119,7 @@ final class SymptomsCommand implements Callable<Integer> {
     List<String> bearing =
         result == null ? List.of() : Bearing.of(d, ResultFolder.read(result).findings());
     if (page != null) {
-      write(SymptomsPage.of(d, bearing));
+      write(page, SymptomsPage.of(d, bearing));
     }
     if (answers.json()) {
       console.out().print(SymptomsPage.json(d, bearing));
@@ -128,7 +129,7 @@ final class SymptomsCommand implements Callable<Integer> {
     return ExitCode.OK;
   }
 
-  private void write(String text) {
+  private static void write(Path page, String text) {
     try {
       WholeFile.write(page, text);
     } catch (IOException e) {

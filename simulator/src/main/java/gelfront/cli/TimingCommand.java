@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -49,7 +50,7 @@ final class TimingCommand implements Callable<Integer> {
       names = "--voxel-mm",
       paramLabel = "MM",
       description = "Edge of a voxel of the standard case; left out: the normal level's.")
-  private Double voxelMm;
+  private @Nullable Double voxelMm;
 
   @Option(names = "--no-mesh", description = "Leaves the large mesh out.")
   private boolean noMesh;

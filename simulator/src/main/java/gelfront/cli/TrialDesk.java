@@ -54,7 +54,7 @@ final class TrialDesk implements AutoCloseable {
   private StudyDesk desk(Path log, String file, TrialShot s) throws IOException {
     Path one = s.caseName().isEmpty() ? caseFile : log.resolveSibling(s.caseName());
     if (!Files.isRegularFile(one)) {
-      throw new InputFailure(file + ":" + s.line() + ": there is no case " + one, null);
+      throw new InputFailure(file + ":" + s.line() + ": there is no case " + one);
     }
     String stem = String.valueOf(one.getFileName()).replaceFirst("\\.[^.]*$", "");
     Path folder = target.resolve("runs").resolve(stem);

@@ -117,8 +117,6 @@ public final class SinkEstimate {
     /** Of the contraction since the cut-off, per cell of the pocket. */
     private final float[] unfedShare;
 
-    private DentLobes lobes;
-
     Estimate(Basins.Basin pocket) {
       this.pocket = pocket;
       groups = pocket.peaks().size();
@@ -154,10 +152,10 @@ public final class SinkEstimate {
       }
       double open = openLonger.until(visible, SinkEstimate.this::none, from);
       double late = rest();
-      lobes = new LobeMaker(cavity, sections, set, up).of(pocket, low, high);
+      DentLobes lobes = new LobeMaker(cavity, sections, set, up).of(pocket, low, high);
       List<Dent> dents = new ArrayList<>();
       for (int g = 0; g < groups; g++) {
-        dents.add(dent(g));
+        dents.add(dent(g, lobes));
       }
       return new Sink(low.volume(), high.volume() + late, temperature, dents, open, lobes);
     }
@@ -265,7 +263,7 @@ public final class SinkEstimate {
       return late;
     }
 
-    private Dent dent(int g) {
+    private Dent dent(int g, DentLobes lobes) {
       int best = -1;
       for (int i = 0; i < pocket.cells().length; i++) {
         int s = sections.slice(pocket.cells()[i]);
@@ -277,14 +275,14 @@ public final class SinkEstimate {
         Vec3 at = cavity.centre(pocket.peaks().get(g).cell());
         return new Dent(at, 0, 0, 0, 0);
       }
-      double[] p = cavity.wallPoint(wallToward(best));
+      double[] p = cavity.wallPoint(wallToward(best, lobes));
       double width = law.arc(sections.radius(best), low.firstSkin(best));
       return new Dent(
           new Vec3(p[0], p[1], p[2]), low.mildest(best), high.tacky(best), width, length(best));
     }
 
     /** Wall link of a slice that lies most to the lobe's side. */
-    private int wallToward(int s) {
+    private int wallToward(int s, DentLobes lobes) {
       Vec3 centre = lobes.centre(s);
       Cavity.Walls links = cavity.walls();
       int best = walls.nearestWall(place[s]);

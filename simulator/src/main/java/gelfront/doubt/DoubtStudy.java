@@ -99,7 +99,7 @@ public final class DoubtStudy {
       try {
         jobs.add(Job.of("plausible case " + (i + 1), base, changes(values(points[i]))).quick());
       } catch (IllegalArgumentException e) { // such a shot can't be: that is an outcome, too
-        refused.put(i, Ran.failed(e.getMessage()));
+        refused.put(i, Ran.failed(String.valueOf(e.getMessage())));
       }
     }
     return new Plan(jobs, forks.size(), refused);

@@ -2,6 +2,7 @@ package gelfront.doubt;
 
 import gelfront.answer.Doubt;
 import gelfront.base.Dimension;
+import gelfront.base.Entries;
 import gelfront.material.Ranged;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
@@ -34,7 +35,7 @@ final class Variables {
     Variables v = new Variables(base);
     Map<String, Ranged> table = base.materials().entry("plastisol", v.grade());
     for (Property p : Property.plastisol()) {
-      v.property("plastisol.", p, table.get(p.key()));
+      v.property("plastisol.", p, Entries.of(table, p.key()));
     }
     v.property("block.", Property.contact(), base.materials().film("contact"));
     v.property("block.", Property.shrunkOff(), base.materials().film("contact-shrunk-off"));

@@ -13,14 +13,20 @@ final class Carrier {
   private final HeatCurves curves;
   private final double[] volume;
   private final double[] mass;
+
+  // taken before any use
+  @SuppressWarnings("NullAway.Init")
   private Blocks blocks;
+
+  @SuppressWarnings("NullAway.Init")
   private HeatCarry heatCarry;
-  private double[] flux;
-  private double[] entering;
-  private double[] enteringHeat;
-  private double[] leaving;
-  private double[] blockMass;
-  private double[] blockHeat;
+
+  private double[] flux = {};
+  private double[] entering = {};
+  private double[] enteringHeat = {};
+  private double[] leaving = {};
+  private double[] blockMass = {};
+  private double[] blockHeat = {};
 
   /**
    * @param mass of each cell, per mass at the start of the shot; modified

@@ -14,7 +14,9 @@ public final class Course {
    */
   private static final double FLATTEST = 0.01;
 
+  @SuppressWarnings("NullAway.Init") // taken before any use
   private Blocks blocks;
+
   private boolean known;
 
   /** x, y and z of the way down, length one or nothing, per block. */
@@ -23,10 +25,10 @@ public final class Course {
   private double[] steepness = {};
 
   /** Twice the axis per edge of the graph, one more if the lower block has the higher number. */
-  private byte[] side;
+  private byte[] side = {};
 
   /** Metres between the blocks' middles, per edge. */
-  private double[] length;
+  private double[] length = {};
 
   /** Whether a suction has been followed yet. */
   boolean known() {

@@ -4,6 +4,7 @@ import gelfront.grid.Cavity;
 import gelfront.linear.ConjugateGradients;
 import gelfront.linear.Multigrid;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The liquid that is joined to the mouth, in blocks, and what its blocks share with each other now.
@@ -16,11 +17,19 @@ public final class Liquid {
   private final Cavity cavity;
   private final Gathering gathering;
   private final HalfWidth halfWidth;
+
+  // made by the first update
+  @SuppressWarnings("NullAway.Init")
   private Blocks blocks;
+
+  @SuppressWarnings("NullAway.Init")
   private ConjugateGradients solver;
+
+  @SuppressWarnings("NullAway.Init")
   private Multigrid grid;
+
   private int flowingWhenMade;
-  private double[] shape;
+  private double[] shape = {};
   private final int[] edgeFaces;
   private int edgeCount;
 
@@ -114,7 +123,7 @@ public final class Liquid {
   }
 
   /** Values per old block handed to the new ones, 0 where there was none. */
-  static double[] carryOver(Blocks old, double[] values, Blocks fresh) {
+  static double[] carryOver(@Nullable Blocks old, double[] values, Blocks fresh) {
     double[] out = new double[fresh.count()];
     for (int b = 0; old != null && b < out.length; b++) {
       int from = old.of[fresh.first[b]];

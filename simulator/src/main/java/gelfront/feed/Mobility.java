@@ -42,14 +42,17 @@ public final class Mobility {
   private final Cavity cavity;
   private final StopRule stop;
   private final double[] wholeSource;
+
+  @SuppressWarnings("NullAway.Init") // taken before any use
   private Blocks blocks;
+
   private double[] w = {};
-  private double[] between;
-  private double[] own;
-  private double[] source;
-  private double[] logarithm;
-  private double[] viscosity;
-  private int[] cells;
+  private double[] between = {};
+  private double[] own = {};
+  private double[] source = {};
+  private double[] logarithm = {};
+  private double[] viscosity = {};
+  private int[] cells = {};
   private int iterations;
 
   public Mobility(Cavity cavity) {

@@ -30,15 +30,18 @@ public final class Suction {
   private static final double HALF_RANGE = 0.1;
 
   private final Cavity cavity;
+
+  @SuppressWarnings("NullAway.Init") // taken before any use
   private Blocks blocks;
-  private double[] mouth;
-  private double[] between;
-  private double[] own;
-  private double[] right;
+
+  private double[] mouth = {};
+  private double[] between = {};
+  private double[] own = {};
+  private double[] right = {};
   private double[] q = {};
-  private double[] given;
-  private double[] from;
-  private double[] range;
+  private double[] given = {};
+  private double[] from = {};
+  private double[] range = {};
   private double[] gives = {};
   private int passes;
   private int iterations;

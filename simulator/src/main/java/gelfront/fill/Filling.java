@@ -6,6 +6,7 @@ import gelfront.state.ThermalState;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A shot into an empty cavity: liquid behind a front that it drives before it.
@@ -124,7 +125,7 @@ public final class Filling {
     ease.refresh(front.full, state.temperature);
     air.look(front);
     note();
-    FillRecord.End end = null;
+    FillRecord.@Nullable End end = null;
     while (end == null) {
       progress.check(STAGE, front.held() / room);
       history.look(front, air, time);
@@ -153,7 +154,7 @@ public final class Filling {
   }
 
   /** Until denser air has left through its vents; what can't move sets meanwhile. */
-  private FillRecord.End waited() {
+  private FillRecord.@Nullable End waited() {
     FillRecord.End end = stalled();
     if (end == FillRecord.End.FROZEN) {
       return end;
@@ -188,7 +189,7 @@ public final class Filling {
     return FillRecord.End.FROZEN;
   }
 
-  private FillRecord.End ended() {
+  private FillRecord.@Nullable End ended() {
     if (front.complete() || room - front.held() <= 1e-9 * room) {
       return FillRecord.End.FULL;
     }

@@ -28,13 +28,17 @@ public record Refinement(int factor, List<Patch> patches, Joints joints) {
    */
   public record Patch(UniformGrid grid, int[] corner, int first, int end) {}
 
-  /** The box that holds a plastisol cell; null for a voxel. */
+  /**
+   * The box that holds a small plastisol cell.
+   *
+   * @throws IllegalArgumentException if it is a voxel
+   */
   Patch of(int cell) {
     for (Patch p : patches) {
       if (cell >= p.first && cell < p.end) {
         return p;
       }
     }
-    return null;
+    throw new IllegalArgumentException("no small cell: " + cell);
   }
 }

@@ -3,6 +3,7 @@ package gelfront.heat;
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Conduction in the plastisol over one step with frozen capacities and wall temperatures:
@@ -43,7 +44,7 @@ final class PlastisolKernel {
   private final int[] wallFrom;
 
   /** W/m K per cell where it varies, else null. */
-  private final double[] cellConductivity;
+  private final double @Nullable [] cellConductivity;
 
   private final Neighbours[] across = new Neighbours[6];
   private final UnevenFaces uneven;
@@ -62,7 +63,7 @@ final class PlastisolKernel {
   private final double[] fastest;
 
   /** Of a cell over that of one of its even faces, where conductivity does not vary; else null. */
-  private final double[] faces;
+  private final double @Nullable [] faces;
 
   /** 1 over the conductance of a face, per entry of wallCells. */
   private final double[] perWallFace;
@@ -136,7 +137,7 @@ final class PlastisolKernel {
   }
 
   /** Where conductivity varies: W/m K per cell, filled by the caller before a step; else null. */
-  double[] cellConductivity() {
+  double @Nullable [] cellConductivity() {
     return cellConductivity;
   }
 

@@ -46,7 +46,7 @@ public final class SplitStepper implements HeatStepper {
   private final double[] predicted;
   private final double[] middle;
   private final WallBend wallBend;
-  private double[] added;
+  private double[] added = {};
   private double lastStep;
   private int passes;
 

@@ -17,7 +17,7 @@ final class Level {
 
   final Graph graph;
 
-  /** Node of the next coarser grid; null on the coarsest. */
+  /** Node of the next coarser grid; none on the coarsest. */
   final int[] up;
 
   /** Edge of the next coarser grid that an edge goes into, -1 within a coarse node. */
@@ -44,8 +44,8 @@ final class Level {
   private int besideCount;
   private final int[] far;
   private int farCount;
-  double[] between;
-  double[] own;
+  double[] between = {};
+  double[] own = {};
 
   /** Coefficient per entry of the graph. */
   private final double[] value;
@@ -70,7 +70,7 @@ final class Level {
   /** Nodes that are gathered on the next grid, and those next to them, are smoothed on this one. */
   private byte[] kinds() {
     byte[] kinds = new byte[diagonal.length];
-    if (up == null) {
+    if (up.length == 0) {
       return kinds;
     }
     int[] gathered = new int[kinds.length];

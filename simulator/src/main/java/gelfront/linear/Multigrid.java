@@ -36,7 +36,7 @@ public final class Multigrid {
       g = c.graph;
       at = coarse;
     }
-    levels.add(new Level(g, null, null, null));
+    levels.add(new Level(g, new int[0], new int[0], new double[0]));
     for (int l = 1; l < levels.size(); l++) {
       levels.get(l).allocate();
     }
@@ -126,7 +126,7 @@ public final class Multigrid {
   private void cycle(int at) {
     Level level = levels.get(at);
     level.forthFromZero();
-    if (level.up == null) {
+    if (at + 1 == levels.size()) {
       level.back();
       for (int s = 1; s < COARSEST_SWEEPS; s++) {
         level.forth();

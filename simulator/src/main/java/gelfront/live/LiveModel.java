@@ -15,6 +15,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A part that stays in memory while gate, sprue, block and recipe change. The mesh is read once;
@@ -35,7 +36,7 @@ public final class LiveModel {
   private final KeptVoxels voxels;
 
   private final Object lock = new Object();
-  private Task<?> newest;
+  private @Nullable Task<?> newest;
   private boolean waiting;
   private boolean looping;
 
@@ -140,7 +141,7 @@ public final class LiveModel {
   }
 
   /** The newest request if nobody has taken it yet; null: the loop ends. */
-  private Task<?> next() {
+  private @Nullable Task<?> next() {
     synchronized (lock) {
       looping = waiting;
       waiting = false;

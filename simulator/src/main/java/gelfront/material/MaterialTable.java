@@ -1,5 +1,6 @@
 package gelfront.material;
 
+import gelfront.base.Entries;
 import gelfront.base.Nearest;
 import java.io.IOException;
 import java.io.InputStream;
@@ -61,7 +62,7 @@ public final class MaterialTable {
             (kind, entries) ->
                 entries.forEach(
                     (entry, values) -> {
-                      if (both.get(kind).putIfAbsent(entry, values) != null) {
+                      if (Entries.of(both, kind).putIfAbsent(entry, values) != null) {
                         throw new IllegalArgumentException(
                             name + ": " + kind + "." + entry + " is built in; choose another name");
                       }
@@ -103,7 +104,7 @@ public final class MaterialTable {
 
   /** Conductance of a surface: "contact" or "still-air", W/m2 K. */
   public Ranged film(String name) {
-    return entry("film", name).get("conductance");
+    return Entries.of(entry("film", name), "conductance");
   }
 
   /** A mould material at its typical values. */
@@ -111,9 +112,9 @@ public final class MaterialTable {
     Map<String, Ranged> e = entry("mould", name);
     return new MouldMaterial(
         name,
-        e.get("conductivity").typical(),
-        e.get("density").typical(),
-        e.get("specific_heat").typical());
+        Entries.of(e, "conductivity").typical(),
+        Entries.of(e, "density").typical(),
+        Entries.of(e, "specific_heat").typical());
   }
 
   /** A plastisol at its typical values. */
@@ -127,18 +128,18 @@ public final class MaterialTable {
   public static Plastisol plastisol(String name, Map<String, Double> v) {
     return new Plastisol(
         name,
-        v.get("density_hot"),
-        v.get("density_cold"),
-        v.get("specific_heat"),
-        v.get("conductivity"),
-        v.get("latent_heat"),
-        v.get("gel_start"),
-        v.get("gel_end"),
-        v.get("no_flow"),
-        v.get("firm"),
-        v.get("expansion_hot"),
-        v.get("expansion_gelled"),
-        v.get("youngs_modulus"),
-        v.get("viscosity_165"));
+        Entries.of(v, "density_hot"),
+        Entries.of(v, "density_cold"),
+        Entries.of(v, "specific_heat"),
+        Entries.of(v, "conductivity"),
+        Entries.of(v, "latent_heat"),
+        Entries.of(v, "gel_start"),
+        Entries.of(v, "gel_end"),
+        Entries.of(v, "no_flow"),
+        Entries.of(v, "firm"),
+        Entries.of(v, "expansion_hot"),
+        Entries.of(v, "expansion_gelled"),
+        Entries.of(v, "youngs_modulus"),
+        Entries.of(v, "viscosity_165"));
   }
 }

@@ -1,5 +1,6 @@
 package gelfront.material;
 
+import gelfront.base.Entries;
 import gelfront.base.Quantities;
 import java.util.Map;
 
@@ -37,7 +38,7 @@ public final class Mixture {
     if (!(share >= 0 && share <= 0.5)) {
       throw new IllegalArgumentException("a filler's share of mass lies between 0 and 50 %");
     }
-    double grains = share / filler.get("density").typical();
+    double grains = share / Entries.of(filler, "density").typical();
     double phi = grains / (grains + (1 - share) / p.densityHot());
     if (phi > PACKED) {
       throw new IllegalArgumentException(
@@ -57,17 +58,17 @@ public final class Mixture {
   public static Plastisol of(
       Plastisol p, String fillerName, Map<String, Ranged> filler, double share) {
     double phi = volumeShare(p, filler, share);
-    double rhoF = filler.get("density").typical();
+    double rhoF = Entries.of(filler, "density").typical();
     double hot = 1 / ((1 - share) / p.densityHot() + share / rhoF);
     double cold = 1 / ((1 - share) / p.densityCold() + share / rhoF);
     double kp = p.conductivity();
-    double kf = filler.get("conductivity").typical();
+    double kf = Entries.of(filler, "conductivity").typical();
     double k = kp * (kf + 2 * kp + 2 * phi * (kf - kp)) / (kf + 2 * kp - phi * (kf - kp));
     return new Plastisol(
         p.name() + " with " + fillerName,
         hot,
         cold,
-        (1 - share) * p.specificHeat() + share * filler.get("specific_heat").typical(),
+        (1 - share) * p.specificHeat() + share * Entries.of(filler, "specific_heat").typical(),
         k,
         (1 - share) * p.latentHeat(),
         p.gelStart(),

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.Calibrated;
 import gelfront.answer.Calibrated.Found;
+import gelfront.base.Entries;
 import gelfront.material.Ranged;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -66,10 +67,11 @@ public final class CalibrationFiles {
 
   /** Start and end keep their distance; no-flow, which no cooling curve tells, goes with them. */
   private static void gelling(Map<String, Ranged> all, Found f, String source) {
-    double half = 0.5 * (all.get("gel_start").typical() - all.get("gel_end").typical());
+    double half =
+        0.5 * (Entries.of(all, "gel_start").typical() - Entries.of(all, "gel_end").typical());
     all.put("gel_start", moved(f, half, source));
     all.put("gel_end", moved(f, -half, source));
-    Ranged known = all.get("no_flow");
+    Ranged known = Entries.of(all, "no_flow");
     double by = f.value() - f.before();
     String moved = known.source() + ", moved with the fitted gelling";
     all.put(

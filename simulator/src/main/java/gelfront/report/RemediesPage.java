@@ -1,6 +1,7 @@
 package gelfront.report;
 
 import gelfront.answer.Remedies;
+import gelfront.base.Entries;
 import java.util.List;
 import java.util.Map;
 
@@ -44,7 +45,7 @@ public final class RemediesPage {
             + " Sizes of the steps: common practice, no source.");
     for (Remedies.Effort e : Remedies.Effort.values()) {
       List<Remedies.Line> lines = r.lines().stream().filter(l -> l.effort() == e).toList();
-      section(h, r, EFFORTS.get(e), lines, e == Remedies.Effort.RECIPE);
+      section(h, r, Entries.of(EFFORTS, e), lines, e == Remedies.Effort.RECIPE);
     }
     section(h, r, "Two at once", r.pairs(), false);
     left(h, r.notRun());

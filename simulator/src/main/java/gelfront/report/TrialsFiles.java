@@ -2,6 +2,7 @@ package gelfront.report;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.Trials;
+import gelfront.base.Entries;
 import gelfront.material.Ranged;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -26,9 +27,9 @@ public final class TrialsFiles {
       String source = CalibrationFiles.source(t.log(), t.hash(), date);
       Trials.Known k = t.noFlow();
       all.put("no_flow", new Ranged(k.low(), k.value(), k.high(), source));
-      double by = k.value() - known.get("no_flow").typical();
+      double by = k.value() - Entries.of(known, "no_flow").typical();
       for (String key : new String[] {"gel_start", "gel_end"}) {
-        Ranged r = known.get(key);
+        Ranged r = Entries.of(known, key);
         String words = r.source() + ", moved with no_flow";
         all.put(key, new Ranged(r.low() + by, r.typical() + by, r.high() + by, words));
       }

@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import java.io.IOException;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What may be absent as its value or null. */
 final class OptionalJson {
@@ -41,9 +42,9 @@ final class OptionalJson {
   @SuppressWarnings("rawtypes") // Jackson asks for the class, which knows no parameter
   private static final class Read extends JsonDeserializer<Optional>
       implements ContextualDeserializer {
-    private final JavaType held;
+    private final @Nullable JavaType held;
 
-    Read(JavaType held) {
+    Read(@Nullable JavaType held) {
       this.held = held;
     }
 

@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A folder in the making beside its target. {@link #commit} puts it in the target's place; closing
@@ -21,7 +22,7 @@ final class Staging implements AutoCloseable {
   private final Path folder;
   private final Path old;
   private final Path lock;
-  private final FileChannel held;
+  private final @Nullable FileChannel held;
   private final Thread onExit = new Thread(this::discard, "gelfront-result-cleanup");
   private boolean discarded;
 
@@ -49,7 +50,7 @@ final class Staging implements AutoCloseable {
   }
 
   /** Null where this file system has no locks: what is left over there then stays. */
-  private static FileChannel lock(Path file) throws IOException {
+  private static @Nullable FileChannel lock(Path file) throws IOException {
     FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
     try {
       if (channel.tryLock() != null) {

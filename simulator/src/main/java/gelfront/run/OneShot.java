@@ -26,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /** One shot into a mould of given temperatures: stepped, watched, and opened. */
 final class OneShot {
@@ -54,7 +55,7 @@ final class OneShot {
   private final OptionalDouble opensAt;
   private final Optional<ShotFill> filling;
   private Optional<FillRecord> fill = Optional.empty();
-  private Opened opened;
+  private @Nullable Opened opened;
   private int steps;
   private double over;
 

@@ -11,7 +11,9 @@ import gelfront.verdict.Judge;
 import gelfront.verdict.ShotRecord;
 import gelfront.voxelize.CaseVoxels;
 import gelfront.voxelize.OpenMould;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One shot after another into the same mould. Each begins full of fresh plastisol in the mould as
@@ -25,7 +27,7 @@ public final class ShotsInARow {
   private final Workers workers;
   private final HeatLedger moved = new HeatLedger();
   private double[] mould;
-  private OneShot shot;
+  private @Nullable OneShot shot;
 
   /**
    * @param voxels of this case; read only
@@ -45,12 +47,18 @@ public final class ShotsInARow {
   /** As above, watched. */
   public void shoot(Progress progress, Watch watch) {
     prepare(progress);
-    shot = new OneShot(setup, voxels, workers, mould);
-    shot.run(progress, watch.over(voxels));
+    OneShot next = new OneShot(setup, voxels, workers, mould);
+    shot = next;
+    next.run(progress, watch.over(voxels));
+  }
+
+  private OneShot inMould() {
+    return Objects.requireNonNull(shot, "there is no shot in the mould");
   }
 
   /** What the shot in the mould comes to. */
   public CaseRunner.Outcome judged(Progress progress) {
+    OneShot shot = inMould();
     ShotRecord record = shot.record();
     Judge.Judgement judgement = Judge.judge(setup, voxels, record, progress);
     return new CaseRunner.Outcome(
@@ -59,17 +67,17 @@ public final class ShotsInARow {
 
   /** What the flow's stages took in the shot in the mould; empty: no flow. */
   public Optional<FeedClock> flowClock() {
-    return shot.flowClock();
+    return inMould().flowClock();
   }
 
   /** s that calculating the shot itself took; 0: it wasn't calculated. */
   public double fillSeconds() {
-    return shot.fillSeconds();
+    return inMould().fillSeconds();
   }
 
   /** s after its start at which all of the shot in the mould was firm. */
   public double firmAt() {
-    return shot.over();
+    return inMould().over();
   }
 
   /**
@@ -78,12 +86,12 @@ public final class ShotsInARow {
    * @return s after the shot's start
    */
   public double open(Progress progress) {
-    return shot.opened(progress).time();
+    return inMould().opened(progress).time();
   }
 
   /** °C per mould cell as it is opened; read only. */
   double[] mouldOpened(Progress progress) {
-    return shot.opened(progress).mould();
+    return inMould().opened(progress).mould();
   }
 
   /**

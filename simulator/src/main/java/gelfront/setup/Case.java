@@ -4,6 +4,7 @@ import gelfront.material.Plastisol;
 import gelfront.mesh.Vec3;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything a run needs to know, checked, in SI units and °C.
@@ -102,7 +103,7 @@ public record Case(
     return drawn(feed, copies);
   }
 
-  static int drawn(FeedSystem feed, List<Placement> copies) {
+  static int drawn(@Nullable FeedSystem feed, List<Placement> copies) {
     int gates = feed instanceof FeedSystem.InMesh m ? m.gates().size() : 1;
     return Math.max(1, gates) + copies.size();
   }

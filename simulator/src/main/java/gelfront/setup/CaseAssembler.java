@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 
 /** Puts a case together from its tables; what is left out is filled in and told. */
 final class CaseAssembler {
@@ -49,19 +50,19 @@ final class CaseAssembler {
   }
 
   /** The case; null where mistakes were found. */
-  Case assemble() {
+  @Nullable Case assemble() {
     String name = root.text("name").orElse(file.replaceFirst("\\.[^.]*$", ""));
     Vec3 up = root.direction("up").orElse(new Vec3(0, 0, 1));
     if (!root.has("up")) {
       assumed.add(new Statement("up", "[0, 0, 1]", "as drawn"));
     }
-    PartShape part = new PartReader(root, folder).read();
+    @Nullable PartShape part = new PartReader(root, folder).read();
     List<Placement> copies = new CopyReader(root, up, assumed).read();
-    FeedSystem feed = new FeedReader(root, assumed, sound).read();
+    @Nullable FeedSystem feed = new FeedReader(root, assumed, sound).read();
     List<Growth> growths = growths();
     CaseTable stuff = root.sub("plastisol");
     Plastisol mix = new PlastisolReader(stuff, materials, assumed, warnings).read();
-    Shot shot = shot(root.sub("shot"));
+    @Nullable Shot shot = shot(root.sub("shot"));
     Fill fill = new FillReader(root.sub("fill"), assumed).read();
     Block block = new BlockReader(root.sub("block"), up, materials, assumed).read();
     Optional<FeedSystem.Extender> tube =
@@ -76,7 +77,7 @@ final class CaseAssembler {
     Numerics numerics = numerics(root.sub("numerics"));
     Limits limits = new LimitsReader(root.sub("limits")).read();
     Rhythm rhythm = new RhythmReader(root.sub("series"), assumed).read();
-    if (!sound.getAsBoolean()) {
+    if (part == null || feed == null || shot == null || !sound.getAsBoolean()) {
       return null;
     }
     warn(shot, block, mix);
@@ -222,7 +223,7 @@ final class CaseAssembler {
     return all;
   }
 
-  private Shot shot(CaseTable t) {
+  private @Nullable Shot shot(CaseTable t) {
     if (!t.present()) {
       root.mistake("", "the case needs a [shot] with temperature = \"165 degC\"");
       return null;

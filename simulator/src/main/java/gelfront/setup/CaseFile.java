@@ -13,8 +13,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
@@ -45,7 +47,12 @@ public final class CaseFile {
    */
   public static LoadedCase read(Path file) {
     String name = String.valueOf(file.getFileName());
-    return parse(name, text(file), file.toAbsolutePath().getParent());
+    return parse(name, text(file), folder(file));
+  }
+
+  /** Of a file that was read, and so isn't the root of a file system. */
+  private static Path folder(Path file) {
+    return Objects.requireNonNull(file.toAbsolutePath().getParent());
   }
 
   private static String text(Path file) {
@@ -87,8 +94,8 @@ public final class CaseFile {
     CaseTable root = new CaseTable("", toml, null, reader, mistakes, given);
     List<Statement> assumed = new ArrayList<>();
     CaseAssembler assembler = new CaseAssembler(root, name, folder, assumed, mistakes::isEmpty);
-    Case setup = assembler.assemble();
-    if (!mistakes.isEmpty()) {
+    @Nullable Case setup = assembler.assemble();
+    if (setup == null || !mistakes.isEmpty()) {
       mistakes.sort(Comparator.comparingInt(Mistake::line).thenComparingInt(Mistake::column));
       throw new CaseException(name, mistakes.stream().distinct().toList());
     }
@@ -106,7 +113,9 @@ public final class CaseFile {
     } catch (TomlParseError e) { // most it collects, a few it throws
       int line = e.position().line();
       throw new CaseException(
-          name, List.of(new Mistake(line, e.position().column(), e.getMessage())), e);
+          name,
+          List.of(new Mistake(line, e.position().column(), String.valueOf(e.getMessage()))),
+          e);
     } catch (StackOverflowError e) {
       throw new CaseException(
           name, List.of(new Mistake(0, 0, "brackets are nested too deeply to be a case")), e);

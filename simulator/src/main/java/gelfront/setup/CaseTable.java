@@ -5,9 +5,11 @@ import gelfront.base.Nearest;
 import gelfront.mesh.Vec3;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
@@ -21,8 +23,8 @@ final class CaseTable {
   private static final double FARTHEST = 10;
 
   private final String name;
-  private final TomlTable table;
-  private final TomlPosition at;
+  private final @Nullable TomlTable table;
+  private final @Nullable TomlPosition at;
   private final QuantityReader reader;
   private final List<Mistake> mistakes;
   private final List<Statement> given;
@@ -30,15 +32,15 @@ final class CaseTable {
   /**
    * @param name as in {@link CaseKeys}
    * @param table null where the file has none
-   * @param at where the table stands
+   * @param at where the table stands; null where that is the whole file
    * @param reader of quantities
    * @param mistakes collects them
    * @param given collects what the file states
    */
   CaseTable(
       String name,
-      TomlTable table,
-      TomlPosition at,
+      @Nullable TomlTable table,
+      @Nullable TomlPosition at,
       QuantityReader reader,
       List<Mistake> mistakes,
       List<Statement> given) {
@@ -61,11 +63,16 @@ final class CaseTable {
     return table != null && table.contains(List.of(key));
   }
 
+  /** What the file states under a key that it {@link #has}. */
+  private Object stated(String key) {
+    return Objects.requireNonNull(table, key).get(List.of(key));
+  }
+
   CaseTable sub(String key) {
     if (!has(key)) {
       return new CaseTable(key, null, at, reader, mistakes, given);
     }
-    if (!(table.get(List.of(key)) instanceof TomlTable t)) {
+    if (!(stated(key) instanceof TomlTable t)) {
       mistake(key, "[" + key + "] must be a table");
       return new CaseTable(key, null, at, reader, mistakes, given);
     }
@@ -79,7 +86,7 @@ final class CaseTable {
       return all;
     }
     String full = name.isEmpty() ? key : name + "." + key;
-    if (table.get(List.of(key)) instanceof TomlArray a) {
+    if (stated(key) instanceof TomlArray a) {
       for (int i = 0; i < a.size(); i++) {
         if (a.get(i) instanceof TomlTable t) {
           all.add(new CaseTable(full, t, a.inputPositionOf(i), reader, mistakes, given));
@@ -93,7 +100,7 @@ final class CaseTable {
     return all;
   }
 
-  private TomlPosition position(String key) {
+  private @Nullable TomlPosition position(String key) {
     TomlPosition p = table == null ? null : table.inputPositionOf(List.of(key));
     return p == null ? at : p;
   }
@@ -112,7 +119,7 @@ final class CaseTable {
     if (!has(key)) {
       return Optional.empty();
     }
-    if (table.get(List.of(key)) instanceof String s) {
+    if (stated(key) instanceof String s) {
       state(key, s);
       return Optional.of(s);
     }
@@ -130,7 +137,7 @@ final class CaseTable {
     if (!has(key)) {
       return List.of();
     }
-    if (!(table.get(List.of(key)) instanceof TomlArray a)) {
+    if (!(stated(key) instanceof TomlArray a)) {
       return text(key).stream().toList();
     }
     List<String> all = new ArrayList<>();
@@ -149,7 +156,7 @@ final class CaseTable {
     if (!has(key)) {
       return false;
     }
-    if (table.get(List.of(key)) instanceof Boolean b) {
+    if (stated(key) instanceof Boolean b) {
       state(key, b ? "yes" : "no");
       return b;
     }
@@ -162,7 +169,7 @@ final class CaseTable {
     if (!has(key)) {
       return otherwise;
     }
-    if (table.get(List.of(key)) instanceof Long l && l >= 1 && l <= 1000) {
+    if (stated(key) instanceof Long l && l >= 1 && l <= 1000) {
       state(key, String.valueOf(l));
       return Math.toIntExact(l);
     }
@@ -186,7 +193,7 @@ final class CaseTable {
     if (!has(key)) {
       return OptionalDouble.empty();
     }
-    Object raw = table.get(List.of(key));
+    Object raw = stated(key);
     OptionalDouble v = value(key, raw, d);
     if (v.isPresent() && !(v.getAsDouble() >= low && v.getAsDouble() <= high)) {
       mistake(key, key + " = " + QuantityReader.outOfRange(raw, d, low, high));
@@ -213,7 +220,7 @@ final class CaseTable {
     if (!has(key)) {
       return all;
     }
-    Object raw = table.get(List.of(key));
+    Object raw = stated(key);
     List<Object> values = raw instanceof TomlArray a ? a.toList() : List.of(raw);
     for (Object one : values) {
       value(key, one, d).ifPresent(all::add);
@@ -224,7 +231,7 @@ final class CaseTable {
 
   /** A place, metres. */
   Optional<Vec3> place(String key) {
-    return has(key) ? place(key, table.get(List.of(key))) : Optional.empty();
+    return has(key) ? place(key, stated(key)) : Optional.empty();
   }
 
   private Optional<Vec3> place(String key, Object stated) {
@@ -245,14 +252,14 @@ final class CaseTable {
   List<Vec3> places(String key) {
     boolean several =
         has(key)
-            && table.get(List.of(key)) instanceof TomlArray a
+            && stated(key) instanceof TomlArray a
             && !a.isEmpty()
             && a.get(0) instanceof TomlArray;
     if (!several) {
       return place(key).stream().toList();
     }
     List<Vec3> all = new ArrayList<>();
-    for (Object one : table.getArray(List.of(key)).toList()) {
+    for (Object one : ((TomlArray) stated(key)).toList()) {
       place(key, one).ifPresent(all::add);
     }
     return all;
@@ -271,7 +278,7 @@ final class CaseTable {
   /** A direction of length one. */
   Optional<Vec3> direction(String key) {
     String example = "[-1, 0, 0]";
-    List<Object> raw = has(key) ? three(key, table.get(List.of(key)), example) : List.of();
+    List<Object> raw = has(key) ? three(key, stated(key), example) : List.of();
     if (raw.isEmpty()) {
       return Optional.empty();
     }

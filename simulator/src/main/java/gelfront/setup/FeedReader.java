@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 
 /** The tables [feed] or [gate], [runner], [reservoir] and [sprue]. */
 final class FeedReader {
@@ -25,7 +26,7 @@ final class FeedReader {
   }
 
   /** The feed system; null where mistakes were found. */
-  FeedSystem read() {
+  @Nullable FeedSystem read() {
     CaseTable feed = root.sub("feed");
     CaseTable gate = root.sub("gate");
     if (feed.present() && gate.present()) {
@@ -51,7 +52,7 @@ final class FeedReader {
     return declared(gate, root.sub("sprue"));
   }
 
-  private FeedSystem declared(CaseTable gate, CaseTable sprue) {
+  private @Nullable FeedSystem declared(CaseTable gate, CaseTable sprue) {
     Optional<Vec3> at = gate.place("at");
     Optional<Vec3> direction = gate.direction("direction");
     BranchReader.need(gate, "[gate]");

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import org.tomlj.TomlInvalidTypeException;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
@@ -104,7 +105,7 @@ public record LoadedCase(
     return new Mistake(0, 0, message).in(file);
   }
 
-  private static TomlPosition position(TomlParseResult toml, List<String> path) {
+  private static @Nullable TomlPosition position(TomlParseResult toml, List<String> path) {
     try {
       return toml.inputPositionOf(path);
     } catch (TomlInvalidTypeException e) { // an array of tables on the way: its place will do

@@ -32,7 +32,7 @@ record MaterialsReader(CaseTable root, Path folder) {
     } catch (InvalidPathException | IOException e) {
       root.mistake(KEY, "\"" + file.get() + "\" can't be read: " + e.getMessage());
     } catch (IllegalArgumentException e) {
-      root.mistake(KEY, e.getMessage());
+      root.mistake(KEY, String.valueOf(e.getMessage()));
     }
     return builtIn;
   }

@@ -10,6 +10,7 @@ import gelfront.mesh.shape.Loft;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** A part's shape as a mesh that can be trusted. */
 public final class PartLoader {
@@ -25,7 +26,7 @@ public final class PartLoader {
   }
 
   private static PreparedMesh read(PartShape.Meshes shape) {
-    TriangleMesh all = null;
+    @Nullable TriangleMesh all = null;
     List<String> repairs = new ArrayList<>();
     for (Path file : shape.files()) {
       String name = String.valueOf(file.getFileName());
@@ -38,6 +39,9 @@ public final class PartLoader {
       } catch (MeshException e) {
         throw e.in(name);
       }
+    }
+    if (all == null) {
+      throw new MeshException("no mesh file is named");
     }
     PreparedMesh united = MeshRepair.prepare(all, MeshRepair.WELD);
     repairs.addAll(united.repairs());

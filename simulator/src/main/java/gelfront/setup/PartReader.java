@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The [part] table: meshes or caliper rows. */
 final class PartReader {
@@ -41,7 +42,7 @@ final class PartReader {
   }
 
   /** The shape; null where mistakes were found. */
-  PartShape read() {
+  @Nullable PartShape read() {
     CaseTable t = root.sub("part");
     if (!t.present()) {
       root.mistake("", "the case needs a [part] with mesh = \"file.stl\" or [[part.caliper]] rows");

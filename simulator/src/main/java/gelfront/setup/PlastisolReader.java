@@ -1,6 +1,7 @@
 package gelfront.setup;
 
 import gelfront.base.Dimension;
+import gelfront.base.Entries;
 import gelfront.base.Quantities;
 import gelfront.material.MaterialTable;
 import gelfront.material.Mixture;
@@ -29,9 +30,9 @@ final class PlastisolReader {
 
   private static final Map<String, Property> GRAINS =
       Map.of(
-          "density", PROPERTIES.get("density_hot"),
-          "specific_heat", PROPERTIES.get("specific_heat"),
-          "conductivity", PROPERTIES.get("conductivity"));
+          "density", Entries.of(PROPERTIES, "density_hot"),
+          "specific_heat", Entries.of(PROPERTIES, "specific_heat"),
+          "conductivity", Entries.of(PROPERTIES, "conductivity"));
 
   private static final List<String> MOVES_WITH_NO_FLOW = List.of("gel_start", "gel_end");
 
@@ -90,9 +91,11 @@ final class PlastisolReader {
         (key, p) ->
             values.put(
                 key,
-                table.quantity(key, p.unit(), p.low(), p.high()).orElse(built.get(key).typical())));
-    double shift = values.get("no_flow") - built.get("no_flow").typical();
-    PROPERTIES.forEach((key, p) -> assume(key, p, built.get(key), shift, values));
+                table
+                    .quantity(key, p.unit(), p.low(), p.high())
+                    .orElse(Entries.of(built, key).typical())));
+    double shift = Entries.of(values, "no_flow") - Entries.of(built, "no_flow").typical();
+    PROPERTIES.forEach((key, p) -> assume(key, p, Entries.of(built, key), shift, values));
     ORDERS.forEach(o -> check(o, values));
     Plastisol plain;
     try {
@@ -104,8 +107,8 @@ final class PlastisolReader {
   }
 
   private void check(Order o, Map<String, Double> values) {
-    double low = values.get(o.low());
-    double high = values.get(o.high());
+    double low = Entries.of(values, o.low());
+    double high = Entries.of(values, o.high());
     if (low < high || (low == high && o.mayBeEqual())) {
       return;
     }
@@ -114,11 +117,11 @@ final class PlastisolReader {
         "[plastisol] "
             + o.low()
             + " ("
-            + PROPERTIES.get(o.low()).shown(low)
+            + Entries.of(PROPERTIES, o.low()).shown(low)
             + ") must lie below "
             + o.high()
             + " ("
-            + PROPERTIES.get(o.high()).shown(high)
+            + Entries.of(PROPERTIES, o.high()).shown(high)
             + "): "
             + o.why());
   }
@@ -185,7 +188,7 @@ final class PlastisolReader {
   }
 
   private void assumeFiller(String key, Ranged v) {
-    Property p = GRAINS.get(key);
+    Property p = Entries.of(GRAINS, key);
     assumed.add(
         new Statement(
             "filler: " + key.replace('_', ' '),
@@ -207,6 +210,7 @@ final class PlastisolReader {
 
   private void tell(String key, double value, String why) {
     assumed.add(
-        new Statement("mixture: " + key.replace('_', ' '), PROPERTIES.get(key).shown(value), why));
+        new Statement(
+            "mixture: " + key.replace('_', ' '), Entries.of(PROPERTIES, key).shown(value), why));
   }
 }

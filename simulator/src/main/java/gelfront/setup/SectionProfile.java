@@ -3,6 +3,7 @@ package gelfront.setup;
 import gelfront.mesh.Box;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Areas and centres of a solid's cross-sections along the longest side of its box.
@@ -21,7 +22,7 @@ final class SectionProfile {
   private final double[] area = new double[STATIONS];
   private final double[] momentU = new double[STATIONS];
   private final double[] momentV = new double[STATIONS];
-  private final double[][] pending = new double[STATIONS][];
+  private final double[] @Nullable [] pending = new double[STATIONS][];
 
   private SectionProfile(int axis, double from, double step) {
     this.axis = axis;
@@ -94,7 +95,7 @@ final class SectionProfile {
   }
 
   /** Adds a polygon's projected area and its moments. */
-  private double[] plus(double[] sum, Vec3[] polygon, int n) {
+  private double[] plus(double @Nullable [] sum, Vec3[] polygon, int n) {
     double[] s = sum == null ? new double[3] : sum;
     for (int i = 1; i + 1 < n; i++) {
       double u0 = u(polygon[0]);

@@ -1,7 +1,9 @@
 package gelfront.study;
 
+import gelfront.base.Entries;
 import java.util.List;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a quantity that mostly falls over a size passes zero, by few evaluations of which several
@@ -46,7 +48,8 @@ final class Bracket {
 
   /** The largest below it that doesn't; NaN: none. */
   double tooSmall() {
-    Double below = Double.isNaN(does()) ? Double.valueOf(Double.NaN) : known.lowerKey(does());
+    @Nullable Double below =
+        Double.isNaN(does()) ? Double.valueOf(Double.NaN) : known.lowerKey(does());
     return below == null ? Double.NaN : below;
   }
 
@@ -67,8 +70,8 @@ final class Bracket {
   double root() {
     double a = tooSmall();
     double b = does();
-    double fa = known.get(a);
-    double fb = known.get(b);
+    double fa = Entries.of(known, a);
+    double fb = Entries.of(known, b);
     return fa >= Double.MAX_VALUE ? 0.5 * (a + b) : a + (b - a) * fa / (fa - fb);
   }
 

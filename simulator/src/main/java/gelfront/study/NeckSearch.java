@@ -3,6 +3,7 @@ package gelfront.study;
 import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
+import gelfront.base.Entries;
 import gelfront.base.Progress;
 import gelfront.finding.Constriction;
 import gelfront.setup.Change;
@@ -76,7 +77,7 @@ final class NeckSearch {
         was,
         Double.isNaN(does) ? Optional.empty() : Optional.of(does),
         gate,
-        ran.get(shown));
+        Entries.of(ran, shown));
   }
 
   /** All that was run, by width, as points of a curve. */

@@ -51,7 +51,7 @@ final class PlaceCure {
       Job job = Job.of(g.words(), p.job(first).loaded(), List.of(g.change())).quick();
       return study.run("second gate", List.of(job), progress).get(0);
     } catch (IllegalArgumentException e) {
-      return Ran.failed(e.getMessage());
+      return Ran.failed(String.valueOf(e.getMessage()));
     }
   }
 }

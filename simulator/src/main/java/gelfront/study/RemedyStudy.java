@@ -5,6 +5,7 @@ import gelfront.answer.Remedies;
 import gelfront.answer.Remedies.Effort;
 import gelfront.answer.Remedies.Line;
 import gelfront.answer.RunOutcome;
+import gelfront.base.Entries;
 import gelfront.base.Progress;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
@@ -103,7 +104,7 @@ public final class RemedyStudy {
         jobs.add(level.apply(Job.of(r.label(), base, r.changes())));
         can.add(r);
       } catch (IllegalArgumentException e) {
-        left.add(new Remedies.Left(r.label(), e.getMessage()));
+        left.add(new Remedies.Left(r.label(), String.valueOf(e.getMessage())));
       }
     }
     List<Ran> ran = jobs.isEmpty() ? List.of() : study.run(what, jobs, progress);
@@ -147,10 +148,10 @@ public final class RemedyStudy {
   private static List<Remedy> pairs(Map<Remedy, Line> lines, double before) {
     List<Remedy> order =
         lines.keySet().stream()
-            .filter(r -> lines.get(r).doubt().isEmpty())
-            .sorted(Comparator.comparingDouble(r -> dent(lines.get(r).quick())))
+            .filter(r -> Entries.of(lines, r).doubt().isEmpty())
+            .sorted(Comparator.comparingDouble(r -> dent(Entries.of(lines, r).quick())))
             .toList();
-    if (order.isEmpty() || dent(lines.get(order.get(0)).quick()) >= before) {
+    if (order.isEmpty() || dent(Entries.of(lines, order.get(0)).quick()) >= before) {
       return List.of();
     }
     Remedy best = order.get(0);
@@ -160,7 +161,7 @@ public final class RemedyStudy {
         .filter(best::fitsWith)
         .findFirst()
         .ifPresent(partners::add);
-    Set<String> blamed = knobs(lines.get(best).quick());
+    Set<String> blamed = knobs(Entries.of(lines, best).quick());
     order.stream()
         .filter(r -> blamed.contains(r.knob()) && best.fitsWith(r))
         .findFirst()
@@ -220,7 +221,7 @@ public final class RemedyStudy {
       lines.computeIfPresent(r, (k, l) -> l.at(came));
       pairs.computeIfPresent(r, (k, l) -> l.at(came));
       if (Line.cures(came, visible)) {
-        chosen = Optional.of(lines.getOrDefault(r, pairs.get(r)));
+        chosen = Optional.of(lines.containsKey(r) ? Entries.of(lines, r) : Entries.of(pairs, r));
         break;
       }
     }
@@ -257,11 +258,11 @@ public final class RemedyStudy {
     List<Remedy> order =
         new ArrayList<>(
             may.stream()
-                .filter(r -> Line.cures(all.get(r).quick(), visible))
+                .filter(r -> Line.cures(Entries.of(all, r).quick(), visible))
                 .limit(CONFIRMED)
                 .toList());
     may.stream()
-        .sorted(Comparator.comparingDouble(r -> dent(all.get(r).quick())))
+        .sorted(Comparator.comparingDouble(r -> dent(Entries.of(all, r).quick())))
         .filter(r -> !order.contains(r))
         .limit(Math.max(0, CONFIRMED - order.size()))
         .forEach(order::add);

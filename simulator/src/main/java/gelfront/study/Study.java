@@ -22,6 +22,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One part, many cases of it. Runs of one shape follow each other on one thread, which keeps the
@@ -161,7 +162,7 @@ public final class Study {
 
   private static void await(List<Future<?>> futures, StudyProgress watch) {
     boolean interrupted = false;
-    Throwable failure = null;
+    @Nullable Throwable failure = null;
     for (Future<?> f : futures) {
       for (boolean over = false; !over; ) {
         try {
@@ -222,8 +223,9 @@ public final class Study {
   }
 
   private static String words(RuntimeException e) {
-    boolean ofOurs = e.getClass().getName().startsWith("gelfront.") && e.getMessage() != null;
-    return ofOurs ? e.getMessage() : "a fault in the program: " + e;
+    @Nullable String message = e.getMessage();
+    boolean ofOurs = e.getClass().getName().startsWith("gelfront.");
+    return ofOurs && message != null ? message : "a fault in the program: " + e;
   }
 
   private gelfront.answer.RunOutcome outcome(

@@ -7,6 +7,7 @@ import gelfront.setup.Growth;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Metal filed away, in voxel space.
@@ -68,7 +69,7 @@ public final class Filing {
   }
 
   /** Wall distance and |n_d| across a face, or null where nothing was filed. */
-  double[] wall(UniformGrid grid, int cell, int face) {
+  double @Nullable [] wall(UniformGrid grid, int cell, int face) {
     Double inside = margin.get(cell);
     int stride = grid.stride(face / 2);
     Double outside = margin.get(cell + (face % 2 == 0 ? -stride : stride));

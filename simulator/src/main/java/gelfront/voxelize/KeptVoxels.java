@@ -3,6 +3,7 @@ package gelfront.voxelize;
 import gelfront.base.Progress;
 import gelfront.mesh.TriangleMesh;
 import gelfront.setup.Case;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Changing cases of one part in voxels, with as much of the last ones kept as the change allows:
@@ -17,9 +18,10 @@ import gelfront.setup.Case;
  */
 public final class KeptVoxels {
   private final PartCrossings crossings;
-  private Case last;
-  private CaseShape shape;
-  private CaseVoxels voxels;
+  private @Nullable Kept last;
+
+  /** What the last case left. */
+  private record Kept(Case setup, CaseShape shape, CaseVoxels voxels) {}
 
   /**
    * @param part closed, outward-wound, metres; with the feed system in it where cases say so
@@ -33,16 +35,15 @@ public final class KeptVoxels {
    * @throws gelfront.base.CancelledException if the watcher wants to stop; what was kept stays
    */
   public CaseVoxels of(Case c, Progress progress) {
-    boolean sameShape = last != null && sameShape(c, last);
-    if (sameShape && c.block().equals(last.block())) {
-      return voxels;
+    Kept kept = last;
+    boolean sameShape = kept != null && sameShape(c, kept.setup);
+    if (kept != null && sameShape && c.block().equals(kept.setup.block())) {
+      return kept.voxels;
     }
-    CaseShape newShape = sameShape ? shape : CaseShape.of(c, crossings, progress);
-    CaseVoxels newVoxels = CaseVoxels.in(c, newShape, progress);
-    last = c;
-    shape = newShape;
-    voxels = newVoxels;
-    return newVoxels;
+    CaseShape shape = kept != null && sameShape ? kept.shape : CaseShape.of(c, crossings, progress);
+    CaseVoxels voxels = CaseVoxels.in(c, shape, progress);
+    last = new Kept(c, shape, voxels);
+    return voxels;
   }
 
   /** Whether all is equal that {@link CaseShape} depends on. */
