@@ -26,11 +26,15 @@ final class CaseText {
    */
   static String with(String text, Change change) {
     if (change instanceof Change.Set s) {
-      return set(text, s.key(), s.value());
+      return OneOfSeveral.of(s.key())
+          .map(o -> o.set(text, s.value()))
+          .orElseGet(() -> set(text, s.key(), s.value()));
     }
-    return change instanceof Change.Add a
-        ? add(text, a)
-        : remove(text, ((Change.Remove) change).key());
+    if (change instanceof Change.Add a) {
+      return add(text, a);
+    }
+    String key = ((Change.Remove) change).key();
+    return OneOfSeveral.of(key).map(o -> o.remove(text)).orElseGet(() -> remove(text, key));
   }
 
   private static String set(String text, String key, String value) {

@@ -9,7 +9,8 @@ public sealed interface Change {
   /**
    * A key gets another value, or its first.
    *
-   * @param key with its table, as {@code gate.size}; at the head of the file without
+   * @param key with its table, as {@code gate.size}; of one of several tables with its number from
+   *     1 on, as {@code another_gate.1.size}; at the head of the file without
    * @param value as it stands in a case file, quotes included
    */
   record Set(String key, String value) implements Change {}
@@ -26,7 +27,10 @@ public sealed interface Change {
     }
   }
 
-  /** A key is left out; none of that name does no harm. */
+  /**
+   * A key is left out; none of that name does no harm. One of several tables is left out by its
+   * number, as {@code another_gate.1}.
+   */
   record Remove(String key) implements Change {}
 
   /** A length. */

@@ -118,4 +118,50 @@ final class CaseTextTest {
 
     assertTrue(words.contains("the widest gate (3.0 mm) must be wider"), words);
   }
+
+  private static final String SEVERAL =
+      """
+      [gate]
+      size = "3 mm"
+
+      [[another_gate]] # on top
+      at = ["0 mm",
+        "1 mm", "0 mm"]
+      way = [
+      ["1 mm", "2 mm", "3 mm"],
+      ]
+      size = "2 mm" # small
+
+      # the far one
+      [[another_gate]]
+      size = "4 mm"
+      [shot]
+      """;
+
+  @Test
+  void oneOfSeveralTablesIsChangedByItsNumber() {
+    String first = CaseText.with(SEVERAL, new Change.Set("another_gate.1.size", "\"5 mm\""));
+    assertEquals(SEVERAL.replace("\"2 mm\" # small", "\"5 mm\" # small"), first);
+
+    String second = CaseText.with(SEVERAL, new Change.Set("another_gate.2.land", "\"1 mm\""));
+    assertEquals(SEVERAL.replace("size = \"4 mm\"", "land = \"1 mm\"\nsize = \"4 mm\""), second);
+
+    assertEquals(
+        SEVERAL.replace("size = \"4 mm\"\n", "\n"),
+        CaseText.with(SEVERAL, new Change.Remove("another_gate.2.size")));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> CaseText.with(SEVERAL, new Change.Set("another_gate.3.size", "\"5 mm\"")));
+  }
+
+  @Test
+  void oneOfSeveralTablesIsLeftOutAndCommentsOfTheNextStay() {
+    String without = CaseText.with(SEVERAL, new Change.Remove("another_gate.1"));
+
+    assertEquals(
+        "[gate]\nsize = \"3 mm\"\n\n# the far one\n[[another_gate]]\nsize = \"4 mm\"\n[shot]\n",
+        without);
+    String added = CaseText.with(TEXT, new Change.Add("filing", Map.of("reach", "\"2 mm\"")));
+    assertEquals(TEXT, CaseText.with(added, new Change.Remove("filing.1")));
+  }
 }

@@ -239,4 +239,13 @@ final class Screen implements AutoCloseable {
     robot.keyRelease(modifier);
     robot.waitForIdle();
   }
+
+  /** Share of pixels as warm as gate and sprue, seen through the block. */
+  static double feed(BufferedImage i) {
+    int n = 0;
+    for (int rgb : i.getRGB(0, 0, i.getWidth(), i.getHeight(), null, 0, i.getWidth())) {
+      n += (rgb >> 16 & 255) > 1.5 * (rgb & 255) ? 1 : 0;
+    }
+    return (double) n / (i.getWidth() * i.getHeight());
+  }
 }

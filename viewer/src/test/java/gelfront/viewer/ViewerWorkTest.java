@@ -30,7 +30,7 @@ class ViewerWorkTest {
     System.setProperty("gelfront.home", folder.resolve("home").toString());
     Path file = Cases.barCase(folder);
     try (Screen screen = new Screen(file.toString())) {
-      screen.until(() -> feed(screen.picture()) > 0.01, "the sprue is drawn");
+      screen.until(() -> Screen.feed(screen.picture()) > 0.01, "the sprue is drawn");
       screen.until(() -> screen.enabled("do check"), "the case is open");
 
       // A click on the long side puts the gate there, by the case's own text.
@@ -63,14 +63,5 @@ class ViewerWorkTest {
     assertEquals(
         4.5e-3, CaseFile.read(file).stated("gate.size", Dimension.LENGTH).orElseThrow(), 1e-9);
     assertTrue(!text.contains("direction = [-1, 0, 0]"), "the gate was put elsewhere");
-  }
-
-  /** Share of pixels as warm as gate and sprue, seen through the block. */
-  private static double feed(BufferedImage i) {
-    int n = 0;
-    for (int rgb : i.getRGB(0, 0, i.getWidth(), i.getHeight(), null, 0, i.getWidth())) {
-      n += (rgb >> 16 & 255) > 1.5 * (rgb & 255) ? 1 : 0;
-    }
-    return (double) n / (i.getWidth() * i.getHeight());
   }
 }

@@ -60,7 +60,8 @@ public final class Desk {
     scenes = new Scenes(session, stage, gaze, threads.drawing(), SwingUtilities::invokeLater);
     sharing = new Sharing(session, stage, gaze, threads.reading(), frame);
     doings = new Doings(session, stage, remembered, this);
-    setup = new SetupPane(session);
+    hand = new PartHand(session, gaze, remembered::units, strip::read);
+    setup = new SetupPane(session, hand::adds);
     findings = new FindingsPane(session, this::goTo);
     help = new HelpPane(session);
     curves = new CurvePane(gaze);
@@ -69,7 +70,6 @@ public final class Desk {
     actions = new ActionBar(session, doings);
     modes = new ModeBar(gaze);
     time = new TimePane(gaze);
-    hand = new PartHand(session, gaze, remembered::units, strip::read);
     layout();
     keys();
     gaze.watch(this::looked);

@@ -36,6 +36,9 @@ final class PictureControls extends MouseAdapter {
     void lets();
 
     void clicks(Ray ray);
+
+    /** What can be done there is asked with the other button. */
+    void asks(Ray ray, double mmPerPixel, MouseEvent e);
   }
 
   private final Gaze gaze;
@@ -79,9 +82,12 @@ final class PictureControls extends MouseAdapter {
     y = e.getY();
     startX = x;
     startY = y;
+    held = plain(e) && hand.takes(ray(e), mmPerPixel(e));
+  }
+
+  private double mmPerPixel(MouseEvent e) {
     double height = Math.max(1, e.getComponent().getHeight());
-    double mm = 2 * gaze.now().orbit().distance() * Math.tan(gaze.fieldOfView() / 2) / height;
-    held = plain(e) && hand.takes(ray(e), mm);
+    return 2 * gaze.now().orbit().distance() * Math.tan(gaze.fieldOfView() / 2) / height;
   }
 
   private static boolean plain(MouseEvent e) {
@@ -151,6 +157,8 @@ final class PictureControls extends MouseAdapter {
       hand.lets();
     } else if (still && plain(e)) {
       hand.clicks(ray(e));
+    } else if (still && SwingUtilities.isRightMouseButton(e)) {
+      hand.asks(ray(e), mmPerPixel(e), e);
     }
     held = false;
   }

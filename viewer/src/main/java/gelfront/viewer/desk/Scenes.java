@@ -184,7 +184,7 @@ final class Scenes {
             skin = SkinMesh.of(p.part());
             skinOf = p;
           }
-          SetupShown shown = Previews.of(now.setup(), skin, p.part(), v.lines());
+          SetupShown shown = Previews.of(now, skin, p.part(), v.lines());
           int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
           stage.show(shown, edge);
           ui.execute(

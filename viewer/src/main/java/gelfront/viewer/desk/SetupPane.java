@@ -4,6 +4,7 @@ import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
 import gelfront.viewer.model.Form;
 import gelfront.viewer.model.FormField;
+import gelfront.viewer.model.Gates;
 import gelfront.viewer.model.Units;
 import gelfront.viewer.work.Session;
 import java.awt.BorderLayout;
@@ -14,8 +15,10 @@ import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -32,9 +35,16 @@ final class SetupPane extends JPanel {
   private final JPanel unitQuestion = new JPanel(new BorderLayout());
   private transient Units units = Units.METRIC;
 
-  SetupPane(Session session) {
+  /** Buttons that go with a heading. */
+  private final Map<String, JButton> buttons = new LinkedHashMap<>();
+
+  /**
+   * @param addsGate waits for a click on the part, where another gate goes
+   */
+  SetupPane(Session session, Runnable addsGate) {
     super(new BorderLayout());
     this.session = session;
+    buttons(addsGate);
     JPanel lines = new JPanel(new GridBagLayout());
     Ui.padded(lines, 4, 10, 8, 10);
     int y = 0;
@@ -51,6 +61,9 @@ final class SetupPane extends JPanel {
         lines.add(row.unit(), at(2, y++, 1, 2));
       }
       rows.put(section.getKey(), list);
+      if (buttons.containsKey(section.getKey())) {
+        lines.add(buttons.get(section.getKey()), at(1, y++, 2, 4));
+      }
     }
     JPanel top = new Column(new BorderLayout());
     top.add(lines, BorderLayout.NORTH);
@@ -67,7 +80,19 @@ final class SetupPane extends JPanel {
     foot.setPreferredSize(new Dimension(280, 66));
     add(foot, BorderLayout.SOUTH);
     help.setText(
-        "Click on the part to put the gate there. Drag the gate to move it, its rim to size it.");
+        "Click on the part to put the gate there. Drag a gate to move it, its rim to size it.");
+  }
+
+  private void buttons(Runnable addsGate) {
+    String where = "Then click on the part; or click there with the right button";
+    buttons.put("Gate", Ui.button("add gate", "Add a gate", where, addsGate));
+    for (int n = 1; n <= Form.FURTHER.size(); n++) {
+      int number = n;
+      String heading = Form.FURTHER.get(n - 1);
+      String tip = "Takes the " + heading.toLowerCase(Locale.ROOT) + " and its runner away";
+      Runnable removes = () -> session.change(Gates.removed(number)).ifPresent(session::complain);
+      buttons.put(heading, Ui.button("remove gate " + (n + 1), "Remove it", tip, removes));
+    }
   }
 
   private static GridBagConstraints at(int x, int y, int width, int above) {
@@ -127,8 +152,9 @@ final class SetupPane extends JPanel {
         (heading, list) -> {
           boolean fits = Form.fits(heading, loaded);
           heads.get(heading).setVisible(fits);
+          Optional.ofNullable(buttons.get(heading)).ifPresent(b -> b.setVisible(fits));
           for (FieldRow r : list) {
-            boolean lone = r.field().key().equals("gate.height");
+            boolean lone = r.field().key().endsWith(".height");
             boolean shown = fits && !(lone && r.field().shown(loaded, units).isEmpty());
             r.label().setVisible(shown);
             r.input().setVisible(shown);

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
@@ -16,12 +17,18 @@ import java.util.function.Function;
 public final class Form {
   private static final List<String> SHAPES = List.of("round", "half-round", "rectangular");
 
+  /** Headings of further gates; more of them are changed in the case file. */
+  public static final List<String> FURTHER = List.of("Second gate", "Third gate", "Fourth gate");
+
   private Form() {}
 
   /** All lines in their order. */
   public static Map<String, List<FormField>> sections() {
     Map<String, List<FormField>> all = new LinkedHashMap<>();
     all.put("Gate", gate());
+    for (int n = 1; n <= FURTHER.size(); n++) {
+      all.put(FURTHER.get(n - 1), further(n));
+    }
     all.put("Runner", runner());
     all.put("Sprue", sprue());
     all.put("Block", block());
@@ -33,7 +40,7 @@ public final class Form {
 
   /** Whether a heading is about a feed that is drawn by numbers. */
   public static boolean needsDeclaredFeed(String heading) {
-    return List.of("Gate", "Runner", "Sprue").contains(heading);
+    return List.of("Gate", "Runner", "Sprue").contains(heading) || FURTHER.contains(heading);
   }
 
   private static List<FormField> gate() {
@@ -48,6 +55,37 @@ public final class Form {
             4e-3,
             c -> height(declared(c) == null ? null : gateSection(c))),
         length("gate.land", "Land", 1, 5, c -> declared(c).gate().land()));
+  }
+
+  /** Of the n-th further gate; without values where the case has none. */
+  private static List<FormField> further(int n) {
+    String table = Gates.table(n) + ".";
+    return List.of(
+        FormField.choice(
+            table + "shape",
+            "Shape",
+            c -> SHAPES,
+            c -> branch(c.setup(), n).map(b -> shape(b.gate().section())).orElse("")),
+        optional(table + "size", "Size", 2, 6, c -> of(c, n, b -> b.gate().section().width())),
+        FormField.quantity(
+            table + "height",
+            "Height",
+            Dimension.LENGTH,
+            1e-3,
+            4e-3,
+            c -> height(branch(c, n).map(b -> b.gate().section()).orElse(null))),
+        optional(table + "land", "Land", 1, 5, c -> of(c, n, b -> b.gate().land())),
+        optional(table + "runner", "Its runner", 3, 10, c -> of(c, n, b -> b.runner().width())));
+  }
+
+  private static Optional<FeedSystem.Branch> branch(Case c, int n) {
+    return declared(c) != null && declared(c).others().size() >= n
+        ? Optional.of(declared(c).others().get(n - 1))
+        : Optional.empty();
+  }
+
+  private static OptionalDouble of(Case c, int n, Function<FeedSystem.Branch, Double> value) {
+    return branch(c, n).map(b -> OptionalDouble.of(value.apply(b))).orElse(OptionalDouble.empty());
   }
 
   private static OptionalDouble height(Section s) {
@@ -169,6 +207,9 @@ public final class Form {
 
   /** Lines that make sense for a case: none of gate and sprue where these are in the mesh. */
   public static boolean fits(String heading, LoadedCase loaded) {
-    return loaded.setup().feed() instanceof FeedSystem.Declared || !needsDeclaredFeed(heading);
+    int further = FURTHER.indexOf(heading) + 1;
+    return further > 0
+        ? branch(loaded.setup(), further).isPresent()
+        : loaded.setup().feed() instanceof FeedSystem.Declared || !needsDeclaredFeed(heading);
   }
 }

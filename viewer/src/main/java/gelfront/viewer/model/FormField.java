@@ -57,7 +57,9 @@ public record FormField(
   /** In the words of {@code gelfront keys}. */
   public String meaning() {
     int dot = key.lastIndexOf('.');
-    String table = dot < 0 ? "" : "[" + key.substring(0, dot) + "]";
+    String stated = dot < 0 ? "" : "[" + key.substring(0, dot) + "]";
+    // One of several tables goes by its number here, and by double brackets there.
+    String table = stated.replaceFirst("\\[(.*)\\.\\d+]", "[[$1]]");
     String name = key.substring(dot + 1);
     return CaseKeys.all().stream()
         .filter(k -> k.table().equals(table) && k.name().equals(name))
@@ -103,7 +105,7 @@ public record FormField(
    * @throws IllegalArgumentException in words
    */
   public List<Change> changed(String typed, LoadedCase loaded, Units units) {
-    if (key.equals("gate.shape")) {
+    if (key.endsWith(".shape")) {
       return shaped(typed, loaded);
     }
     if (isChoice()) {
@@ -119,13 +121,14 @@ public record FormField(
   }
 
   /** Only a rectangular section has a height, and needs one. */
-  private static List<Change> shaped(String shape, LoadedCase loaded) {
-    Change word = Change.word("gate.shape", shape);
+  private List<Change> shaped(String shape, LoadedCase loaded) {
+    String table = key.substring(0, key.lastIndexOf('.'));
+    Change word = Change.word(key, shape);
     if (!shape.equals("rectangular")) {
-      return List.of(word, new Change.Remove("gate.height"));
+      return List.of(word, new Change.Remove(table + ".height"));
     }
-    double size = loaded.stated("gate.size", Dimension.LENGTH).orElse(3e-3);
-    return List.of(word, Change.mm("gate.height", Math.round(0.5e4 * size) * 1e-4));
+    double size = Gates.of(loaded).get(Gates.number(table)).section().width();
+    return List.of(word, Change.mm(table + ".height", Math.round(0.5e4 * size) * 1e-4));
   }
 
   /** A runner has a size and a length: the one that wasn't typed. */

@@ -1,18 +1,22 @@
 package gelfront.viewer.model;
 
+import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
+import gelfront.setup.LoadedCase;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * A drag that moves the gate over the part, or its rim.
+ * A drag that moves a gate over the part, or its rim.
  *
  * @param gate as it was when it was taken hold of
+ * @param number of it, as {@link Gates} counts
  * @param rim whether its size is dragged
  */
-public record GateDrag(FeedSystem.Gate gate, boolean rim) {
+public record GateDrag(FeedSystem.Gate gate, int number, boolean rim) {
   /** Of the gate's width: radius of the ring that marks it. */
   public static final double RING = 0.75;
 
@@ -30,25 +34,38 @@ public record GateDrag(FeedSystem.Gate gate, boolean rim) {
   private static final double LEAST = 0.5e-3;
   private static final double MOST = 20e-3;
 
-  /** What a press there takes hold of; nothing: the gate is elsewhere. */
+  /** What a press there takes hold of, the nearest of several; nothing: no gate is there. */
   public static Optional<GateDrag> at(
-      FeedSystem.Gate gate, Picker part, Ray ray, double mmPerPixel) {
+      List<FeedSystem.Gate> gates, Picker part, Ray ray, double mmPerPixel) {
     Optional<Picker.Hit> hit = part.first(ray);
-    if (hit.isEmpty()) {
-      return Optional.empty();
+    Optional<GateDrag> found = Optional.empty();
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int n = 0; n < gates.size() && hit.isPresent(); n++) {
+      FeedSystem.Gate gate = gates.get(n);
+      double off = hit.get().place().distance(gate.at().times(1e3));
+      double width = 1e3 * gate.section().width();
+      double inside = Math.max(INSIDE * width, FINGER * mmPerPixel);
+      double reach = Math.max(REACH * width, inside + FINGER * mmPerPixel);
+      if (off <= reach && off < nearest) {
+        nearest = off;
+        found = Optional.of(new GateDrag(gate, n, off > inside));
+      }
     }
-    double off = hit.get().place().distance(gate.at().times(1e3));
-    double width = 1e3 * gate.section().width();
-    double inside = Math.max(INSIDE * width, FINGER * mmPerPixel);
-    double reach = Math.max(REACH * width, inside + FINGER * mmPerPixel);
-    return off > reach ? Optional.empty() : Optional.of(new GateDrag(gate, off > inside));
+    return found;
   }
 
-  /** What the case says where the mouse is now; empty where it is off the part. */
-  public List<Change> to(Ray ray, Picker part) {
-    if (!rim) {
-      return part.first(ray).map(GateDrag::moved).orElse(List.of());
-    }
+  /**
+   * What the case says where the mouse is now; empty where it is off the part.
+   *
+   * @param mesh of the part, metres
+   */
+  public List<Change> to(Ray ray, Picker part, LoadedCase loaded, TriangleMesh mesh) {
+    return rim
+        ? sized(ray)
+        : part.first(ray).map(h -> Gates.moved(loaded, mesh, number, h)).orElse(List.of());
+  }
+
+  private List<Change> sized(Ray ray) {
     Vec3 middle = gate.at().times(1e3);
     double d = ray.to(new Plane(middle, gate.direction()));
     if (Double.isNaN(d) || d <= 0) {
@@ -56,20 +73,35 @@ public record GateDrag(FeedSystem.Gate gate, boolean rim) {
     }
     double width = 1e-3 * ray.at(d).distance(middle) / RING;
     double tenths = Math.round(Math.max(LEAST, Math.min(MOST, width)) * 1e4) * 1e-4;
-    return List.of(Change.mm("gate.size", tenths));
+    return List.of(Change.mm(Gates.table(number) + ".size", tenths));
   }
 
-  /** A gate on that place; the sprue goes with it. */
-  public static List<Change> moved(Picker.Hit hit) {
+  /** The first gate on that place; the sprue goes with it. */
+  static List<Change> moved(Picker.Hit hit) {
+    List<Change> all = new ArrayList<>(placed("gate", hit));
+    all.add(new Change.Remove("sprue.at"));
+    all.add(new Change.Remove("sprue.direction"));
+    return all;
+  }
+
+  static List<Change> placed(String table, Picker.Hit hit) {
     return List.of(
-        new Change.Set("gate.at", Change.place(rounded(hit.place()))),
-        new Change.Set("gate.direction", Change.direction(squared(hit.outward()))),
-        new Change.Remove("sprue.at"),
-        new Change.Remove("sprue.direction"));
+        new Change.Set(table + ".at", Change.place(place(hit))),
+        new Change.Set(table + ".direction", Change.direction(direction(hit))));
+  }
+
+  /** Metres. */
+  static Vec3 place(Picker.Hit hit) {
+    return rounded(hit.place());
+  }
+
+  /** Away from the part. */
+  static Vec3 direction(Picker.Hit hit) {
+    return squared(hit.outward());
   }
 
   /** Metres, to a hundredth of a millimetre. */
-  private static Vec3 rounded(Vec3 mm) {
+  static Vec3 rounded(Vec3 mm) {
     return new Vec3(rounded(mm.x()), rounded(mm.y()), rounded(mm.z()));
   }
 

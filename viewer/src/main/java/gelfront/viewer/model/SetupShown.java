@@ -14,8 +14,8 @@ import java.util.Optional;
  * @param feed gate, runner and sprue; absent where they are in the mesh or can't be drawn
  * @param block outer faces, metres
  * @param faults of the mesh
- * @param gate where it meets the part; absent where the case declares none
- * @param says words beside the gate, or the part, a line each; empty: none
+ * @param gates where they meet the part, the first one first; none where the case declares none
+ * @param says words beside the first gate, or the part, a line each; empty: none
  */
 public record SetupShown(
     SkinMesh part,
@@ -23,9 +23,10 @@ public record SetupShown(
     Optional<SkinMesh> feed,
     Optional<Box> block,
     MeshFaults faults,
-    Optional<Gate> gate,
+    List<Gate> gates,
     List<String> says) {
   public SetupShown {
+    gates = List.copyOf(gates);
     says = List.copyOf(says);
   }
 
@@ -44,12 +45,12 @@ public record SetupShown(
         Optional.empty(),
         Optional.empty(),
         MeshFaults.of(mesh),
-        Optional.empty(),
+        List.of(),
         says);
   }
 
   /** The same with other words. */
   public SetupShown saying(List<String> words) {
-    return new SetupShown(part, extent, feed, block, faults, gate, words);
+    return new SetupShown(part, extent, feed, block, faults, gates, words);
   }
 }

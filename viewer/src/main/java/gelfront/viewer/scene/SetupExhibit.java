@@ -15,6 +15,7 @@ import gelfront.viewer.model.GateDrag;
 import gelfront.viewer.model.Look;
 import gelfront.viewer.model.SetupShown;
 import gelfront.viewer.model.SkinMesh;
+import java.util.List;
 
 /** A part with gate, runner, sprue and block before it is calculated; faults drawn on it. */
 final class SetupExhibit implements Exhibit {
@@ -53,7 +54,7 @@ final class SetupExhibit implements Exhibit {
     ready = true;
     add("part", Meshes.skin(shown.part()), paints.skin(Colours.PART));
     shown.feed().ifPresent(f -> add("feed", Meshes.skin(f), paints.skin(Colours.FEED)));
-    shown.gate().ifPresent(this::ring);
+    shown.gates().forEach(this::ring);
     shown.block().ifPresent(this::block);
     lines("open", shown.faults().open(), Colours.OPEN_EDGE);
     lines("flipped", shown.faults().flipped(), Colours.FLIPPED);
@@ -116,9 +117,13 @@ final class SetupExhibit implements Exhibit {
   public void apply(Look look, Labels labels) {
     labels.clear();
     axes.label(labels);
+    List<SetupShown.Gate> gates = shown.gates();
     if (!shown.says().isEmpty()) {
-      Vec3 at = shown.gate().map(SetupShown.Gate::at).orElse(shown.extent().middle());
+      Vec3 at = gates.isEmpty() ? shown.extent().middle() : gates.get(0).at();
       labels.onPlate(shown.says(), at, edge);
+    }
+    for (int n = 1; n < gates.size(); n++) {
+      labels.onPlate(List.of("gate " + (n + 1)), gates.get(n).at(), Colours.GATE);
     }
   }
 }

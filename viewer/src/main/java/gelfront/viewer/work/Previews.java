@@ -6,7 +6,9 @@ import gelfront.mesh.Vec3;
 import gelfront.setup.Block;
 import gelfront.setup.Case;
 import gelfront.setup.FeedSystem;
+import gelfront.setup.LoadedCase;
 import gelfront.viewer.model.Extent;
+import gelfront.viewer.model.Gates;
 import gelfront.viewer.model.MeshFaults;
 import gelfront.viewer.model.SetupShown;
 import gelfront.viewer.model.SkinMesh;
@@ -26,7 +28,9 @@ public final class Previews {
    * @param part metres
    * @param says words beside the gate
    */
-  public static SetupShown of(Case c, SkinMesh skin, TriangleMesh part, List<String> says) {
+  public static SetupShown of(
+      LoadedCase loaded, SkinMesh skin, TriangleMesh part, List<String> says) {
+    Case c = loaded.setup();
     Optional<TriangleMesh> feed = feed(c, part);
     Box cavity = part.box();
     for (var copy : c.copies()) {
@@ -35,7 +39,7 @@ public final class Previews {
     cavity = feed.map(TriangleMesh::box).map(cavity::union).orElse(cavity);
     Optional<Box> block = Optional.of(block(c, cavity));
     return new SetupShown(
-        skin, Extent.of(cavity), feed.map(SkinMesh::of), block, NONE, gate(c), says);
+        skin, Extent.of(cavity), feed.map(SkinMesh::of), block, NONE, gates(loaded), says);
   }
 
   private static Optional<TriangleMesh> feed(Case c, TriangleMesh part) {
@@ -49,12 +53,10 @@ public final class Previews {
     }
   }
 
-  private static Optional<SetupShown.Gate> gate(Case c) {
-    return c.feed() instanceof FeedSystem.Declared d
-        ? Optional.of(
-            new SetupShown.Gate(
-                d.gate().at().times(1e3), d.gate().direction(), 1e3 * d.gate().section().width()))
-        : Optional.empty();
+  private static List<SetupShown.Gate> gates(LoadedCase loaded) {
+    return Gates.of(loaded).stream()
+        .map(g -> new SetupShown.Gate(g.at().times(1e3), g.direction(), 1e3 * g.section().width()))
+        .toList();
   }
 
   /** As stated, or walls all round, flush with the sprue's open end. */

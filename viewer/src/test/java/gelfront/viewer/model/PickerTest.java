@@ -63,17 +63,17 @@ class PickerTest {
   void aPressOnTheGateMovesItItsRimSizesItElsewhereNothing() {
     Picker part = new Picker(BOX);
 
-    assertTrue(!GateDrag.at(GATE, part, at(0.5, 0), 0.05).orElseThrow().rim());
-    assertTrue(GateDrag.at(GATE, part, at(3, 0), 0.05).orElseThrow().rim());
-    assertTrue(GateDrag.at(GATE, part, at(8, 0), 0.05).isEmpty());
+    assertTrue(!GateDrag.at(List.of(GATE), part, at(0.5, 0), 0.05).orElseThrow().rim());
+    assertTrue(GateDrag.at(List.of(GATE), part, at(3, 0), 0.05).orElseThrow().rim());
+    assertTrue(GateDrag.at(List.of(GATE), part, at(8, 0), 0.05).isEmpty());
   }
 
   @Test
   void aDragOfTheRimSetsTheSizeInTenths() {
-    GateDrag drag = new GateDrag(GATE, true);
+    GateDrag drag = new GateDrag(GATE, 0, true);
 
     // The ring that is drawn is 1.5 gates wide.
-    List<Change> changes = drag.to(at(4.5, 0), new Picker(BOX));
+    List<Change> changes = drag.to(at(4.5, 0), new Picker(BOX), null, BOX);
 
     assertEquals(List.of(Change.mm("gate.size", 6e-3)), changes);
   }
