@@ -19,8 +19,11 @@ import org.jspecify.annotations.Nullable;
 public final class Filling {
   private static final String STAGE = "filling";
 
-  /** Blocks that the fastest front may go on in a step, beyond the one it stands in. */
-  private static final double AHEAD = 1;
+  /** Blocks that the fastest front may go on by at one pressure, beyond the one it stands in. */
+  private static final double AHEAD = 6;
+
+  /** Of the cavity, what may come at one pressure where that is more than a block. */
+  private static final double PORTION = 0.015;
 
   /** Of the mouth's pressure, what the air's may change by in a step. */
   private static final double STIFF = 0.03;
@@ -40,7 +43,7 @@ public final class Filling {
   /** s between two looks at the chill at least, and what the shot is taken to last at least. */
   private static final double SHORTEST = 0.01;
 
-  private static final double LEAST = 0.5;
+  private static final double LEAST = 2;
 
   /** Parts of the time so far that the air left would take at this rate: it is given up. */
   private static final double PATIENCE = 1000;
@@ -56,16 +59,11 @@ public final class Filling {
   private final Air air;
   private final Ease ease;
   private final Pressure pressure;
-  private final Fountain fountain;
+  private final Wave wave;
   private final Warmth warmth;
   private final AirHistory history;
-  private final int[] coming;
-  private final double[] rate;
-  private final double[] warm;
   private final boolean[] fullCell;
-  private final boolean[] seen;
   private final List<double[]> trace = new ArrayList<>();
-  private int count;
   private double time;
   private double chilled;
   private double step;
@@ -103,16 +101,12 @@ public final class Filling {
     air = new Air(net, perBlock);
     ease = new Ease(net, law.viscosity(), law.noFlow(), law.entering(), gathered);
     pressure = new Pressure(net);
-    fountain = new Fountain(net);
+    wave = new Wave(net, front);
     enters = law.curves().enthalpy(law.entering());
     room = Arrays.stream(net.volume).sum();
     warmth = new Warmth(net, law.curves(), law.noFlow(), enters);
     history = new AirHistory(net);
-    coming = new int[net.count()];
-    rate = new double[net.count()];
-    warm = new double[net.count()];
     fullCell = new boolean[cavity.count()];
-    seen = new boolean[net.count()];
   }
 
   /**
@@ -207,23 +201,19 @@ public final class Filling {
     double left = room - front.held();
     double pause = pause(time + left / pressure.rate());
     double stiff =
-        air.patient(
-            pressure.atMouth(), STIFF * pressure.atMouth(), RESOLVED * room, step, pressure.comes);
+        air.patient(pressure.atMouth(), STIFF * over(), RESOLVED * room, step, pressure.comes);
     step = Math.min(length(), Math.max(1e-3 * pause, chilled + pause - time));
     step = Math.min(step, Math.min(stiff, left / pressure.rate()));
     double slowed = slowed(step);
     double taken = step * slowed;
     double heat = heat();
-    warmth.step(state, front, pressure.through, pressure.enters, taken, warm);
-    System.arraycopy(pressure.comes, 0, rate, 0, rate.length);
-    fountain.level(coming, count, rate, warm);
+    warmth.step(state, front, pressure.through, pressure.enters, taken, wave.warm);
+    System.arraycopy(pressure.comes, 0, wave.rate, 0, pressure.comes.length);
     worst = Math.max(worst, Math.abs(pressure.given() / pressure.rate() - 1));
     double before = front.held();
-    scale(rate, slowed);
-    scale(warm, slowed);
-    air.hold(over(), step, rate, warm);
-    front.take(coming, count, rate, warm, time, step);
-    settle();
+    wave.slow(slowed);
+    air.hold(over(), step, wave.rate, wave.warm);
+    wave.go(time, step, this::settle);
     brought += (front.held() - before) * enters;
     double gain = heat() - heat;
     books += gain;
@@ -241,40 +231,20 @@ public final class Filling {
     return Math.max(SHORTEST, Math.min(whole, Math.max(2 * time, LEAST)) / law.looks());
   }
 
-  private static void scale(double[] values, double by) {
-    for (int i = 0; by != 1 && i < values.length; i++) {
-      values[i] *= by;
-    }
-  }
-
   /** Pa that press on the air, or soon will. */
   private double over() {
     return Math.max(pressure.atMouth(), FAINT * law.drive().pressure());
   }
 
-  /** Blocks beside full ones, and those that outside liquid comes to. */
   private void gather() {
-    count = 0;
-    for (int b = 0; b < seen.length; b++) {
-      if (!front.full[b] && (pressure.comes[b] > 0 || front.beside(b))) {
-        coming[count++] = b;
-      }
-    }
-    System.arraycopy(pressure.comes, 0, rate, 0, rate.length);
-    Arrays.fill(warm, 0);
-    fountain.level(coming, count, rate, warm);
+    System.arraycopy(pressure.comes, 0, wave.rate, 0, pressure.comes.length);
+    wave.gather();
   }
 
-  /** s until the fastest front has gone as far as it may. */
+  /** s that the pressure may be taken to hold. */
   private double length() {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < count; i++) {
-      int b = coming[i];
-      if (rate[b] > 0) {
-        least = Math.min(least, (front.air(b) + AHEAD * net.volume[b]) / rate[b]);
-      }
-    }
-    return least;
+    double row = wave.row(1);
+    return Math.max(row, Math.min(wave.row(AHEAD), PORTION * room / pressure.rate()));
   }
 
   /**
@@ -306,21 +276,16 @@ public final class Filling {
     return sum;
   }
 
-  /** Cells of blocks that have become full get their heat. */
-  private void settle() {
-    for (int b = 0; b < seen.length; b++) {
-      if (front.full[b] && !seen[b]) {
-        seen[b] = true;
-        double t = law.curves().temperature(front.arrived[b]);
-        for (int i = net.first[b]; i < net.first[b + 1]; i++) {
-          int c = net.cells[i];
-          state.enthalpy[c] = front.arrived[b];
-          state.temperature[c] = t;
-          fullCell[c] = true;
-        }
-        ease.filled(b, t);
-      }
+  /** Cells of a block that has become full get its heat. */
+  private void settle(int b) {
+    double t = law.curves().temperature(front.arrived[b]);
+    for (int i = net.first[b]; i < net.first[b + 1]; i++) {
+      int c = net.cells[i];
+      state.enthalpy[c] = front.arrived[b];
+      state.temperature[c] = t;
+      fullCell[c] = true;
     }
+    ease.filled(b, t);
   }
 
   private void cool(double dt) {

@@ -83,6 +83,16 @@ final class Front {
     return fullCount;
   }
 
+  /** Blocks that the last step brought something to. */
+  int touched() {
+    return tail;
+  }
+
+  /** The i-th of these. */
+  int touched(int i) {
+    return queue[i];
+  }
+
   /** m3 in all. */
   double held() {
     return held;
@@ -100,6 +110,20 @@ final class Front {
     for (int k = 0; k < 3; k++) {
       way[k][to] += per * d[k];
     }
+  }
+
+  /** Cosine between the way that what is in a block came and the way on to another. */
+  double onward(int from, int to) {
+    double dot = 0;
+    double a = 0;
+    double b = 0;
+    for (int k = 0; k < 3; k++) {
+      double d = net.middle[k][to] - net.middle[k][from];
+      dot += way[k][from] * d;
+      a += way[k][from] * way[k][from];
+      b += d * d;
+    }
+    return a > 0 && b > 0 ? dot / Math.sqrt(a * b) : 1;
   }
 
   /**

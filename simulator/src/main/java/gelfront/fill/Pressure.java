@@ -15,7 +15,7 @@ import java.util.Arrays;
  * takes what {@link Air#foresee} says, as if all its front had one pressure behind it.
  */
 final class Pressure {
-  private static final StopRule STOP = new StopRule(2e-3, 2e-5, 200);
+  private static final StopRule STOP = new StopRule(3e-3, 5e-3, 200);
 
   /** Of a block's edge, least way to the front. */
   private static final double NEAREST = 0.05;
@@ -30,6 +30,12 @@ final class Pressure {
 
   /** What the solver's stop rule is tightened by where nothing seemed to come. */
   private static final double CLOSER = 0.03;
+
+  /** Share by which the rate may miss what is wanted where bodies of air differ in pressure. */
+  private static final double NEAR_WANTED = 0.005;
+
+  /** Share that all pressures may be changed by to balance what comes in. */
+  private static final double MOST_BALANCED = 0.1;
 
   private final FillNet net;
   private final ConjugateGradients solver;
@@ -164,17 +170,18 @@ final class Pressure {
     double wanted = base + (atMouth - base) * drive.rate() / rate;
     double next = Math.min(drive.pressure(), wanted);
     double times = (next - base) / (atMouth - base);
-    if (Math.abs(times - 1) < 1e-9) {
-      return true;
-    }
-    boolean linear = evenAir(air);
-    atMouth = next;
-    if (linear && times > 0) {
+    if (evenAir(air) && times > 0) {
+      atMouth = next;
       scale(base, times);
       return true;
     }
+    if (Math.abs(times - 1) < NEAR_WANTED) {
+      // What flows is what this pressure drives: neither is changed alone.
+      return true;
+    }
+    atMouth = next;
     rate *= Math.max(0.1, times);
-    return Math.abs(times - 1) < 0.01;
+    return false;
   }
 
   private void scale(double base, double times) {
@@ -277,11 +284,28 @@ final class Pressure {
       measure[at] = rate > 0 ? Math.min(rate, most) : FIRST * most;
       grid.refresh(between, own);
       solver.solve(right, below, STOP, measure);
+      balance();
     }
     for (int b = 0; b < p.length; b++) {
       p[b] = atMouth - below[b];
     }
     flows(front, air);
+  }
+
+  /** What the solver leaves of the sum, all pressures take up: as much comes in as goes on. */
+  private void balance() {
+    double wanted = 0;
+    double leaves = 0;
+    for (int b = 0; b < own.length; b++) {
+      wanted += right[b];
+      leaves += own[b] * below[b];
+    }
+    double times = leaves > 0 ? wanted / leaves : 1;
+    if (Math.abs(times - 1) < MOST_BALANCED) {
+      for (int b = 0; b < below.length; b++) {
+        below[b] *= times;
+      }
+    }
   }
 
   /** Air that is denser than the liquid before it holds it: no way leads there, this time. */

@@ -96,6 +96,25 @@ final class DeadEndTest {
     assertEquals(1, ratio, 0.04); // one layer of blocks is 2.5 % of a half
   }
 
+  /** Two ends of different length, filled at a given rate: their air differs in pressure. */
+  @Test
+  void whatComesThroughTheMouthIsWhatTheFrontsGetWhereAirDiffers() {
+    Vec3 far = new Vec3(28e-3, 0, 0);
+    Cavity tube =
+        Shots.cavity(
+            List.of(
+                Solids.cylinder(new Vec3(-12e-3, 0, 0), far, R, R, 64),
+                Solids.cylinder(Vec3.ZERO, new Vec3(0, 0, 8e-3), 1.5e-3, 1.5e-3, 64)),
+            0.5e-3,
+            Shots.mouth(new Vec3(0, 0, 8e-3), new Vec3(0, 0, 1), 1.5e-3));
+    FillRecord r = Shots.shoot(tube, new Drive(2e-6, 150e3), 0);
+    assertEquals(2, r.bodies().size());
+    assertEquals(0, r.worstImbalance(), 1e-4);
+    for (FillRecord.AirBody b : r.bodies()) {
+      assertEquals(OUTSIDE + 150e3, b.pressure(), 0.01 * b.pressure());
+    }
+  }
+
   private static Cavity tube() {
     Vec3 end = new Vec3(LENGTH, 0, 0);
     return Shots.cavity(
