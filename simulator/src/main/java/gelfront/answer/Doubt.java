@@ -151,13 +151,7 @@ public record Doubt(
    */
   public double depthAt(double share) {
     double[] d = depths();
-    if (d.length == 0) {
-      return Double.NaN;
-    }
-    double at = share * (d.length - 1);
-    int i = (int) Math.min(at, d.length - 1.0);
-    double next = d[Math.min(i + 1, d.length - 1)];
-    return d[i] + (at - i) * (next - d[i]);
+    return d.length == 0 ? Double.NaN : Band.share(d, share);
   }
 
   /** Low and high bound of every case, metres; by the high one, rising. */

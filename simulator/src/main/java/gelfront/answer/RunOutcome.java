@@ -35,6 +35,7 @@ import java.util.OptionalDouble;
  * @param cavities each of several cavities for itself; empty where the block has one
  * @param cells of plastisol that were calculated
  * @param seconds of calculation, on one thread
+ * @param curves over time
  */
 public record RunOutcome(
     Severity severity,
@@ -59,7 +60,8 @@ public record RunOutcome(
     double halfAt,
     List<OfCavity> cavities,
     int cells,
-    double seconds) {
+    double seconds,
+    Curves curves) {
   public RunOutcome {
     cavities = List.copyOf(cavities);
   }

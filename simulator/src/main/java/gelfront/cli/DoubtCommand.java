@@ -79,6 +79,7 @@ final class DoubtCommand implements Callable<Integer> {
         new StudyDesk(console, answers, threads.count(), caseFile, place.folder(), true)) {
       Doubt doubt = study(desk.base()).run(desk.study(), desk.progress());
       desk.write("doubt.csv", DoubtFiles.csv(doubt));
+      desk.write(DoubtFiles.CURVES, DoubtFiles.curvesCsv(doubt));
       desk.write("doubt.json", DoubtFiles.json(doubt));
       Path page = desk.write("doubt.html", DoubtPage.of(doubt));
       print(doubt, page, desk);

@@ -90,7 +90,7 @@ final class Answers {
     }
   }
 
-  private static double rounded(double v) {
+  static double rounded(double v) {
     return v == 0
         ? 0
         : new java.math.BigDecimal(v).round(new java.math.MathContext(6)).doubleValue();

@@ -29,7 +29,7 @@ public final class Artifacts {
                 new VoxelsVti(),
                 new SeriesCsv(),
                 new DentsGlb()));
-    beside.doubt().ifPresent(d -> all.add(new DoubtArtifact(d)));
+    beside.doubt().ifPresent(d -> all.addAll(DoubtArtifact.all(d)));
     return all;
   }
 }

@@ -1,7 +1,10 @@
 package gelfront.report;
 
+import gelfront.answer.Band;
 import gelfront.result.Series;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Curves over time as SVG, readable in print and without script. */
 final class Chart {
@@ -17,13 +20,16 @@ final class Chart {
   private static final String[] DASH = {"none", "9 4", "3 3", "12 3 3 3", "6 2", "2 5"};
 
   private final Series series;
+  private final List<Band> bands;
   private final String unit;
   private final String name;
   private final Scale x;
   private final Scale y;
 
-  private Chart(Series series, String unit, String name) {
+  private Chart(Series series, List<Band> all, String unit, String name) {
     this.series = series;
+    double end = series.time()[series.time().length - 1];
+    this.bands = bandsOf(series, all).map(b -> b.until(end)).toList();
     this.unit = unit;
     this.name = name;
     double low = Double.POSITIVE_INFINITY;
@@ -34,23 +40,32 @@ final class Chart {
         high = Math.max(high, v);
       }
     }
+    for (Band b : bands) {
+      low = Math.min(low, Arrays.stream(b.low()).min().orElse(low));
+      high = Math.max(high, Arrays.stream(b.high()).max().orElse(high));
+    }
     x = Scale.exact(0, series.time()[series.time().length - 1], 8);
     y = Scale.rounded(low, high, 4);
   }
 
   /**
-   * @param marks moments to mark with an upright line, s and label by turns
+   * What the curves of one unit show; nothing where there are none.
+   *
+   * @param bands of any curves; those of the curves shown are drawn behind them
+   * @param what in words
+   * @param marks moments to mark with an upright line
    */
-  static void temperatures(Html html, Series series, List<Mark> marks) {
-    new Chart(in(series, "°C"), "°C", "temperatures over time").draw(html, marks);
+  static void of(
+      Html html, Series series, List<Band> bands, String unit, String what, List<Mark> marks) {
+    Series some = in(series, unit);
+    if (!some.curves().isEmpty()) {
+      new Chart(some, bands, unit, what + " over time").draw(html, marks);
+    }
   }
 
-  /** Volumes; nothing where there are none. */
-  static void volumes(Html html, Series series, List<Mark> marks) {
-    Series ml = in(series, "ml");
-    if (!ml.curves().isEmpty()) {
-      new Chart(ml, "ml", "volumes over time").draw(html, marks);
-    }
+  private static Stream<Band> bandsOf(Series series, List<Band> all) {
+    return all.stream()
+        .filter(b -> series.curves().stream().anyMatch(c -> c.key().equals(b.key())));
   }
 
   private static Series in(Series series, String unit) {
@@ -75,6 +90,7 @@ final class Chart {
     }
     Svg.text(h, LEFT - 8, TOP - 12, "end", unit, "#525c62");
     Svg.text(h, WIDTH - RIGHT, HEIGHT - 6, "end", "seconds after filling", "#525c62");
+    bands(h);
     marks(h, marks);
     curves(h);
     h.close();
@@ -90,13 +106,33 @@ final class Chart {
     }
   }
 
+  /** Filled, in the colour of their curve. */
+  private void bands(Html h) {
+    for (Band b : bands) {
+      StringBuilder points = new StringBuilder();
+      for (int t = 0; t < b.time().length; t++) {
+        point(points, b.time()[t], b.high()[t]);
+      }
+      for (int t = b.time().length - 1; t >= 0; t--) {
+        point(points, b.time()[t], b.low()[t]);
+      }
+      int curve = series.curves().stream().map(Series.Curve::key).toList().indexOf(b.key());
+      String ink = INK[curve % INK.length];
+      String all = points.toString().trim();
+      h.empty("polygon", "points", all, "fill", ink, "fill-opacity", "0.18", "stroke", "none");
+    }
+  }
+
+  private void point(StringBuilder points, double t, double v) {
+    points.append(Say.fixed(px(t), 1)).append(',').append(Say.fixed(py(v), 1)).append(' ');
+  }
+
   private void curves(Html h) {
     for (int i = 0; i < series.curves().size(); i++) {
       double[] values = series.curves().get(i).values();
       StringBuilder points = new StringBuilder();
       for (int t = 0; t < series.time().length; t++) {
-        points.append(Say.fixed(px(series.time()[t]), 1)).append(',');
-        points.append(Say.fixed(py(values[t]), 1)).append(' ');
+        point(points, series.time()[t], values[t]);
       }
       stroke(h, points.toString().trim(), i);
     }

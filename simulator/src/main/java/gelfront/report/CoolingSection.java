@@ -1,5 +1,6 @@
 package gelfront.report;
 
+import gelfront.answer.Band;
 import gelfront.base.Quantities;
 import gelfront.finding.Fed;
 import gelfront.finding.Findings;
@@ -11,9 +12,12 @@ import java.util.List;
 final class CoolingSection {
   private CoolingSection() {}
 
-  static void write(Html h, StoredRun run, Scene scene, Pictures pictures) {
+  /**
+   * @param bands of plausible cases, drawn behind the run's own curves; empty: not calculated
+   */
+  static void write(Html h, StoredRun run, List<Band> bands, Scene scene, Pictures pictures) {
     h.open("section").element("h2", "While it cools").open("figure");
-    Chart.temperatures(h, run.series(), marks(run.findings()));
+    Chart.of(h, run.series(), bands, "°C", "temperatures", marks(run.findings()));
     h.element(
         "figcaption",
         "Temperatures in the middle of the gate, where the pockets set last, and of the mould at"
@@ -21,8 +25,11 @@ final class CoolingSection {
     h.close();
     if (run.findings().fed().byFlow()) {
       h.open("figure");
-      Chart.volumes(h, run.series(), marks(run.findings()));
+      Chart.of(h, run.series(), bands, "ml", "volumes", marks(run.findings()));
       h.element("figcaption", fed(run.findings())).close();
+    }
+    if (!bands.isEmpty()) {
+      BandSection.others(h, run.series(), bands, marks(run.findings()));
     }
     h.close();
     moments(h, scene, pictures.moments());

@@ -2,11 +2,17 @@ package gelfront.report;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gelfront.answer.Band;
 import gelfront.answer.Doubt;
 import gelfront.answer.RunOutcome;
+import java.util.Arrays;
+import java.util.List;
 
 /** Plausible cases as a table for spreadsheets and as JSON. */
 public final class DoubtFiles {
+  /** Name of the table of curves. */
+  public static final String CURVES = "doubt-curves.csv";
+
   private DoubtFiles() {}
 
   /** One line a plausible case; depths as calculated and as anchored. */
@@ -74,7 +80,52 @@ public final class DoubtFiles {
       c.values().forEach(values::add);
       Answers.put(one, c.ran());
     }
+    ArrayNode bands = n.putArray("curves");
+    Band.of(d).forEach(b -> band(bands.addObject(), b));
     return Answers.text(n);
+  }
+
+  private static void band(ObjectNode n, Band b) {
+    n.put("key", b.key());
+    n.put("label", b.label());
+    n.put("unit", b.unit());
+    n.put("cases", b.cases());
+    numbers(n.putArray("time_s"), b.time());
+    numbers(n.putArray("p5"), b.low());
+    numbers(n.putArray("p50"), b.middle());
+    numbers(n.putArray("p95"), b.high());
+  }
+
+  private static void numbers(ArrayNode n, double[] values) {
+    for (double v : values) {
+      n.add(Answers.rounded(v));
+    }
+  }
+
+  /** Bands of all curves, one line a moment; empty where a curve's band has ended. */
+  public static String curvesCsv(Doubt d) {
+    List<Band> bands = Band.of(d);
+    StringBuilder s = new StringBuilder("time_s");
+    for (Band b : bands) {
+      for (String p : new String[] {"5 %", "50 %", "95 %"}) {
+        s.append(',').append(PocketsCsv.cell(b.key() + " [" + b.unit() + "] " + p));
+      }
+    }
+    s.append("\r\n");
+    double[] all =
+        bands.stream().flatMapToDouble(b -> Arrays.stream(b.time())).sorted().distinct().toArray();
+    for (double t : all) {
+      s.append(PocketsCsv.number(t, 3));
+      bands.forEach(b -> cells(s, b, Arrays.binarySearch(b.time(), t)));
+      s.append("\r\n");
+    }
+    return s.toString();
+  }
+
+  private static void cells(StringBuilder s, Band b, int at) {
+    for (double[] v : new double[][] {b.low(), b.middle(), b.high()}) {
+      s.append(',').append(at < 0 ? "" : PocketsCsv.number(v[at], 4));
+    }
   }
 
   private static void unknown(ObjectNode n, Doubt.Unknown u, Doubt.Influence i) {

@@ -1,5 +1,6 @@
 package gelfront.report;
 
+import gelfront.answer.Band;
 import gelfront.answer.Doubt;
 import gelfront.answer.Ran;
 
@@ -24,6 +25,7 @@ public final class DoubtPage {
 
   private static void content(Html h, Doubt d) {
     figures(h, d);
+    BandSection.write(h, Band.of(d));
     h.open("section").element("h2", "Not in this doubt");
     h.element(
         "p",

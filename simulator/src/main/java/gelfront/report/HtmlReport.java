@@ -1,11 +1,13 @@
 package gelfront.report;
 
+import gelfront.answer.Band;
 import gelfront.answer.Doubt;
 import gelfront.result.ArtifactWriter;
 import gelfront.result.StoredRun;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /**
  * The report: one page that opens anywhere, prints, and loads nothing. Order: verdict, what to
@@ -68,7 +70,8 @@ public final class HtmlReport implements ArtifactWriter {
     beside.doubt().ifPresent(d -> doubt(h, d));
     FillSection.write(h, run, scene, pictures);
     InsideSection.write(h, scene);
-    CoolingSection.write(h, run, scene, pictures);
+    List<Band> bands = beside.doubt().map(Band::of).orElse(List.of());
+    CoolingSection.write(h, run, bands, scene, pictures);
     MeltSection.write(h, run.findings().amounts());
     BasisSection.write(h, run);
   }

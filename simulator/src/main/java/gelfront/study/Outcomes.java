@@ -9,6 +9,7 @@ import gelfront.finding.HotSpot;
 import gelfront.finding.Pocket;
 import gelfront.run.CaseRunner;
 import gelfront.run.Clamping;
+import gelfront.run.Storing;
 import gelfront.setup.Case;
 import gelfront.setup.Shot;
 import java.util.Comparator;
@@ -49,7 +50,8 @@ final class Outcomes {
         f.fed().halfAt(),
         o.voxels().cavities().count() > 1 ? cavities(f, o.voxels().cavities().count()) : List.of(),
         o.voxels().model().cavity().count(),
-        seconds);
+        seconds,
+        RunCurves.of(Storing.series(o)));
   }
 
   private static RunOutcome.Filling filling(Filled f) {

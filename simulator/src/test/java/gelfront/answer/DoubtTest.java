@@ -12,6 +12,10 @@ import org.junit.jupiter.api.Test;
 
 class DoubtTest {
   private static Ran dent(double lowMm, double highMm) {
+    return dent(lowMm, highMm, Curves.NONE);
+  }
+
+  static Ran dent(double lowMm, double highMm, Curves curves) {
     return Ran.well(
         new RunOutcome(
             Severity.MAY_DENT,
@@ -36,10 +40,11 @@ class DoubtTest {
             1,
             List.of(),
             1000,
-            1));
+            1,
+            curves));
   }
 
-  private static Doubt doubt(Ran typical, Ran finer, Ran... cases) {
+  static Doubt doubt(Ran typical, Ran finer, Ran... cases) {
     Doubt.Unknown u = new Doubt.Unknown("no-flow temperature", "degC", 100, 125, 150, "E", "Look.");
     return new Doubt(
         "bait",

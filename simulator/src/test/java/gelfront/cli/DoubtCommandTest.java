@@ -11,6 +11,8 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +61,16 @@ final class DoubtCommandTest {
     assertEquals(n.get("unknowns").size(), n.get("plausible_cases").get(0).get("values").size());
     long lines = Files.readString(study.resolve("doubt.csv")).lines().count();
     assertEquals(5, lines);
+    assertTrue(page.contains("in all plausible cases") && page.contains("<polygon"));
+    List<String> keys = new ArrayList<>();
+    n.get("curves").forEach(c -> keys.add(c.get("key").asText()));
+    assertTrue(
+        keys.containsAll(List.of("gate", "mould", "drawn", "unfed", "gate_suction")), keys + "");
+    JsonNode drawn = n.get("curves").get(keys.indexOf("drawn"));
+    int last = drawn.get("time_s").size() - 1;
+    assertTrue(drawn.get("p95").get(last).asDouble() >= drawn.get("p5").get(last).asDouble());
+    String curves = Files.readString(study.resolve("doubt-curves.csv"));
+    assertTrue(curves.startsWith("time_s,\"gate [°C] 5 %\",\"gate [°C] 50 %\""), curves);
 
     assertEquals(0, run("--cases", "4"), text(err));
     assertTrue(text(out).contains("9 runs, 9 of them kept from earlier."), text(out));
@@ -88,6 +100,8 @@ final class DoubtCommandTest {
     assertTrue(text(out).contains("3 plausible cases"), text(out));
     String report = Files.readString(result.resolve("report.html"));
     assertTrue(report.contains("How sure is that?") && report.contains("another way"));
+    assertTrue(report.contains("<polygon") && report.contains("Lines: this run."));
+    assertTrue(Files.size(result.resolve("doubt-curves.csv")) > 0);
     JsonNode n = new ObjectMapper().readTree(result.resolve("doubt.json").toFile());
     assertEquals(2, n.get("model_otherwise").size());
   }

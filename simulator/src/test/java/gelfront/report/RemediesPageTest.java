@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gelfront.answer.Curves;
 import gelfront.answer.Ran;
 import gelfront.answer.Remedies;
 import gelfront.answer.Remedies.Effort;
@@ -46,7 +47,8 @@ final class RemediesPageTest {
             1,
             List.of(),
             1000,
-            1));
+            1,
+            Curves.NONE));
   }
 
   private static Line line(Effort e, String label, Ran ran, String doubt) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.answer.Curves;
 import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.finding.Constriction;
@@ -53,7 +54,10 @@ final class StudyFolderTest {
             5,
             List.of(new RunOutcome.OfCavity(1, 0, 1e-4, Double.POSITIVE_INFINITY)),
             1000,
-            1.25));
+            1.25,
+            new Curves(
+                List.of(0.0, 0.4),
+                List.of(new Curves.Curve("gate", "gate", "°C", List.of(165.0, 160.25))))));
   }
 
   private Map<String, String> content() throws IOException {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.answer.Curves;
 import gelfront.answer.Ran;
 import gelfront.answer.Remedies;
 import gelfront.answer.RunOutcome;
@@ -78,7 +79,8 @@ final class RemedyStudyTest {
         1,
         List.of(),
         1000,
-        1);
+        1,
+        Curves.NONE);
   }
 
   private static RunOutcome gate(double dentMm) {

@@ -74,7 +74,8 @@ final class StudyTest {
         o.halfAt(),
         o.cavities(),
         o.cells(),
-        0);
+        0,
+        o.curves());
   }
 
   @Test
