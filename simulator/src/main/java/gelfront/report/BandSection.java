@@ -1,6 +1,7 @@
 package gelfront.report;
 
 import gelfront.answer.Band;
+import gelfront.base.Entries;
 import gelfront.result.Series;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,7 +58,7 @@ final class BandSection {
     for (String unit : List.of("", "mm", "Pa")) {
       if (series.curves().stream().anyMatch(c -> c.unit().equals(unit))) {
         h.open("figure");
-        Chart.of(h, series, bands, unit, WHAT.get(unit), marks);
+        Chart.of(h, series, bands, unit, Entries.of(WHAT, unit), marks);
         h.close();
       }
     }
