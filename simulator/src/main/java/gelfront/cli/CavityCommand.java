@@ -25,6 +25,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +42,7 @@ import picocli.CommandLine.Parameters;
     description = {
       "Finds what is poured in a mould that is given as the solids of its parts, put together as"
           + " for pouring; says what it took for pour opening, vents and cavity, and writes the"
-          + " cavity as STL with a first case beside it, in which the parts' box is the mould.",
+          + " cavity as STL with a first case beside it, whose mould are the parts themselves: what they leave out of their box is air.",
       "Hollows that don't belong to the cavity, as holes of dowels and bolts, are left out."
     })
 final class CavityCommand implements Callable<Integer> {
@@ -160,7 +161,7 @@ final class CavityCommand implements Callable<Integer> {
       }
       Files.write(
           caseFile,
-          caseText(cavity, stl).getBytes(StandardCharsets.UTF_8),
+          caseText(cavity, stl, solidsKeys()).getBytes(StandardCharsets.UTF_8),
           StandardOpenOption.CREATE_NEW);
     } catch (FileAlreadyExistsException e) {
       throw new OutputFailure(
@@ -171,13 +172,36 @@ final class CavityCommand implements Callable<Integer> {
     return caseFile;
   }
 
-  private static String caseText(MouldCavity c, String stl) {
+  /** The parts' files as the case's folder sees them, and their unit where it was stated. */
+  private String solidsKeys() {
+    Path folder = target.toAbsolutePath().normalize().getParent();
+    List<String> names = new ArrayList<>();
+    for (Path file : files) {
+      Path whole = file.toAbsolutePath().normalize();
+      names.add(quoted(String.valueOf(seenFrom(folder, whole))));
+    }
+    String keys = "mesh = [" + String.join(", ", names) + "]";
+    return unit == null ? keys : keys + "\nunit = \"" + unit.word() + "\"";
+  }
+
+  /** A path from a folder to a file, where there is one. */
+  private static Path seenFrom(@Nullable Path folder, Path file) {
+    return folder != null && Objects.equals(file.getRoot(), folder.getRoot())
+        ? folder.relativize(file)
+        : file;
+  }
+
+  private static String quoted(String name) {
+    return '"' + name.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  }
+
+  private static String caseText(MouldCavity c, String stl, String solids) {
     return """
         # The cavity that gelfront found in the mould's parts. Look at the mesh first.
         name = "Cavity of the mould"
 
         [part]
-        mesh = "%s"
+        mesh = %s
         unit = "mm"
 
         [feed]
@@ -185,8 +209,9 @@ final class CavityCommand implements Callable<Integer> {
         mouth = %s    # the pour opening that was found
         # gate = ["0 mm", "0 mm", "0 mm"]    # somewhere in the gate; left out, one is proposed
 
-        [block]    # the box round the mould's parts
+        [block]    # the box round the mould's parts; outside these is air
         material = "aluminium-6061"
+        %s
         box_min = %s
         box_max = %s
 
@@ -201,8 +226,9 @@ final class CavityCommand implements Callable<Integer> {
         level = "normal"
         """
         .formatted(
-            stl.replace("\\", "\\\\").replace("\"", "\\\""),
+            quoted(stl),
             place(c.pour().centre()),
+            solids,
             place(c.mould().min()),
             place(c.mould().max()));
   }

@@ -21,6 +21,8 @@ import java.util.Optional;
  * @param inserts places of another material; later ones win
  * @param faces outer faces that lose heat otherwise than to the air, each side once at most
  * @param shrunkOff W/m2 K that is left of the contact where the skin has left the wall
+ * @param mesh solids of the mould itself: what lies outside them is air, not metal; absent: all of
+ *     the box is metal
  */
 public record Block(
     MouldMaterial material,
@@ -33,7 +35,8 @@ public record Block(
     List<WarmSpot> warmSpots,
     List<Insert> inserts,
     List<Face> faces,
-    double shrunkOff) {
+    double shrunkOff,
+    Optional<MouldMesh> mesh) {
   public Block {
     warmSpots = List.copyOf(warmSpots);
     inserts = List.copyOf(inserts);
@@ -48,6 +51,34 @@ public record Block(
     if (!(shrunkOff > 0) || shrunkOff > contactConductance) {
       throw new IllegalArgumentException("shrunk off, there is less contact than pressed on");
     }
+  }
+
+  /** A box without holes. */
+  public Block(
+      MouldMaterial material,
+      double wall,
+      Optional<Box> outer,
+      double startTemperature,
+      double airTemperature,
+      double airFilm,
+      double contactConductance,
+      List<WarmSpot> warmSpots,
+      List<Insert> inserts,
+      List<Face> faces,
+      double shrunkOff) {
+    this(
+        material,
+        wall,
+        outer,
+        startTemperature,
+        airTemperature,
+        airFilm,
+        contactConductance,
+        warmSpots,
+        inserts,
+        faces,
+        shrunkOff,
+        Optional.empty());
   }
 
   /** A block in the air on all sides; plastisol stays in contact. */

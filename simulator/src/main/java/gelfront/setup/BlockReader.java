@@ -5,7 +5,9 @@ import gelfront.base.Quantities;
 import gelfront.material.MaterialTable;
 import gelfront.material.Ranged;
 import gelfront.mesh.Box;
+import gelfront.mesh.MeshException;
 import gelfront.mesh.Vec3;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,12 +21,16 @@ final class BlockReader {
   private final Vec3 up;
   private final MaterialTable materials;
   private final List<Statement> assumed;
+  private final Path folder;
 
   /**
+   * @param folder that mesh files are looked for in
    * @param up which way is up, length one
    * @param assumed collects what is filled in
    */
-  BlockReader(CaseTable table, Vec3 up, MaterialTable materials, List<Statement> assumed) {
+  BlockReader(
+      CaseTable table, Path folder, Vec3 up, MaterialTable materials, List<Statement> assumed) {
+    this.folder = folder;
     this.table = table;
     this.up = up;
     this.materials = materials;
@@ -37,9 +43,14 @@ final class BlockReader {
     if (!table.has("material")) {
       assumed.add(new Statement("block: material", material, "the most common one"));
     }
+    Optional<MouldMesh> mesh = new MouldMeshReader(table, folder).read();
     Optional<Box> outer = box(table);
     if (outer.isPresent() && table.has("wall")) {
       table.mistake("wall", "[block] has both wall and box_min, box_max: keep one");
+    } else if (table.has("mesh") && table.has("wall")) {
+      table.mistake("wall", "[block] has both wall and mesh: keep one");
+    } else if (mesh.isPresent() && outer.isEmpty()) {
+      outer = round(mesh.get());
     }
     double wall =
         outer.isPresent()
@@ -83,7 +94,18 @@ final class BlockReader {
         spots,
         inserts,
         faces,
-        Math.min(off, contact));
+        Math.min(off, contact),
+        mesh);
+  }
+
+  /** The box round the solids. */
+  private Optional<Box> round(MouldMesh mesh) {
+    try {
+      return Optional.of(mesh.load().box());
+    } catch (MeshException e) {
+      table.mistake("mesh", String.valueOf(e.getMessage()));
+      return Optional.empty();
+    }
   }
 
   private double film(String key, double low, double high, Ranged built) {

@@ -64,7 +64,7 @@ final class CaseAssembler {
     Plastisol mix = new PlastisolReader(stuff, materials, assumed, warnings).read();
     @Nullable Shot shot = shot(root.sub("shot"));
     Fill fill = new FillReader(root.sub("fill"), assumed).read();
-    Block block = new BlockReader(root.sub("block"), up, materials, assumed).read();
+    Block block = new BlockReader(root.sub("block"), folder, up, materials, assumed).read();
     Optional<FeedSystem.Extender> tube =
         new ExtenderReader(root.sub("extender"), materials, assumed).read(block);
     OptionalDouble clamping = root.quantity("clamping_force", Dimension.FORCE, 1, 1e6);

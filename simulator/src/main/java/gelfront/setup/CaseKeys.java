@@ -96,6 +96,8 @@ public final class CaseKeys {
         wall             metal round the cavity
         box_min          corner of the block, instead of wall
         box_max          opposite corner
+        mesh             solids of the mould's halves, one file or a list: outside them is air
+        unit             of that mesh: mm, cm, m, inch
         start            temperature before the shot
         air              temperature round it
         air_film         air and radiation on outer faces, as "9 W/m2K"

@@ -55,17 +55,24 @@ final class PartReader {
               ? "[part] has both mesh and caliper rows: keep one"
               : "[part] needs mesh = \"file.stl\" or [[part.caliper]] rows");
     }
-    Optional<LengthUnit> unit = t.choice("unit", List.copyOf(UNITS.keySet())).map(UNITS::get);
+    Optional<LengthUnit> unit = unit(t);
     if (t.has("caliper")) {
       if (t.has("unit")) {
         t.mistake("unit", "unit belongs to a mesh; caliper rows have theirs with each value");
       }
       return calipers(t, t.list("caliper"));
     }
-    return new PartShape.Meshes(paths(t, t.texts("mesh")), unit);
+    return new PartShape.Meshes(paths(t, folder), unit);
   }
 
-  private List<Path> paths(CaseTable t, List<String> files) {
+  /** The unit of a table's mesh. */
+  static Optional<LengthUnit> unit(CaseTable t) {
+    return t.choice("unit", List.copyOf(UNITS.keySet())).map(UNITS::get);
+  }
+
+  /** A table's mesh files, with a mistake for each that isn't there. */
+  static List<Path> paths(CaseTable t, Path folder) {
+    List<String> files = t.texts("mesh");
     List<Path> paths = new ArrayList<>();
     if (files.isEmpty() && t.has("mesh")) {
       t.mistake("mesh", "mesh needs one file name at least, in quotes");

@@ -6,6 +6,7 @@ import gelfront.setup.Case;
 import java.lang.reflect.RecordComponent;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -95,6 +96,8 @@ final class RunHash {
       add(v.toString()); // a double's text is exact
     } else if (v instanceof String s) {
       add(s);
+    } else if (v instanceof Path) {
+      add("a file"); // its content counts, which stands beside it
     } else if (v instanceof OptionalDouble o) {
       add(o.toString());
     } else if (v instanceof Optional<?> o) {

@@ -56,9 +56,9 @@ public record CaseVoxels(
             ? BlockBox.below(shape.surface().box(), shape.atBlock())
             : shape.surface().box();
     Box box = BlockBox.of(c.block(), inside, shape.atBlock(), dx, mouth);
-    VoxelModel model =
-        tube.map(t -> MouldBuilder.build(cavity, c.block(), box, t, shape.atBlock()))
-            .orElseGet(() -> MouldBuilder.build(cavity, c.block(), box));
+    Optional<MouldSolids> solids =
+        c.block().mesh().map(m -> MouldSolids.of(m, shape.surface(), inside, box, progress));
+    VoxelModel model = MouldBuilder.build(cavity, c.block(), box, tube, shape.atBlock(), solids);
     progress.check("cutting the mould into cells", 1);
     return new CaseVoxels(
         model,

@@ -24,9 +24,11 @@ record MetalVolumes(double[] volume, double[] shift) {
 
   /**
    * @param tube on the block, whose liquid takes nothing from it
+   * @param outside what of the block's box is air; absent: nothing
    */
-  static MetalVolumes of(Cavity cavity, MouldGrid grid, Optional<TubeWall> tube) {
-    double[] v = whole(cavity, grid, tube);
+  static MetalVolumes of(
+      Cavity cavity, MouldGrid grid, Optional<TubeWall> tube, Optional<Outside> outside) {
+    double[] v = whole(cavity, grid, tube, outside);
     double[] slices = new double[v.length];
     double[] shift = new double[3 * v.length];
     Cavity.Walls walls = cavity.walls();
@@ -51,17 +53,21 @@ record MetalVolumes(double[] volume, double[] shift) {
     return new MetalVolumes(v, shift);
   }
 
-  private static double[] whole(Cavity cavity, MouldGrid grid, Optional<TubeWall> tube) {
+  private static double[] whole(
+      Cavity cavity, MouldGrid grid, Optional<TubeWall> tube, Optional<Outside> outside) {
     double[] v = new double[grid.coarse().cellCount()];
+    double[] least = new double[v.length];
     for (int c = 0; c < v.length; c++) {
-      v[c] = grid.coarse().volume(c);
+      double share = outside.isPresent() ? outside.get().share(c) : 1;
+      v[c] = share * grid.coarse().volume(c);
+      least[c] = (share < 1 ? Outside.LEAST : NOTHING) * grid.coarse().volume(c);
     }
     for (int c = 0; c < cavity.count(); c++) {
       boolean above = tube.isPresent() && tube.get().holds(c);
       v[grid.holding(cavity, c)] -= above ? 0 : cavity.cubeVolume(c);
     }
     for (int c = 0; c < v.length; c++) {
-      v[c] = v[c] < NOTHING * grid.coarse().volume(c) ? 0 : v[c];
+      v[c] = v[c] < least[c] ? 0 : v[c];
     }
     return v;
   }

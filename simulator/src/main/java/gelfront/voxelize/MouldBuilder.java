@@ -25,14 +25,22 @@ public final class MouldBuilder {
   private final Optional<TubeWall> tube;
   private final double[] conductivity;
   private final double[] heat;
+  private final Optional<Outside> outside;
+  private final Optional<OutsideFilm> film;
 
-  private MouldBuilder(Cavity cavity, Block block, MouldGrid grid, Optional<TubeWall> tube) {
+  private MouldBuilder(
+      Cavity cavity,
+      Block block,
+      MouldGrid grid,
+      Optional<TubeWall> tube,
+      Optional<MouldSolids> solids) {
+    this.outside = solids.map(s -> s.outside(grid.coarse()));
     this.tube = tube;
     this.cavity = cavity;
     this.block = block;
     this.grid = grid;
     int n = grid.coarse().cellCount();
-    this.metal = MetalVolumes.of(cavity, grid, tube);
+    this.metal = MetalVolumes.of(cavity, grid, tube, outside);
     this.conductivity = new double[n];
     this.heat = new double[n];
     for (int c = 0; c < n; c++) {
@@ -40,6 +48,16 @@ public final class MouldBuilder {
       conductivity[c] = m.conductivity();
       heat[c] = m.volumetricHeat();
     }
+    this.film =
+        solids.map(
+            s ->
+                OutsideFilm.of(
+                    s.mesh(),
+                    grid.coarse(),
+                    outside.orElseThrow(),
+                    metal.volume(),
+                    conductivity,
+                    block));
   }
 
   /**
@@ -65,19 +83,27 @@ public final class MouldBuilder {
 
   private static VoxelModel build(Cavity cavity, Block block, Box box, int[][] voxels) {
     MouldGrid grid = MouldGrid.of(cavity.grid(), box, voxels);
-    return new MouldBuilder(cavity, block, grid, Optional.empty()).build();
+    return new MouldBuilder(cavity, block, grid, Optional.empty(), Optional.empty()).build();
   }
 
   /**
-   * As above, with a tube on the block.
+   * As above, with what else there may be.
    *
+   * @param tube on the block
    * @param foot where it stands
+   * @param solids outside which there is air; absent: all of the box is metal
    */
   static VoxelModel build(
-      Cavity cavity, Block block, Box box, FeedSystem.Extender tube, Mouth foot) {
+      Cavity cavity,
+      Block block,
+      Box box,
+      Optional<FeedSystem.Extender> tube,
+      Mouth foot,
+      Optional<MouldSolids> solids) {
     MouldGrid grid = MouldGrid.of(cavity.grid(), box, MouldResolution.of(cavity, block));
-    TubeWall wall = new TubeWall(tube, foot, block.contactConductance(), cavity, box);
-    return new MouldBuilder(cavity, block, grid, Optional.of(wall)).build();
+    Optional<TubeWall> wall =
+        tube.map(t -> new TubeWall(t, foot, block.contactConductance(), cavity, box));
+    return new MouldBuilder(cavity, block, grid, wall, solids).build();
   }
 
   private MouldMaterial materialAt(Vec3 p) {
@@ -131,7 +157,7 @@ public final class MouldBuilder {
     double[] conductance = new double[3 * m];
     double[] air = new double[m];
     double[] airTemperature = new double[m];
-    MouldFaces faces = new MouldFaces(grid, cavity, conductivity, metal.shift(), tube);
+    MouldFaces faces = new MouldFaces(grid, cavity, conductivity, metal.shift(), tube, outside);
     int[] at = new int[m];
     for (int k = 0; k < cells.length; k++) {
       int c = cells[k];
@@ -139,7 +165,7 @@ public final class MouldBuilder {
       at[i] = c;
       capacity[i] = metal.volume()[c] * heat[c];
       start[i] = startAt(grid.coarse().centre(c));
-      double[] out = faces.outwards(c, block);
+      double[] out = outwards(faces, c);
       air[i] = out[0];
       airTemperature[i] = out[1];
       for (int a = 0; a < 3; a++) {
@@ -162,6 +188,16 @@ public final class MouldBuilder {
             airTemperature);
     tube.ifPresent(t -> rings(t, all, first > 0 ? 0 : cells.length));
     return all;
+  }
+
+  private double[] outwards(MouldFaces faces, int cell) {
+    double[] out = faces.outwards(cell, block);
+    double inside = film.isPresent() ? film.get().conductance(cell) : 0;
+    if (inside == 0) {
+      return out;
+    }
+    double sum = out[0] + inside;
+    return new double[] {sum, (out[0] * out[1] + film.orElseThrow().heat(cell)) / sum};
   }
 
   /**

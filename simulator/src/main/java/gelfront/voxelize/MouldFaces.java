@@ -19,6 +19,7 @@ final class MouldFaces {
   private final double[] shift;
 
   private final Optional<TubeWall> tube;
+  private final Optional<Outside> outside;
 
   /** Per axis and side, m2 of each grid cell's face that plastisol takes from the metal. */
   private final double[][] taken;
@@ -27,14 +28,17 @@ final class MouldFaces {
    * @param conductivity W/m K of each mould grid cell
    * @param shift metres from the middle of each to that of its metal, x, y, z by turns
    * @param tube on the block, whose liquid takes nothing between its cells
+   * @param outside what of the block's box is air; absent: nothing
    */
   MouldFaces(
       MouldGrid grid,
       Cavity cavity,
       double[] conductivity,
       double[] shift,
-      Optional<TubeWall> tube) {
+      Optional<TubeWall> tube,
+      Optional<Outside> outside) {
     this.tube = tube;
+    this.outside = outside;
     this.shift = shift;
     this.grid = grid;
     this.conductivity = conductivity;
@@ -97,7 +101,8 @@ final class MouldFaces {
     int next = cell + grid.stride(axis);
     double series =
         half(cell, axis, true) / conductivity[cell] + half(next, axis, false) / conductivity[next];
-    return Math.max(0, grid.area(cell, axis) - taken[2 * axis + 1][cell]) / series;
+    double share = outside.isPresent() ? outside.get().upper(cell, axis) : 1;
+    return Math.max(0, share * grid.area(cell, axis) - taken[2 * axis + 1][cell]) / series;
   }
 
   /** Metres from the metal's middle to a face. */
@@ -119,12 +124,13 @@ final class MouldFaces {
       boolean upper = face % 2 == 1;
       int i = grid.coarse().position(cell, a);
       if (i == (upper ? grid.coarse().count(a) - 1 : 0)) {
-        Block.Face outside = block.face(new Side(a, upper));
+        Block.Face beyond = block.face(new Side(a, upper));
         double half = half(cell, a, upper) / conductivity[cell];
-        double area = Math.max(0, grid.area(cell, a) - taken[face][cell]);
-        double g = outside.film() > 0 ? area / (1 / outside.film() + half) : 0;
+        double share = outside.isPresent() ? outside.get().side(cell, face) : 1;
+        double area = Math.max(0, share * grid.area(cell, a) - taken[face][cell]);
+        double g = beyond.film() > 0 ? area / (1 / beyond.film() + half) : 0;
         sum += g;
-        heat += g * outside.temperature();
+        heat += g * beyond.temperature();
       }
     }
     return new double[] {sum, sum > 0 ? heat / sum : block.airTemperature()};

@@ -99,6 +99,18 @@ final class CavityCommandTest {
             .replace("# gate = [\"0 mm\", \"0 mm\", \"0 mm\"]", gate));
     assertEquals(0, run("check", toml.toString(), "--no-flow"), () -> err);
     assertTrue(out.contains("Cavity of the mould: "), out);
+
+    String text = Files.readString(toml);
+    assertTrue(text.contains("mesh = [\"low.stl\", \"high.stl\"]"), text);
+    double halves = gateSets(toml);
+    Files.writeString(toml, text.replace("mesh = [\"low.stl\", \"high.stl\"]\n", ""));
+    double box = gateSets(toml);
+    assertEquals(box, halves, 1e-3 * box, "these halves fill their box");
+  }
+
+  private double gateSets(Path toml) throws IOException {
+    assertEquals(0, run("check", toml.toString(), "--no-flow", "--json"), () -> err);
+    return new ObjectMapper().readTree(out).get("gate_sets_s").asDouble();
   }
 
   @Test

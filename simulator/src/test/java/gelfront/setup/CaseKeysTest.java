@@ -167,6 +167,8 @@ final class CaseKeysTest {
       [block]
       box_min = ["0 mm", "0 mm", "0 mm"] #> ["1 mm", "0 mm", "0 mm"]
       box_max = ["9 mm", "9 mm", "9 mm"] #> ["8 mm", "9 mm", "9 mm"]
+      mesh = "a.stl" #> ["a.stl", "b.stl"]
+      unit = "mm" #> "inch"
       [[block.warm_spot]]
       box_min = ["0 mm", "0 mm", "0 mm"] #> ["1 mm", "0 mm", "0 mm"]
       box_max = ["9 mm", "9 mm", "9 mm"] #> ["8 mm", "9 mm", "9 mm"]
