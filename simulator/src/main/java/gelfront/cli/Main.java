@@ -43,7 +43,7 @@ public final class Main {
     return commandLine(console).execute(args);
   }
 
-  private static CommandLine commandLine(Console console) {
+  static CommandLine commandLine(Console console) {
     CommandLine line =
         new CommandLine(new Gelfront(console))
             .addSubcommand(new CalibrateCommand(console))

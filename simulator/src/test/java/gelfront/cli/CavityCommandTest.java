@@ -4,23 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import gelfront.mesh.TriangleMesh;
-import gelfront.mesh.Vec3;
-import gelfront.mesh.io.LengthUnit;
-import gelfront.mesh.io.MeshFiles;
-import gelfront.mesh.shape.Solids;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A mould of boxes round a room of 12 x 12 x 12 mm with a shaft of 5 x 5 x 14 mm to +x. */
+/** The halves of {@link TestMeshes#writeHalves}. */
 final class CavityCommandTest {
   private static final double ROOM = 12 * 12 * 12 + 5 * 5 * 14;
 
@@ -31,46 +22,15 @@ final class CavityCommandTest {
 
   @BeforeEach
   void writeMould() throws IOException {
-    // floor, roof and three sides; the fourth, at +x, leaves the shaft open
-    TriangleMesh low =
-        box(-20, -20, -20, 20, 20, -6)
-            .plus(box(-20, -20, -6, -6, 20, 6))
-            .plus(box(-6, -20, -6, 20, -6, 6));
-    TriangleMesh high =
-        box(-20, -20, 6, 20, 20, 20)
-            .plus(box(-6, 6, -6, 20, 20, 6))
-            .plus(box(6, -6, -6, 20, -2.5, 6))
-            .plus(box(6, 2.5, -6, 20, 6, 6))
-            .plus(box(6, -2.5, -6, 20, 2.5, -2.5))
-            .plus(box(6, -2.5, 2.5, 20, 2.5, 6));
-    write("low.stl", low);
-    write("high.stl", high);
+    TestMeshes.writeHalves(folder.resolve("low.stl"), folder.resolve("high.stl"));
     stl = folder.resolve("cavity.stl");
   }
 
-  private static TriangleMesh box(
-      double x, double y, double z, double toX, double toY, double toZ) {
-    return Solids.box(
-        new Vec3(x * 1e-3, y * 1e-3, z * 1e-3), new Vec3(toX * 1e-3, toY * 1e-3, toZ * 1e-3));
-  }
-
-  private void write(String name, TriangleMesh mesh) throws IOException {
-    try (OutputStream to = Files.newOutputStream(folder.resolve(name))) {
-      MeshFiles.writeStl(mesh, to, LengthUnit.MM);
-    }
-  }
-
   private int run(String... args) {
-    ByteArrayOutputStream o = new ByteArrayOutputStream();
-    ByteArrayOutputStream e = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            args,
-            new PrintStream(o, true, StandardCharsets.UTF_8),
-            new PrintStream(e, true, StandardCharsets.UTF_8));
-    out = o.toString(StandardCharsets.UTF_8);
-    err = e.toString(StandardCharsets.UTF_8);
-    return code;
+    Program.Answer a = Program.run((Object[]) args);
+    out = a.out();
+    err = a.err();
+    return a.code();
   }
 
   private int cavity(String... more) {

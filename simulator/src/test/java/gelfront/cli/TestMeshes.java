@@ -1,5 +1,6 @@
 package gelfront.cli;
 
+import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
@@ -41,5 +42,38 @@ final class TestMeshes {
           LengthUnit.MM);
     }
     return file;
+  }
+
+  /**
+   * Two halves of a mould, 40 mm each way: boxes round a room of 12 x 12 x 12 mm in the middle with
+   * a shaft of 5 x 5 x 14 mm to +x.
+   */
+  static void writeHalves(Path lowFile, Path highFile) throws IOException {
+    // floor, roof and three sides; the fourth, at +x, leaves the shaft open
+    TriangleMesh low =
+        box(-20, -20, -20, 20, 20, -6)
+            .plus(box(-20, -20, -6, -6, 20, 6))
+            .plus(box(-6, -20, -6, 20, -6, 6));
+    TriangleMesh high =
+        box(-20, -20, 6, 20, 20, 20)
+            .plus(box(-6, 6, -6, 20, 20, 6))
+            .plus(box(6, -6, -6, 20, -2.5, 6))
+            .plus(box(6, 2.5, -6, 20, 6, 6))
+            .plus(box(6, -2.5, -6, 20, 2.5, -2.5))
+            .plus(box(6, -2.5, 2.5, 20, 2.5, 6));
+    write(lowFile, low);
+    write(highFile, high);
+  }
+
+  /** Between two corners, mm. */
+  static TriangleMesh box(double x, double y, double z, double toX, double toY, double toZ) {
+    return Solids.box(
+        new Vec3(x * 1e-3, y * 1e-3, z * 1e-3), new Vec3(toX * 1e-3, toY * 1e-3, toZ * 1e-3));
+  }
+
+  static void write(Path file, TriangleMesh mesh) throws IOException {
+    try (OutputStream out = Files.newOutputStream(file)) {
+      MeshFiles.writeStl(mesh, out, LengthUnit.MM);
+    }
   }
 }
