@@ -23,6 +23,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 
 /** Starts the window and ends with an exit code. */
 public final class ViewerApp {
@@ -71,7 +72,7 @@ public final class ViewerApp {
     try {
       new WindowTiming(out).run();
     } catch (ExecutionException | InvocationTargetException e) {
-      throw fault(e.getCause());
+      throw fault(e.getCause() == null ? e : e.getCause());
     }
   }
 
@@ -113,7 +114,7 @@ public final class ViewerApp {
         close(desk, stage);
       }
     } catch (ExecutionException | InvocationTargetException e) {
-      throw fault(e.getCause());
+      throw fault(e.getCause() == null ? e : e.getCause());
     }
   }
 
@@ -129,7 +130,7 @@ public final class ViewerApp {
     throw noDisplay(null);
   }
 
-  private static ViewerException noDisplay(Throwable cause) {
+  private static ViewerException noDisplay(@Nullable Throwable cause) {
     return new ViewerException(
         ViewerException.FAULT,
         "the window needs a display and found none; report.html in the result shows the same part",

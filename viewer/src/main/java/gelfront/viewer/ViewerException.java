@@ -1,5 +1,7 @@
 package gelfront.viewer;
 
+import org.jspecify.annotations.Nullable;
+
 /** What keeps the window from being shown, in one line for the user, with the exit code. */
 final class ViewerException extends Exception {
   private static final long serialVersionUID = 1;
@@ -18,7 +20,7 @@ final class ViewerException extends Exception {
 
   private final int exitCode;
 
-  ViewerException(int exitCode, String line, Throwable cause) {
+  ViewerException(int exitCode, String line, @Nullable Throwable cause) {
     super(line, cause);
     this.exitCode = exitCode;
   }

@@ -6,6 +6,7 @@ import java.awt.Rectangle;
 import javax.swing.BoxLayout;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
+import org.jspecify.annotations.Nullable;
 
 /** As wide as what it scrolls in, so that words wrap and nothing is hidden at the right. */
 final class Column extends JPanel implements Scrollable {
@@ -15,7 +16,7 @@ final class Column extends JPanel implements Scrollable {
   /**
    * @param layout null: one below the other
    */
-  Column(LayoutManager layout) {
+  Column(@Nullable LayoutManager layout) {
     super(layout);
     if (layout == null) {
       setLayout(new BoxLayout(this, BoxLayout.Y_AXIS));

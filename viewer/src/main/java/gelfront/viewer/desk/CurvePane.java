@@ -17,6 +17,7 @@ import java.awt.geom.Path2D;
 import java.util.List;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
+import org.jspecify.annotations.Nullable;
 
 /** Flow, pressure, gate and sprue over time, on the slider's own time; a click goes there. */
 final class CurvePane extends JPanel {
@@ -49,7 +50,7 @@ final class CurvePane extends JPanel {
     addMouseMotionListener(mouse);
   }
 
-  void show(StoredRun run) {
+  void show(@Nullable StoredRun run) {
     strips = run == null ? List.of() : Curves.of(run.series());
     setVisible(!strips.isEmpty());
     repaint();

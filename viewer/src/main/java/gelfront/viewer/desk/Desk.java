@@ -25,6 +25,7 @@ import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
+import org.jspecify.annotations.Nullable;
 
 /** The window: puts panes, session and stage together. The window's thread alone. */
 public final class Desk {
@@ -264,7 +265,7 @@ public final class Desk {
     doings.remember();
   }
 
-  private JPanel question() {
+  private @Nullable JPanel question() {
     if (session.opened().orElse(null) instanceof Opened.ACase c && c.unit().isPresent()) {
       return UnitQuestion.of(c.unit().get(), doings::openAs, () -> setup.ask(null));
     }

@@ -97,7 +97,7 @@ final class FieldRow {
     } else {
       text.setText(shown);
       text.setCaretPosition(0);
-      unit.setText(units.shown(field.dimension()));
+      unit.setText(units.shown(field.measured()));
     }
     boolean odd = field.odd(loaded);
     input.putClientProperty("JComponent.outline", odd ? "warning" : null);

@@ -9,8 +9,10 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.util.Objects;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
+import org.jspecify.annotations.Nullable;
 
 /** What the colours of the picture mean, with units; what a slider hides is struck out. */
 final class LegendPane extends JPanel {
@@ -20,7 +22,7 @@ final class LegendPane extends JPanel {
   private static final int BAR = 22;
   private static final int KEYS = 84;
 
-  private transient Look look;
+  private transient @Nullable Look look;
   private double end = 1;
   private double visible = 0.2e-3;
 
@@ -70,8 +72,13 @@ final class LegendPane extends JPanel {
     g.drawString(second, LEFT, 40);
   }
 
+  /** When there is something to be painted. */
+  private Look shown() {
+    return Objects.requireNonNull(look);
+  }
+
   private int height() {
-    boolean keys = look.mode() == Mode.OPEN && !Double.isNaN(look.time());
+    boolean keys = shown().mode() == Mode.OPEN && !Double.isNaN(shown().time());
     return Math.max(1, getHeight() - TOP - 20 - (keys ? KEYS : 0));
   }
 
@@ -82,7 +89,7 @@ final class LegendPane extends JPanel {
   private void ramp(Graphics2D g, int[] colours) {
     for (int y = 0; y < height(); y++) {
       double share = 1 - (y + 0.5) / height();
-      boolean hidden = look.mode() == Mode.CELLS && share * end < look.from();
+      boolean hidden = shown().mode() == Mode.CELLS && share * end < shown().from();
       g.setColor(new Color(colours[(int) Math.round(255 * share)]));
       g.fillRect(hidden ? LEFT + BAR - 5 : LEFT, TOP + y, hidden ? 5 : BAR, 1);
     }
@@ -95,12 +102,12 @@ final class LegendPane extends JPanel {
       g.drawLine(LEFT + BAR, y, LEFT + BAR + 5, y);
       g.drawString(t.label(), LEFT + BAR + 9, y + 5);
     }
-    if (look.mode() == Mode.CELLS && look.from() > 0) {
-      int y = row(look.from() / end);
+    if (shown().mode() == Mode.CELLS && shown().from() > 0) {
+      int y = row(shown().from() / end);
       g.drawLine(LEFT - 8, y, LEFT + BAR, y);
       g.drawString("hidden", LEFT + BAR + 36, Math.min(y + 14, getHeight() - 6));
     }
-    if (look.mode() == Mode.DENTS) {
+    if (shown().mode() == Mode.DENTS) {
       int y = row(1 / Colours.DEEPEST);
       g.drawLine(LEFT - 8, y, LEFT + BAR + 5, y);
       g.drawString("seen from", LEFT + BAR + 9, y - 10);

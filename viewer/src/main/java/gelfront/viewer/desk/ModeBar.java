@@ -1,5 +1,6 @@
 package gelfront.viewer.desk;
 
+import gelfront.base.Entries;
 import gelfront.viewer.model.Look;
 import gelfront.viewer.model.Mode;
 import gelfront.viewer.model.Plane;
@@ -64,7 +65,7 @@ final class ModeBar extends JPanel {
   }
 
   void choose(Mode m) {
-    if (modes.get(m).isEnabled()) {
+    if (Entries.of(modes, m).isEnabled()) {
       gaze.choose(m);
     }
   }
@@ -101,7 +102,7 @@ final class ModeBar extends JPanel {
 
   private void follow(Look l) {
     following = true;
-    modes.get(l.mode()).setSelected(true);
+    Entries.of(modes, l.mode()).setSelected(true);
     boolean can = l.mode().ofAResult();
     open.setEnabled(can);
     open.setSelected(can && l.plane().isPresent());

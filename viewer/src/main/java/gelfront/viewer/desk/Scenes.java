@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
 
 /** Puts on the stage what the session holds. */
 final class Scenes {
@@ -36,8 +37,8 @@ final class Scenes {
   /** Whether a check's freezing is shown. */
   private boolean live;
 
-  private SkinMesh skin;
-  private Project skinOf;
+  private @Nullable SkinMesh skin;
+  private @Nullable Project skinOf;
 
   Scenes(Session session, Stage stage, Gaze gaze, Executor drawing, Executor ui) {
     this.session = session;
@@ -46,6 +47,17 @@ final class Scenes {
     this.drawing = drawing;
     this.ui = ui;
     gaze.watch(stage::look);
+  }
+
+  /** Of the part that is open, made once. */
+  private SkinMesh skin(Project p) {
+    SkinMesh made = skin;
+    if (made == null || skinOf != p) {
+      made = SkinMesh.of(p.part());
+      skin = made;
+      skinOf = p;
+    }
+    return made;
   }
 
   /** Something else is open. */
@@ -180,11 +192,7 @@ final class Scenes {
           if (mine != newest.get()) {
             return;
           }
-          if (skinOf != p) {
-            skin = SkinMesh.of(p.part());
-            skinOf = p;
-          }
-          SetupShown shown = Previews.of(now, skin, p.part(), v.lines());
+          SetupShown shown = Previews.of(now, skin(p), p.part(), v.lines());
           int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
           stage.show(shown, edge);
           ui.execute(

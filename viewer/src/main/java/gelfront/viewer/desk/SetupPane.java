@@ -1,5 +1,6 @@
 package gelfront.viewer.desk;
 
+import gelfront.base.Entries;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
 import gelfront.viewer.model.Form;
@@ -23,6 +24,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import org.jspecify.annotations.Nullable;
 
 /** The form: every line says what it means and what is usual. */
 final class SetupPane extends JPanel {
@@ -134,7 +136,7 @@ final class SetupPane extends JPanel {
   }
 
   /** Asks about a mesh's unit; null: nothing to ask. */
-  void ask(JPanel question) {
+  void ask(@Nullable JPanel question) {
     unitQuestion.removeAll();
     if (question != null) {
       unitQuestion.add(question);
@@ -151,7 +153,7 @@ final class SetupPane extends JPanel {
     rows.forEach(
         (heading, list) -> {
           boolean fits = Form.fits(heading, loaded);
-          heads.get(heading).setVisible(fits);
+          Entries.of(heads, heading).setVisible(fits);
           Optional.ofNullable(buttons.get(heading)).ifPresent(b -> b.setVisible(fits));
           for (FieldRow r : list) {
             boolean lone = r.field().key().endsWith(".height");

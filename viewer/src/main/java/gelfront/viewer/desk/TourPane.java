@@ -12,6 +12,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.border.Border;
+import org.jspecify.annotations.Nullable;
 
 /** The tour, a step at a time, above the picture; what a step is about is framed. */
 final class TourPane extends JPanel {
@@ -23,8 +24,8 @@ final class TourPane extends JPanel {
   private final JTextArea words = Ui.text("");
   private final JButton next = Ui.button("tour next", "Next", "The next step", () -> go(1));
   private int at;
-  private transient JComponent framed;
-  private transient Border before;
+  private transient @Nullable JComponent framed;
+  private transient @Nullable Border before;
 
   /**
    * @param root in which components are looked for by their names
@@ -86,7 +87,7 @@ final class TourPane extends JPanel {
     over.run();
   }
 
-  private static Component find(Container in, String name) {
+  private static @Nullable Component find(Container in, String name) {
     for (Component c : in.getComponents()) {
       Component found =
           name.equals(c.getName()) ? c : c instanceof Container inner ? find(inner, name) : null;

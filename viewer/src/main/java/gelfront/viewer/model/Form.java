@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** The lines of the form, by heading. Ranges are what is usual: common practice, no source. */
 public final class Form {
@@ -53,7 +54,7 @@ public final class Form {
             Dimension.LENGTH,
             1e-3,
             4e-3,
-            c -> height(declared(c) == null ? null : gateSection(c))),
+            c -> height(c.feed() instanceof FeedSystem.Declared d ? d.gate().section() : null)),
         length("gate.land", "Land", 1, 5, c -> declared(c).gate().land()));
   }
 
@@ -79,8 +80,8 @@ public final class Form {
   }
 
   private static Optional<FeedSystem.Branch> branch(Case c, int n) {
-    return declared(c) != null && declared(c).others().size() >= n
-        ? Optional.of(declared(c).others().get(n - 1))
+    return c.feed() instanceof FeedSystem.Declared d && d.others().size() >= n
+        ? Optional.of(d.others().get(n - 1))
         : Optional.empty();
   }
 
@@ -88,7 +89,7 @@ public final class Form {
     return branch(c, n).map(b -> OptionalDouble.of(value.apply(b))).orElse(OptionalDouble.empty());
   }
 
-  private static OptionalDouble height(Section s) {
+  private static OptionalDouble height(@Nullable Section s) {
     return s != null && s.kind() == Section.Kind.RECTANGULAR
         ? OptionalDouble.of(s.height())
         : OptionalDouble.empty();
@@ -101,8 +102,8 @@ public final class Form {
   }
 
   private static OptionalDouble runner(Case c, Function<FeedSystem.Runner, Double> of) {
-    return declared(c) != null && declared(c).runner().isPresent()
-        ? OptionalDouble.of(of.apply(declared(c).runner().get()))
+    return c.feed() instanceof FeedSystem.Declared d && d.runner().isPresent()
+        ? OptionalDouble.of(of.apply(d.runner().get()))
         : OptionalDouble.empty();
   }
 
@@ -177,8 +178,9 @@ public final class Form {
         length("visible_dent", "A dent is seen from", 0.1, 0.5, Case::visibleDent));
   }
 
+  /** For fields of a declared feed alone. */
   private static FeedSystem.Declared declared(Case c) {
-    return c.feed() instanceof FeedSystem.Declared d ? d : null;
+    return (FeedSystem.Declared) c.feed();
   }
 
   private static Section gateSection(Case c) {

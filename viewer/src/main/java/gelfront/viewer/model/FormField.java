@@ -7,8 +7,10 @@ import gelfront.setup.CaseKeys;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One line of the form: a key of the case file.
@@ -25,7 +27,7 @@ import java.util.function.Function;
 public record FormField(
     String key,
     String label,
-    Dimension dimension,
+    @Nullable Dimension dimension,
     double low,
     double high,
     Function<Case, OptionalDouble> value,
@@ -54,6 +56,15 @@ public record FormField(
     return dimension == null;
   }
 
+  /**
+   * What it is measured in.
+   *
+   * @throws NullPointerException for choices: a fault in the program
+   */
+  public Dimension measured() {
+    return Objects.requireNonNull(dimension, "a choice has no unit");
+  }
+
   /** In the words of {@code gelfront keys}. */
   public String meaning() {
     int dot = key.lastIndexOf('.');
@@ -74,11 +85,11 @@ public record FormField(
       return "";
     }
     return "usually "
-        + units.number(dimension, low)
+        + units.number(measured(), low)
         + " to "
-        + units.number(dimension, high)
+        + units.number(measured(), high)
         + " "
-        + units.shown(dimension);
+        + units.shown(measured());
   }
 
   /** Whether a value is out of what is usual. */
@@ -96,7 +107,7 @@ public record FormField(
       return word.apply(loaded);
     }
     OptionalDouble v = value.apply(loaded.setup());
-    return v.isPresent() ? units.number(dimension, v.getAsDouble()) : "";
+    return v.isPresent() ? units.number(measured(), v.getAsDouble()) : "";
   }
 
   /**
@@ -114,7 +125,7 @@ public record FormField(
     if (typed.isBlank()) {
       return List.of(new Change.Remove(key));
     }
-    Change set = new Change.Set(key, "\"" + units.typed(dimension, typed) + "\"");
+    Change set = new Change.Set(key, "\"" + units.typed(measured(), typed) + "\"");
     return key.startsWith("runner.") && !loaded.states("runner")
         ? List.of(set, runnerBeside(loaded))
         : List.of(set);

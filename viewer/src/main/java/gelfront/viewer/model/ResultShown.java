@@ -4,6 +4,7 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.result.StoredRun;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A result, and what each view of it takes; made when it is first asked for, off the threads of
@@ -18,7 +19,7 @@ public final class ResultShown {
   private final double latest;
   private final double scale;
   private final String title;
-  private CellGrid grid;
+  private @Nullable CellGrid grid;
 
   /**
    * @param scale s at the end of the time scale: that of the longer run where two are compared

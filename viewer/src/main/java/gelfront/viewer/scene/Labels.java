@@ -18,6 +18,7 @@ import java.awt.image.BufferedImage;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Words that stay upright and in front at places of the part. Engine's thread. */
 final class Labels {
@@ -30,7 +31,7 @@ final class Labels {
   private final Node gui = new Node("labels");
   private final List<Label> labels = new ArrayList<>();
   private final float scale;
-  private Node title;
+  private @Nullable Node title;
 
   /**
    * @param scale pixels of the screen for one of the window

@@ -32,6 +32,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
+import org.jspecify.annotations.Nullable;
 
 /** A result in all its views. Made once a view; sliders and planes only change numbers. */
 final class ResultExhibit implements Exhibit {
@@ -57,11 +58,21 @@ final class ResultExhibit implements Exhibit {
   private final Texture times = Paints.palette(Colours.times());
   private final List<Geometry> outer = new ArrayList<>();
   private final List<Geometry> inner = new ArrayList<>();
+
+  // made by prepare, before anything is shown
+  @SuppressWarnings("NullAway.Init")
   private Material blockPaint;
+
+  @SuppressWarnings("NullAway.Init")
   private Material capPaint;
+
+  @SuppressWarnings("NullAway.Init")
   private Material dentPaint;
+
+  @SuppressWarnings("NullAway.Init")
   private Geometry cap;
-  private SkinMesh fine;
+
+  private @Nullable SkinMesh fine;
   private final List<Material> cutOpen = new CopyOnWriteArrayList<>();
 
   ResultExhibit(ResultShown shown, AssetManager assets) {

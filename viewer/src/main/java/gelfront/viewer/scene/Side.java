@@ -6,6 +6,7 @@ import com.jme3.renderer.RenderManager;
 import com.jme3.renderer.ViewPort;
 import com.jme3.scene.Node;
 import gelfront.viewer.model.Look;
+import org.jspecify.annotations.Nullable;
 
 /** One half of the picture, or all of it. Engine's thread. */
 final class Side {
@@ -16,7 +17,7 @@ final class Side {
   /** The one that is there even where nothing is shown. */
   private final boolean first;
 
-  private Exhibit shown;
+  private @Nullable Exhibit shown;
 
   Side(ViewPort port, Node root, Node gui, Labels labels) {
     this.port = port;
@@ -49,7 +50,7 @@ final class Side {
   /**
    * @param exhibit null: nothing
    */
-  void show(Exhibit exhibit) {
+  void show(@Nullable Exhibit exhibit) {
     if (shown != null) {
       root.detachChild(shown.node());
     }

@@ -25,6 +25,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The 3-D picture: one design, or two side by side looked at alike. All public methods may be
@@ -146,7 +147,7 @@ public final class Stage extends SimpleApplication {
         });
   }
 
-  private void put(int side, Exhibit e) {
+  private void put(int side, @Nullable Exhibit e) {
     sides.get(side).show(e);
     split();
     applyWanted();
@@ -168,7 +169,7 @@ public final class Stage extends SimpleApplication {
     }
     behind(
         () -> {
-          Look newest = wanted.get();
+          Look newest = Objects.requireNonNullElse(wanted.get(), look);
           Stream.of(made).filter(Objects::nonNull).forEach(e -> e.prepare(newest));
           later(this::applyWanted);
         });

@@ -6,6 +6,7 @@ import gelfront.setup.LoadedCase;
 import gelfront.setup.Mistake;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -35,7 +36,9 @@ final class Edits {
    */
   static void save(Project project, Path file) throws IOException {
     LoadedCase from = project.now();
-    Path folder = file.toAbsolutePath().normalize().getParent();
+    Path folder =
+        Objects.requireNonNull(
+            file.toAbsolutePath().normalize().getParent(), "a file lies in a folder");
     if (!folder.equals(from.folder().toAbsolutePath().normalize())) {
       project.become(CaseMove.seenFrom(from, folder));
     }

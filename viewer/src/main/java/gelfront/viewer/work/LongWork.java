@@ -6,6 +6,7 @@ import gelfront.run.StoredRuns;
 import gelfront.setup.LoadedCase;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A check or a study that is going on: one at a time, stopped at once. What comes from one that was
@@ -15,8 +16,8 @@ final class LongWork {
   private final Backgrounds threads;
   private final Executor ui;
   private final Ends ends;
-  private Progressing going;
-  private Freezing.Moment freezing;
+  private @Nullable Progressing going;
+  private Freezing.@Nullable Moment freezing;
 
   /** What comes of it; on the window's thread, once nothing is going on any more. */
   interface Ends {

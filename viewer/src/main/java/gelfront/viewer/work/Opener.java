@@ -24,7 +24,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Opens meshes, cases and results by what they are. Slow: never on the window's thread. */
 public final class Opener {
@@ -47,12 +49,17 @@ public final class Opener {
       }
       String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
       if (name.equals("run.json") || name.equals("report.html")) {
-        return result(path.toAbsolutePath().getParent());
+        return result(folder(path));
       }
       return name.endsWith(".toml") ? aCase(path) : mesh(path, unit);
     } catch (IOException | RuntimeException | OutOfMemoryError e) {
       return new Opened.Nothing(path, words(e));
     }
+  }
+
+  /** That a file lies in. */
+  private static Path folder(Path file) {
+    return Objects.requireNonNull(file.toAbsolutePath().getParent());
   }
 
   private static String words(Throwable e) {
@@ -65,8 +72,8 @@ public final class Opener {
 
   private static Opened result(Path folder) throws IOException {
     StoredRun run = ResultFolder.read(folder);
-    Path beside = folder.toAbsolutePath().getParent();
-    return new Opened.AResult(folder, run, project(run, beside));
+    @Nullable Path beside = folder.toAbsolutePath().getParent();
+    return new Opened.AResult(folder, run, project(run, beside == null ? folder : beside));
   }
 
   /** A result's own case, if its mesh can be found from the folder beside it. */
@@ -89,7 +96,7 @@ public final class Opener {
     } catch (MeshException e) {
       return loaded.setup().part() instanceof PartShape.Meshes m
           ? broken(m.files().get(0), MeshFiles.read(m.files().get(0), m.unit()), e)
-          : new Opened.Nothing(file, e.getMessage());
+          : new Opened.Nothing(file, String.valueOf(e.getMessage()));
     }
   }
 
@@ -108,7 +115,7 @@ public final class Opener {
     }
     StarterGuess guess = StarterGuess.of(part.mesh());
     String text = guess.text(stem(file), file.getFileName().toString(), sized.unit());
-    Path folder = file.toAbsolutePath().getParent();
+    Path folder = folder(file);
     LoadedCase loaded = CaseFile.parse(stem(file) + ".toml", text, folder);
     List<String> notes = new ArrayList<>(part.repairs());
     notes.add("Guessed " + guess.words() + ": look it over.");
@@ -131,9 +138,10 @@ public final class Opener {
   }
 
   private static Opened broken(Path file, TriangleMesh mesh, MeshException e) {
-    List<String> why = new ArrayList<>(List.of(e.getMessage()));
+    String first = String.valueOf(e.getMessage());
+    List<String> why = new ArrayList<>(List.of(first));
     MeshCheck.inspect(mesh).reasons().stream()
-        .filter(r -> !e.getMessage().contains(r))
+        .filter(r -> !first.contains(r))
         .forEach(why::add);
     return new Opened.ABrokenMesh(file, mesh, why);
   }

@@ -21,6 +21,7 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /** The quick verdict after each change: the newest request wins, older ones are given up. */
 public final class Quick {
@@ -140,7 +141,8 @@ public final class Quick {
     if (e instanceof OutOfMemoryError) {
       return "too fine for the memory: choose a coarser level";
     }
-    boolean ours = e.getClass().getName().startsWith("gelfront.") && e.getMessage() != null;
-    return ours ? e.getMessage() : "a fault in the program: " + e;
+    @Nullable String message = e.getMessage();
+    boolean ours = e.getClass().getName().startsWith("gelfront.");
+    return ours && message != null ? message : "a fault in the program: " + e;
   }
 }

@@ -1,13 +1,14 @@
 package gelfront.viewer.work;
 
 import java.util.concurrent.Executor;
+import org.jspecify.annotations.Nullable;
 
 /** The quick verdict on the project that is open: asked anew after each change, kept for all. */
 final class QuickAnswers {
   private final Backgrounds threads;
   private final Executor ui;
   private final Runnable told;
-  private Quick quick;
+  private @Nullable Quick quick;
   private Quick.Verdict verdict = Quick.Verdict.WAITING;
 
   /**
@@ -29,18 +30,19 @@ final class QuickAnswers {
    *
    * @param project null: about none
    */
-  void about(Project project) {
+  void about(@Nullable Project project) {
     stop();
-    quick =
-        project == null
-            ? null
-            : new Quick(
-                project.now(),
-                project.part(),
-                threads.workers(),
-                threads.quick(),
-                ui,
-                this::answered);
+    quick = project == null ? null : of(project);
+  }
+
+  private Quick of(Project project) {
+    return new Quick(
+        project.now(),
+        project.part(),
+        threads.workers(),
+        threads.quick(),
+        ui,
+        this::answered);
   }
 
   private void answered(Quick.Verdict v) {
@@ -50,10 +52,13 @@ final class QuickAnswers {
 
   /** The case as it stands now; a part from other files is got to know first. */
   void ask(Project project) {
-    if (!quick.fits(project.now())) {
-      about(project);
+    Quick known = quick;
+    if (known == null || !known.fits(project.now())) {
+      stop();
+      known = of(project);
+      quick = known;
     }
-    quick.ask(project.now());
+    known.ask(project.now());
   }
 
   /** Gives up what is being calculated; longer work would only take turns with it. */

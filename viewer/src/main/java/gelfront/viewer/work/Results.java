@@ -2,6 +2,7 @@ package gelfront.viewer.work;
 
 import gelfront.result.StoredRun;
 import gelfront.setup.LoadedCase;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is there to be seen.
@@ -10,7 +11,7 @@ import gelfront.setup.LoadedCase;
  * @param caseText that it was calculated from
  * @param other beside it; null: none
  */
-record Results(StoredRun shown, String caseText, StoredRun other) {
+record Results(@Nullable StoredRun shown, String caseText, @Nullable StoredRun other) {
   static final Results NONE = new Results(null, "", null);
 
   Results with(StoredRun run, String text) {
@@ -20,7 +21,7 @@ record Results(StoredRun shown, String caseText, StoredRun other) {
   /**
    * @param run null: nothing beside it
    */
-  Results beside(StoredRun run) {
+  Results beside(@Nullable StoredRun run) {
     return new Results(shown, caseText, run);
   }
 

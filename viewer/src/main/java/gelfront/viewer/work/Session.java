@@ -9,10 +9,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is open, and all that can be done with it; knows neither windows nor pictures. For the
@@ -25,10 +27,10 @@ public final class Session {
   private final Strip strip = new Strip(() -> tell(What.MESSAGE));
   private final QuickAnswers quick;
   private final LongWork work;
-  private Opened opened;
-  private Project project;
+  private @Nullable Opened opened;
+  private @Nullable Project project;
   private Results results = Results.NONE;
-  private Help help;
+  private @Nullable Help help;
 
   /**
    * @param ui runs things on the window's thread
@@ -201,24 +203,25 @@ public final class Session {
    * @return what is wrong, in words; empty: done
    */
   public Optional<String> change(List<Change> changes) {
-    return attempt(() -> project.change(changes));
+    return attempt(p -> p.change(changes));
   }
 
   /** As above, within a drag: no step of its own. */
   public Optional<String> goOn(List<Change> changes) {
-    return attempt(() -> project.goOn(changes));
+    return attempt(p -> p.goOn(changes));
   }
 
   /** The case of a proposal. */
   public void become(LoadedCase proposed) {
-    attempt(() -> project.become(proposed));
+    attempt(p -> p.become(proposed));
   }
 
-  private Optional<String> attempt(Runnable step) {
-    if (project == null) {
+  private Optional<String> attempt(Consumer<Project> step) {
+    Project now = project;
+    if (now == null) {
       return Optional.of("nothing is open that could be changed");
     }
-    Optional<String> wrong = Edits.attempt(step);
+    Optional<String> wrong = Edits.attempt(() -> step.accept(now));
     if (wrong.isEmpty()) {
       changed();
     }
@@ -250,28 +253,24 @@ public final class Session {
    * @throws IOException if it can't be written; an older file is then as it was
    */
   public void save(Path file) throws IOException {
-    Edits.save(project, file);
+    Edits.save(Objects.requireNonNull(project, "nothing is open"), file);
     tell(What.CASE);
   }
 
   /** Calculates the case as it stands, at its own level. */
   public void check() {
-    if (idle()) {
-      work.check(project.now());
-    }
+    idle().ifPresent(p -> work.check(p.now()));
   }
 
   /** Asks what helps; goes on like a check, and is stopped like one. */
   public void ask(Asking asking) {
-    if (idle()) {
-      work.ask(project, asking);
-    }
+    idle().ifPresent(p -> work.ask(p, asking));
   }
 
-  /** Whether long work may begin; what it would only take turns with is given up. */
-  private boolean idle() {
-    boolean idle = project != null && checking().isEmpty();
-    if (idle) {
+  /** What long work may begin on; what it would only take turns with is given up. */
+  private Optional<Project> idle() {
+    Optional<Project> idle = project().filter(p -> checking().isEmpty());
+    if (idle.isPresent()) {
       quick.stop();
       say("");
     }
@@ -320,7 +319,7 @@ public final class Session {
   /**
    * @param run null: nothing beside it
    */
-  public void compareWith(StoredRun run) {
+  public void compareWith(@Nullable StoredRun run) {
     results = results.beside(run);
     tell(What.OTHER);
   }
