@@ -19,6 +19,7 @@ final class Gallery {
   private final Desk desk;
   private final Screenshots shots;
   private final Session session;
+
   @SuppressWarnings("NullAway.Init") // set by fill, before any use
   private Path folder;
 

@@ -54,7 +54,11 @@ public final class Doings implements ActionBar.Doing {
 
   private JFileChooser chooser(String title) {
     File where =
-        remembered.recent().stream().findFirst().map(Path::getParent).map(Path::toFile).orElse(null);
+        remembered.recent().stream()
+            .findFirst()
+            .map(Path::getParent)
+            .map(Path::toFile)
+            .orElse(null);
     JFileChooser chooser = new JFileChooser(where);
     chooser.setDialogTitle(title);
     return chooser;

@@ -140,9 +140,7 @@ public final class Opener {
   private static Opened broken(Path file, TriangleMesh mesh, MeshException e) {
     String first = String.valueOf(e.getMessage());
     List<String> why = new ArrayList<>(List.of(first));
-    MeshCheck.inspect(mesh).reasons().stream()
-        .filter(r -> !first.contains(r))
-        .forEach(why::add);
+    MeshCheck.inspect(mesh).reasons().stream().filter(r -> !first.contains(r)).forEach(why::add);
     return new Opened.ABrokenMesh(file, mesh, why);
   }
 

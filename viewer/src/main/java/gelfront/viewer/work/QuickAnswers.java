@@ -37,12 +37,7 @@ final class QuickAnswers {
 
   private Quick of(Project project) {
     return new Quick(
-        project.now(),
-        project.part(),
-        threads.workers(),
-        threads.quick(),
-        ui,
-        this::answered);
+        project.now(), project.part(), threads.workers(), threads.quick(), ui, this::answered);
   }
 
   private void answered(Quick.Verdict v) {
