@@ -98,7 +98,10 @@ public final class SectionStrength implements SkinStrength {
     }
 
     void update(double[] temperature, double[] given) {
-      double[] now = new double[sections.count()];
+      double[] now = spread(given);
+      if (Arrays.equals(now, before) && Arrays.stream(strained).allMatch(q -> q == 0)) {
+        return;
+      }
       skin.clear();
       for (int c = 0; c < given.length; c++) {
         if (sections.slice(c) >= 0) {
@@ -106,7 +109,6 @@ public final class SectionStrength implements SkinStrength {
           if (share > 0) {
             skin.add(c, share * volumes[c]);
           }
-          sections.spread(c, given[c], now);
         }
       }
       double[] stiff = sections.modulus(c -> temperature[c], volumes, plastisol.noFlow(), modulus);
@@ -119,11 +121,19 @@ public final class SectionStrength implements SkinStrength {
       }
     }
 
-    void lose(double[] given, double most, float[] lost) {
-      double[] air = new double[sections.count()];
+    /** m3 given by each section. */
+    private double[] spread(double[] given) {
+      double[] sum = new double[sections.count()];
       for (int c = 0; c < given.length; c++) {
-        sections.spread(c, given[c], air);
+        if (given[c] != 0) {
+          sections.spread(c, given[c], sum);
+        }
       }
+      return sum;
+    }
+
+    void lose(double[] given, double most, float[] lost) {
+      double[] air = spread(given);
       for (int s = 0; s < air.length; s++) {
         double wall = sections.perimeter(s) * sections.thickness();
         air[s] = wall > 0 ? Math.min(most, air[s] / wall / AIR) : 0;

@@ -2,6 +2,7 @@ package gelfront.feed;
 
 import gelfront.grid.Cavity;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * By how much suction rises in each region on the way from the mouth to one cavity.
@@ -19,23 +20,34 @@ final class Falls {
   private final Cavity cavity;
   private final Liquid liquid;
   private final Suction suction;
-  private final double[] draw;
   private final int[] rank = new int[WAY.length];
 
-  Falls(Cavity cavity, Liquid liquid, Suction suction, double[] draw) {
+  /** Faces between two regions. */
+  private final int[] borders;
+
+  Falls(Cavity cavity, Liquid liquid, Suction suction) {
     this.cavity = cavity;
     this.liquid = liquid;
     this.suction = suction;
-    this.draw = draw;
     for (int i = 0; i < WAY.length; i++) {
       rank[WAY[i].ordinal()] = i;
     }
+    CellFaces faces = liquid.faces;
+    byte[] region = cavity.region();
+    borders =
+        IntStream.range(0, faces.count())
+            .filter(f -> region[faces.a[f]] != region[faces.b[f]])
+            .toArray();
   }
 
-  /** Pa per region, in the order of {@link Cavity.Region}. */
-  double[] to(short[] owner, int number) {
+  /**
+   * Pa per region, in the order of {@link Cavity.Region}.
+   *
+   * @param draw m3/s per block
+   */
+  double[] to(short[] owner, int number, double[] draw) {
     double[] ends = ends(owner, number);
-    ends[WAY.length - 1] = part(owner, number);
+    ends[WAY.length - 1] = part(owner, number, draw);
     double[] fall = new double[WAY.length];
     double before = 0;
     for (int i = 0; i < WAY.length; i++) {
@@ -53,13 +65,13 @@ final class Falls {
     CellFaces faces = liquid.faces;
     int[] of = liquid.blocks().of;
     double[] q = suction.suction();
-    for (int f = 0; f < faces.count(); f++) {
+    for (int f : borders) {
       int a = faces.a[f];
       int b = faces.b[f];
       int from = rank[cavity.region()[a]];
       int to = rank[cavity.region()[b]];
       boolean open = of[a] >= 0 && of[b] >= 0 && q[of[a]] > 0 && q[of[b]] > 0;
-      if (from != to && open && onTheWay(owner[a], number) && onTheWay(owner[b], number)) {
+      if (open && onTheWay(owner[a], number) && onTheWay(owner[b], number)) {
         double face = faces.area(f);
         area[Math.min(from, to)] += face;
         sum[Math.min(from, to)] += face * 0.5 * (q[of[a]] + q[of[b]]);
@@ -73,7 +85,7 @@ final class Falls {
     return owner == 0 || owner == number;
   }
 
-  private double part(short[] owner, int number) {
+  private double part(short[] owner, int number, double[] draw) {
     double sum = 0;
     double comes = 0;
     int[] first = liquid.blocks().first;

@@ -10,8 +10,6 @@ import java.util.stream.IntStream;
 /**
  * The feeding flow, after each step of conduction.
  *
- * <pre>  S = beta (max(T0, Tnf) - max(T1, Tnf)) V m / dt</pre>
- *
  * <p>What a place contracts by is drawn through liquid joined to the mouth, or given by the skin;
  * the flow carries heat. Liquid that isn't joined is unfed. A cell that set in this step draws
  * through its joined neighbours. A cell that conduction heated draws nothing. Ends when no liquid
@@ -21,9 +19,6 @@ public final class Feeding {
   /** The flow's course is nearly settled after so many rounds; later steps have the last one's. */
   private static final int FIRST_ROUNDS = 3;
 
-  /** Share of what a place contracts by, unfed, from which on it counts as starved. */
-  private static final double HALF = 0.5;
-
   private final Cavity cavity;
   private final HeatCurves curves;
   private final FeedLaw law;
@@ -32,22 +27,19 @@ public final class Feeding {
   private final Liquid liquid;
   private final Mobility mobility;
   private final Suction suction;
+  private final Falls falls;
   private final SkinStrength skin;
   private final Course course = new Course();
   private final Carrier carrier;
+  private final Contraction contraction;
+  private final Coasting coasting = new Coasting();
   private final double[] volume;
-  private final double[] mass;
-  private final double[] demand;
-  private final double[] unfed;
-  private final float[] starved;
-  private final double[] shrinks;
   private final double surface;
   private final FeedSums sums = new FeedSums();
   private final FeedClock clock = new FeedClock();
   private double[] draw = {};
   private double[] bears = {};
   private boolean flowsNow;
-  private float now;
   private double ended = Double.POSITIVE_INFINITY;
 
   /** A skin that bears the law's suction everywhere. */
@@ -76,16 +68,12 @@ public final class Feeding {
     reach = new Reach(cavity);
     mobility = new Mobility(cavity);
     suction = new Suction(cavity);
+    falls = new Falls(cavity, liquid, suction);
     volume = cavity.volumes();
-    int n = volume.length;
-    mass = new double[n];
+    double[] mass = new double[volume.length];
     Arrays.fill(mass, 1);
     carrier = new Carrier(cavity, curves, volume, mass);
-    demand = new double[n];
-    unfed = new double[n];
-    starved = new float[n];
-    Arrays.fill(starved, Float.POSITIVE_INFINITY);
-    shrinks = new double[n];
+    contraction = new Contraction(law, volume, mass);
     surface = highestMouth(cavity, law);
   }
 
@@ -114,9 +102,9 @@ public final class Feeding {
    */
   public void step(ThermalState state, double from, Supply supply, double pressure, Runnable ask) {
     clock.start();
-    now = (float) (0.5 * (from + state.time));
+    contraction.over(state, from);
     advance(state, state.time - from, supply, pressure, ask);
-    sums.part(ofPart(demand), ofPart(unfed));
+    sums.part(ofPart(contraction.demand()), ofPart(contraction.unfed()));
     clock.lap(FeedClock.Stage.GATHER);
   }
 
@@ -124,38 +112,76 @@ public final class Feeding {
   public void topUp(ThermalState state) {
     carrier.fill(state, reservoir.empty(), curves.enthalpy(law.entering()));
     reservoir.fill();
+    coasting.stop();
   }
 
   private void advance(
       ThermalState state, double dt, Supply supply, double pressure, Runnable ask) {
-    contract(state, dt);
-    boolean[] joined = reach.find(state.temperature, law.noFlow(), reservoir.empty());
-    flowsNow = false;
-    boolean over = ended < Double.POSITIVE_INFINITY || !reach.part() || reservoir.dry();
-    if (over) {
+    boolean over = ended < Double.POSITIVE_INFINITY || reservoir.dry();
+    boolean coasts = !over && coast(state, supply, pressure);
+    flowsNow = coasts || (!over && solve(state, supply, pressure, ask));
+    if (!flowsNow) {
       ended = Math.min(ended, state.time);
-      for (int c = 0; c < shrinks.length; c++) {
-        lacks(c, 1, dt);
-      }
+      contraction.allLack();
       return;
+    }
+    book(dt);
+    clock.lap(FeedClock.Stage.GATHER);
+    supply(state, supply, dt);
+    clock.lap(FeedClock.Stage.CARRY);
+  }
+
+  /** Goes on with the flow there is, scaled to what is drawn now; false: that won't do. */
+  private boolean coast(ThermalState state, Supply supply, double pressure) {
+    double now = 0;
+    for (int c = 0; c < volume.length; c++) {
+      now += hopeless(c, state) ? 0 : contraction.rate()[c];
+    }
+    if (!coasting.goesOn(now, supply, pressure, reservoir.sunk())) {
+      return false;
+    }
+    double before = Arrays.stream(draw).sum();
+    for (int c = 0; c < volume.length; c++) {
+      if (hopeless(c, state)) {
+        contraction.withdraw(c);
+      }
+    }
+    suction.scale(now / before);
+    for (int b = 0; b < draw.length; b++) {
+      draw[b] *= now / before;
+    }
+    return true;
+  }
+
+  /** Contracts beyond the reach of any liquid: neither joined nor just set beside some. */
+  private boolean hopeless(int c, ThermalState state) {
+    return contraction.rate()[c] > 0
+        && !reach.joined()[c]
+        && (state.temperature[c] > law.noFlow()
+            || carrier.joinedNeighbours(reach.joined(), c) == 0);
+  }
+
+  /** False: no liquid of the part is joined. */
+  private boolean solve(ThermalState state, Supply supply, double pressure, Runnable ask) {
+    boolean[] joined = reach.find(state.temperature, law.noFlow(), reservoir.empty());
+    if (!reach.part()) {
+      return false;
     }
     clock.lap(FeedClock.Stage.GATHER);
     liquid.update(joined);
     clock.lap(FeedClock.Stage.BLOCKS);
     ask.run();
-    Blocks blocks = liquid.blocks();
-    gatherDraw(joined, state, dt, blocks);
-    gatherSkin(joined, skin.bears(state.temperature, unfed), blocks);
+    gatherDraw(joined, state);
+    gatherSkin(joined, skin.bears(state.temperature, contraction.unfed()));
     clock.lap(FeedClock.Stage.GATHER);
     boolean first = !course.known();
     for (int round = 0; round < (first ? FIRST_ROUNDS : 1); round++) {
       drive(state, joined, pressure, ask);
     }
-    flowsNow = true;
-    book(joined, dt, blocks);
-    clock.lap(FeedClock.Stage.GATHER);
-    supply(state, joined, supply, dt);
-    clock.lap(FeedClock.Stage.CARRY);
+    sums.solved(Math.max(mobility.iterations(), suction.iterations() / suction.passes()));
+    double drawn = Arrays.stream(draw).sum();
+    coasting.solved(drawn, suction.strain(), supply, pressure, reservoir.sunk());
+    return true;
   }
 
   private void drive(ThermalState state, boolean[] joined, double pressure, Runnable ask) {
@@ -171,12 +197,13 @@ public final class Feeding {
     clock.lap(FeedClock.Stage.MOBILITY);
   }
 
-  private void supply(ThermalState state, boolean[] joined, Supply supply, double dt) {
+  private void supply(ThermalState state, Supply supply, double dt) {
+    boolean[] joined = reach.joined();
     boolean outside = supply == Supply.FROM_OUTSIDE || !reservoir.finite();
     if (law.carriesHeat()) {
       OptionalDouble shot =
           outside ? OptionalDouble.of(curves.enthalpy(law.entering())) : OptionalDouble.empty();
-      carrier.carry(state, liquid, joined, suction, shrinks, draw, shot, dt);
+      carrier.carry(state, liquid, joined, suction, contraction.rate(), draw, shot, dt);
     }
     if (!outside) {
       double drawn = 0;
@@ -197,40 +224,27 @@ public final class Feeding {
     return sum;
   }
 
-  private void contract(ThermalState state, double dt) {
-    double[] t0 = state.previous;
-    double[] t1 = state.temperature;
-    double noFlow = law.noFlow();
-    for (int c = 0; c < shrinks.length; c++) {
-      double fall = Math.max(t0[c], noFlow) - Math.max(t1[c], noFlow);
-      double s = law.expansion() * fall * volume[c] * mass[c] / dt;
-      shrinks[c] = Math.max(0, s);
-      demand[c] += shrinks[c] * dt;
-    }
-  }
-
-  private void gatherDraw(boolean[] joined, ThermalState state, double dt, Blocks blocks) {
+  private void gatherDraw(boolean[] joined, ThermalState state) {
+    Blocks blocks = liquid.blocks();
+    double[] rate = contraction.rate();
     if (draw.length != blocks.count()) {
       draw = new double[blocks.count()];
     }
     Arrays.fill(draw, 0);
-    for (int c = 0; c < shrinks.length; c++) {
+    for (int c = 0; c < rate.length; c++) {
       if (joined[c]) {
-        draw[blocks.of[c]] += shrinks[c];
-      } else if (shrinks[c] > 0) {
-        int n = carrier.joinedNeighbours(joined, c);
-        if (n == 0 || state.temperature[c] > law.noFlow()) {
-          lacks(c, 1, dt);
-          shrinks[c] = 0;
-        } else {
-          spread(joined, blocks, c, shrinks[c] / n);
-        }
+        draw[blocks.of[c]] += rate[c];
+      } else if (hopeless(c, state)) {
+        contraction.withdraw(c);
+      } else if (rate[c] > 0) {
+        spread(joined, blocks, c, rate[c] / carrier.joinedNeighbours(joined, c));
       }
     }
   }
 
   /** A block's skin bears what its cells' does in the mean. */
-  private void gatherSkin(boolean[] joined, double[] perCell, Blocks blocks) {
+  private void gatherSkin(boolean[] joined, double[] perCell) {
+    Blocks blocks = liquid.blocks();
     bears = new double[blocks.count()];
     double[] v = new double[bears.length];
     for (int c = 0; c < perCell.length; c++) {
@@ -241,16 +255,6 @@ public final class Feeding {
     }
     for (int b = 0; b < v.length; b++) {
       bears[b] = v[b] > 0 ? bears[b] / v[b] : law.skinBears();
-    }
-  }
-
-  /** No liquid comes for a share of what a cell contracts by. */
-  private void lacks(int c, double share, double dt) {
-    unfed[c] += shrinks[c] * share * dt;
-    if (share < HALF) {
-      starved[c] = Float.POSITIVE_INFINITY;
-    } else if (shrinks[c] > 0) {
-      starved[c] = Math.min(starved[c], now);
     }
   }
 
@@ -283,7 +287,10 @@ public final class Feeding {
         .orElse(0);
   }
 
-  private void book(boolean[] joined, double dt, Blocks blocks) {
+  private void book(double dt) {
+    boolean[] joined = reach.joined();
+    Blocks blocks = liquid.blocks();
+    double[] rate = contraction.rate();
     double drawn = 0;
     double given = 0;
     double in = 0;
@@ -292,17 +299,16 @@ public final class Feeding {
       given += suction.given()[b];
       in += suction.entering(b);
     }
-    for (int c = 0; c < shrinks.length; c++) {
-      if (shrinks[c] > 0) {
+    for (int c = 0; c < rate.length; c++) {
+      if (rate[c] > 0) {
         double share =
             joined[c]
                 ? carrier.givenShare(suction, draw, blocks.of[c])
                 : besides(joined, c, blocks);
-        lacks(c, share, dt);
+        contraction.lacks(c, share);
       }
     }
     sums.step(drawn, given, in, dt);
-    sums.solved(Math.max(mobility.iterations(), suction.iterations() / suction.passes()));
   }
 
   private double besides(boolean[] joined, int c, Blocks blocks) {
@@ -320,12 +326,12 @@ public final class Feeding {
 
   /** m3 contracted by above no-flow, per cell, so far. */
   public double[] demand() {
-    return demand.clone();
+    return contraction.demand().clone();
   }
 
   /** m3 of that which no liquid came for, per cell, so far. */
   public double[] unfed() {
-    return unfed.clone();
+    return contraction.unfed().clone();
   }
 
   /** s at which the part lost its last joined liquid; +infinity: not yet. */
@@ -341,7 +347,7 @@ public final class Feeding {
 
   /** s since when less than half of what a place needs has come, per cell; +infinity: it is fed. */
   public float[] starved() {
-    return starved.clone();
+    return contraction.starved().clone();
   }
 
   /**
@@ -355,8 +361,8 @@ public final class Feeding {
     double[][] sum = new double[2][count + 1];
     for (int c = 0; c < owner.length; c++) {
       if (cavity.region()[c] == Cavity.Region.PART.ordinal()) {
-        sum[0][owner[c]] += demand[c];
-        sum[1][owner[c]] += unfed[c];
+        sum[0][owner[c]] += contraction.demand()[c];
+        sum[1][owner[c]] += contraction.unfed()[c];
       }
     }
     return sum;
@@ -369,9 +375,7 @@ public final class Feeding {
    * @param owner number of its cavity per cell of part and gates, 0 for what cavities share
    */
   public double[] spent(short[] owner, int number) {
-    return flowsNow
-        ? new Falls(cavity, liquid, suction, draw).to(owner, number)
-        : new double[Cavity.Region.values().length];
+    return flowsNow ? falls.to(owner, number, draw) : new double[Cavity.Region.values().length];
   }
 
   /** Cell of a cavity where the last step's suction was spent most, by volume; -1: none flowed. */

@@ -91,6 +91,11 @@ public final class Reservoir {
     Arrays.fill(empty, false);
   }
 
+  /** Cells that the free surface has passed. */
+  int sunk() {
+    return next;
+  }
+
   /** Metres that the free surface lies below the open end. */
   public double level() {
     return level;

@@ -228,6 +228,24 @@ public final class Suction {
     return q;
   }
 
+  /**
+   * Multiplies what flows; where the skin gives nothing, that solves for a multiple of the draw.
+   */
+  void scale(double by) {
+    for (int b = 0; b < q.length; b++) {
+      q[b] *= by;
+    }
+  }
+
+  /** Largest q over the q from which the skin gives, of any block; 0 where none has any. */
+  double strain() {
+    double most = 0;
+    for (int b = 0; b < q.length; b++) {
+      most = q[b] > 0 ? Math.max(most, q[b] / from[b]) : most;
+    }
+    return most;
+  }
+
   /** m3/s that the skin gives, per block; overwritten by the next solve. */
   double[] given() {
     return given;
