@@ -19,11 +19,14 @@ import java.util.function.IntPredicate;
  * <pre>
  *   dV = V (1 - exp(-beta dT)) per cell and interval from the cut-off on
  *   low bound:  T down to no-flow;  high bound: down to the skin's temperature (the gelled core
- *   goes on pulling: Turk and Svensek, Polymers 15 (2023) 2841)
+ *   goes on pulling: Turk and Svensek, Polymers 15 (2023) 2841), while its slice holds liquid
  *   share of slice s:  w_s ~ R_s^4 / t_s^3  over the slices where the pocket still flows
  *   e_s = integral of dV w_s / (A_s ds);  even share e_0 = integral of dV / V_part
  *   depth = integral of d(law)/de at the t_s of the moment, over e = max(0, e_s - e_0)
  * </pre>
+ *
+ * <p>Liquid is drawn along the part, gel isn't: a slice that has set through only grows smaller,
+ * and its contraction is not laid on the last slices that still flow.
  *
  * <p>t_s is the skin that {@link Skin} finds, on its thinnest side for the depth; its modulus is
  * the mean of what has set in the slice. What every slice has alike makes the part smaller, not
@@ -111,6 +114,9 @@ public final class SinkEstimate {
     private final OpenLonger openLonger = new OpenLonger();
     private double temperature;
 
+    /** m3 of gelled contraction in slices that held no liquid any more. */
+    private double setThrough;
+
     /** °C per cell of the pocket at the start of the interval. */
     private final float[] before;
 
@@ -157,7 +163,8 @@ public final class SinkEstimate {
       for (int g = 0; g < groups; g++) {
         dents.add(dent(g, lobes));
       }
-      return new Sink(low.volume(), high.volume() + late, temperature, dents, open, lobes);
+      return new Sink(
+          low.volume(), high.volume() + setThrough + late, temperature, dents, open, lobes);
     }
 
     /** Of a voxel. */
@@ -172,6 +179,9 @@ public final class SinkEstimate {
       }
       for (PocketSkin skin : skins) {
         skin.clear();
+      }
+      for (int i = 0; i < pocket.cells().length; i++) {
+        skins[group(i, middle)].add(pocket.cells()[i], volumes[pocket.cells()[i]], middle);
       }
       for (int i = 0; i < pocket.cells().length; i++) {
         contract(i, after[pocket.cells()[i]], middle);
@@ -211,9 +221,10 @@ public final class SinkEstimate {
       double set = v * -Math.expm1(-Math.max(0, gelled));
       double unfedNow = liquid * unfedShare[i];
       flows[g][0] += unfedNow;
-      flows[g][1] += unfedNow + set;
-      flows[g][2] += liquid + set;
-      skins[g].add(c, v, middle);
+      boolean pulls = sections.slice(c) >= 0 && skins[g].skin().isRound(sections.slice(c));
+      flows[g][1] += unfedNow + (pulls ? set : 0);
+      flows[g][2] += liquid + (pulls ? set : 0);
+      setThrough += pulls ? 0 : set;
     }
 
     private float unfedShare(int c, double atCutOff) {
