@@ -1,9 +1,9 @@
 package gelfront.calibrate;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.validation.Check;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -19,6 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * says that the data are those.
  */
 class FitTest {
+  private static final String NIST = "NIST Statistical Reference Datasets, from memory";
+
   record Set(
       String name,
       double[] x,
@@ -94,10 +96,11 @@ class FitTest {
   @MethodSource("sets")
   void certifiedParametersComeOutToSixDigits(Set s) {
     Fit fit = fit(s, s.y());
+    Check check = Check.of(s + ", parameters", NIST);
     for (int i = 0; i < s.certified().length; i++) {
-      double certified = s.certified()[i];
-      assertEquals(certified, fit.values()[i], 1e-6 * Math.abs(certified), "b" + (i + 1));
+      check.expected(s.certified()[i]).got(fit.values()[i]);
     }
+    check.within(1e-6);
   }
 
   /**
@@ -108,10 +111,11 @@ class FitTest {
   void certifiedDeviationsComeOut(Set s) {
     Fit fit = fit(s, s.y());
     double stretch = Math.sqrt(Fit.stretch(fit.residuals()));
+    Check check = Check.of(s + ", standard deviations", NIST);
     for (int i = 0; i < s.deviations().length; i++) {
-      double certified = s.deviations()[i];
-      assertEquals(certified, fit.errors()[i] / stretch, 1e-4 * certified, "b" + (i + 1));
+      check.expected(s.deviations()[i]).got(fit.errors()[i] / stretch);
     }
+    check.within(1e-4);
   }
 
   /** 90 % asked of 300 seeded repeats: 271 is expected, 256 to 284 within three deviations. */

@@ -3,6 +3,7 @@ package gelfront.doubt;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.validation.Check;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.Test;
  * </pre>
  */
 class VarianceSharesTest {
+  private static final String SOURCE = "Ishigami and Homma 1990, closed form";
+
   private static final double A = 7;
   private static final double B = 0.1;
   private static final double V1 = 0.5 * Math.pow(1 + B * Math.pow(Math.PI, 4) / 5, 2);
@@ -38,12 +41,16 @@ class VarianceSharesTest {
   void sharesOfIshigamisFunctionAreThoseOfTheClosedForm() {
     VarianceShares.Share[] s = shares(4096);
 
-    assertEquals(V1 / V, s[0].alone(), 0.01);
-    assertEquals(V2 / V, s[1].alone(), 0.01);
-    assertEquals(0, s[2].alone(), 0.01);
-    assertEquals((V1 + V13) / V, s[0].total(), 0.01);
-    assertEquals(V2 / V, s[1].total(), 0.01);
-    assertEquals(V13 / V, s[2].total(), 0.01);
+    Check alone = Check.of("each unknown's own share of the variance", SOURCE);
+    alone.expected(V1 / V).got(s[0].alone());
+    alone.expected(V2 / V).got(s[1].alone());
+    alone.expected(0).got(s[2].alone());
+    alone.within(0.01, 1);
+    Check total = Check.of("each unknown's total share of the variance", SOURCE);
+    total.expected((V1 + V13) / V).got(s[0].total());
+    total.expected(V2 / V).got(s[1].total());
+    total.expected(V13 / V).got(s[2].total());
+    total.within(0.01, 1);
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gelfront.mesh.Vec3;
+import gelfront.validation.Check;
 import java.io.IOException;
 import java.io.InputStream;
 import org.junit.jupiter.api.Test;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.Test;
  * more where the tubes are three times as wide. Every cell is a block of its own, but where told.
  */
 final class ContractionTest {
+  private static final String STOKES = "axisymmetric Stokes flow by FreeFem++, feeding-rod.json";
   private static final Vec3 ALONG_X = new Vec3(1, 0, 0);
   private static final Vec3 INCLINED = new Vec3(0.8, 0.48, 0.36);
 
@@ -58,13 +60,23 @@ final class ContractionTest {
     }
   }
 
+  private static Check check(double[] d, Vec3 along, String cells) {
+    String aslant = along.equals(ALONG_X) ? "" : ", aslant";
+    String land = "land " + d[0] + " x " + d[1] + " between " + d[2] + aslant + ", ";
+    return Check.of(land + cells + ": resistance over Poiseuille's", STOKES);
+  }
+
   private static void holds(
       double bore, double land, double wide, double dx, Vec3 along, double tolerance)
       throws IOException {
     Contraction c = of(bore, land, wide, dx, along);
     double want = stokes(bore, land, wide);
-    String what = bore + " x " + land + " between " + wide;
-    assertEquals(want, c.resistance(ROUNDS), tolerance * want, what);
+    String what =
+        "land " + bore + " x " + land + " between " + wide + (along.y() == 0 ? "" : ", aslant");
+    Check.of(what + ": resistance over Poiseuille's", STOKES)
+        .expected(want)
+        .got(c.resistance(ROUNDS))
+        .within(tolerance);
     assertTrue(c.mostIterations() <= 8, "iterations " + c.mostIterations());
   }
 
@@ -120,8 +132,7 @@ final class ContractionTest {
             new Contraction(1e-3 * d[0], 1e-3 * d[1], 1e-3 * d[2], 1e-3 * d[3], along, true);
         double want = stokes(d[0], d[1], d[2]);
         double tolerance = threeCells ? 1.2 * TENTH : TENTH;
-        String what = d[0] + " x " + d[1] + " between " + d[2] + " along " + along;
-        assertEquals(want, c.resistance(ROUNDS), tolerance * want, what);
+        check(d, along, "on blocks").expected(want).got(c.resistance(ROUNDS)).within(tolerance);
       }
     }
   }
@@ -134,8 +145,7 @@ final class ContractionTest {
         Contraction c =
             new Contraction(1e-3 * d[0], 1e-3 * d[1], 1e-3 * d[2], 1e-3 * d[3], 2, along, true);
         double want = stokes(d[0], d[1], d[2]);
-        String what = d[0] + " x " + d[1] + " between " + d[2] + " along " + along;
-        assertEquals(want, c.resistance(ROUNDS), TENTH * want, what);
+        check(d, along, "two sizes").expected(want).got(c.resistance(ROUNDS)).within(TENTH);
       }
     }
   }

@@ -1,10 +1,8 @@
 package gelfront.validation.feed;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import gelfront.grid.Cavity;
 import gelfront.material.ViscosityCurve;
+import gelfront.validation.Check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -23,22 +21,27 @@ final class DuctsTest {
 
   private static final double PER_CENT = 0.01;
 
+  private static final String SHAH = "Shah and London 1978, as remembered";
+
   @Test
   void circle() {
-    holds(0.0245436926 * Math.pow(D, 4), PER_CENT, dx -> Ducts.round(D / 2, dx));
+    holds("circle", 0.0245436926 * Math.pow(D, 4), PER_CENT, dx -> Ducts.round(D / 2, dx));
   }
 
   @Test
   void square() {
-    holds(0.03514425 * Math.pow(D, 4), PER_CENT, dx -> Ducts.cavity(rectangle(D), dx));
+    holds("square", 0.03514425 * Math.pow(D, 4), PER_CENT, dx -> Ducts.cavity(rectangle(D), dx));
   }
 
   @Test
   void rectangles() {
     double d4 = Math.pow(D, 4);
-    holds(2 * 0.05717042 * d4, PER_CENT, dx -> Ducts.cavity(rectangle(2 * D), dx));
-    holds(3 * 0.06582923 * d4, PER_CENT, dx -> Ducts.cavity(rectangle(3 * D), dx));
-    holds(4 * 0.07020324 * d4, PER_CENT, dx -> Ducts.cavity(rectangle(4 * D), dx));
+    holds(
+        "rectangle 2 : 1", 2 * 0.05717042 * d4, PER_CENT, dx -> Ducts.cavity(rectangle(2 * D), dx));
+    holds(
+        "rectangle 3 : 1", 3 * 0.06582923 * d4, PER_CENT, dx -> Ducts.cavity(rectangle(3 * D), dx));
+    holds(
+        "rectangle 4 : 1", 4 * 0.07020324 * d4, PER_CENT, dx -> Ducts.cavity(rectangle(4 * D), dx));
   }
 
   @Test
@@ -49,7 +52,11 @@ final class DuctsTest {
             new double[] {-side / 2, -D / 3},
             new double[] {side / 2, -D / 3},
             new double[] {0, 2 * D / 3});
-    holds(0.0054126588 * Math.pow(side, 4), PER_CENT, dx -> Ducts.cavity(corners, dx));
+    holds(
+        "equilateral triangle",
+        0.0054126588 * Math.pow(side, 4),
+        PER_CENT,
+        dx -> Ducts.cavity(corners, dx));
   }
 
   /** 16 cells across its diameter are 8 across its height. */
@@ -60,7 +67,11 @@ final class DuctsTest {
       double a = Math.PI * i / 256;
       corners.add(new double[] {D / 2 * Math.cos(a), D / 2 * Math.sin(a)});
     }
-    holds(0.07438920 * Math.pow(D / 2, 4), 2 * PER_CENT, dx -> Ducts.cavity(corners, dx));
+    holds(
+        "semicircle",
+        0.07438920 * Math.pow(D / 2, 4),
+        2 * PER_CENT,
+        dx -> Ducts.cavity(corners, dx));
   }
 
   private static List<double[]> rectangle(double wide) {
@@ -71,11 +82,13 @@ final class DuctsTest {
         new double[] {-wide / 2, D / 2});
   }
 
-  private static void holds(double exact, double tolerance, DoubleFunction<Cavity> duct) {
+  private static void holds(
+      String shape, double exact, double tolerance, DoubleFunction<Cavity> duct) {
+    Check check = Check.of("flow through a duct: " + shape + ", 16 across", SHAH);
     for (double shift : new double[] {0, ODD}) {
-      double q = Ducts.flow(duct.apply(D / (16 + shift)));
-      assertEquals(exact, q, tolerance * exact);
+      check.expected(exact).got(Ducts.flow(duct.apply(D / (16 + shift))));
     }
+    check.within(tolerance);
   }
 
   /** The mean over several placings: how a wall falls among the cells is noise of its own. */
@@ -85,7 +98,10 @@ final class DuctsTest {
     double coarse = error(exact, 10);
     double fine = error(exact, 30);
     double order = Math.log(coarse / fine) / Math.log(3);
-    assertEquals(2, order, 0.25, coarse + " and " + fine);
+    Check.of("square duct, order of the error in the spacing", SHAH)
+        .expected(2)
+        .got(order)
+        .within(0.125);
   }
 
   private static double error(double exact, int across) {
@@ -105,7 +121,10 @@ final class DuctsTest {
     ViscosityCurve one = new ViscosityCurve(new double[] {100}, new double[] {0});
     Cavity tube = Ducts.round(1.5 * open, 2 * open / 16);
     double q = Ducts.flow(tube, one, (y, z) -> 100 * (1 - Math.hypot(y, z) / open));
-    assertEquals(exact, q, PER_CENT * exact);
+    Check.of("tube left open in a set shell", "Hagen and Poiseuille")
+        .expected(exact)
+        .got(q)
+        .within(PER_CENT);
   }
 
   /**
@@ -119,10 +138,12 @@ final class DuctsTest {
     double radius = D / 2;
     double exact = Math.PI * Math.pow(radius, 4) / (4 * k * k) * (1 - (1 + k) * Math.exp(-k));
     ViscosityCurve curve = new ViscosityCurve(new double[] {100, 200}, new double[] {decades, 0});
-    double at8 = tube(radius, curve, 8) / exact - 1;
-    double at16 = tube(radius, curve, 16) / exact - 1;
-    assertTrue(Math.abs(at8) < 0.005, "8: " + at8);
-    assertTrue(Math.abs(at16) < 0.001, "16: " + at16);
+    String name = "tube, viscosity rising five decades to the wall, ";
+    String source = "closed integral in the test";
+    double at8 = tube(radius, curve, 8);
+    Check.of(name + "8 across", source).expected(exact).got(at8).within(0.005);
+    double at16 = tube(radius, curve, 16);
+    Check.of(name + "16 across", source).expected(exact).got(at16).within(0.001);
   }
 
   private static double tube(double radius, ViscosityCurve curve, int across) {

@@ -5,12 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gelfront.validation.Check;
 import java.io.IOException;
 import java.io.InputStream;
 import org.junit.jupiter.api.Test;
 
 /** The rod against feeding-rod.json: axisymmetric Stokes flow and heat. */
 final class FeedingRodTest {
+  private static final String STOKES = "axisymmetric Stokes flow and heat, feeding-rod.json";
   private static final double BALANCE = 1e-4;
 
   static JsonNode reference(double gate, double sprue, boolean heat) throws IOException {
@@ -32,9 +34,16 @@ final class FeedingRodTest {
     rod.run((state, from) -> {});
     JsonNode want = reference(gate, 10, heat);
     double unfed = want.get("unfed_percent").get("value").asDouble();
-    assertEquals(unfed, rod.percent(rod.feeding.unfed()), 0.1 * unfed, "unfed, gate " + gate);
+    String what = "rod fed through " + gate + " mm" + (heat ? "" : ", no heat carried");
+    Check.of(what + ": unfed, %", STOKES)
+        .expected(unfed)
+        .got(rod.percent(rod.feeding.unfed()))
+        .within(0.1);
     double demand = want.get("demand_percent").get("value").asDouble();
-    assertEquals(demand, rod.percent(rod.feeding.demand()), 0.02 * demand, "demand");
+    Check.of(what + ": demand, %", STOKES)
+        .expected(demand)
+        .got(rod.percent(rod.feeding.demand()))
+        .within(0.02);
     assertTrue(rod.feeding.sums().worstImbalance() <= BALANCE);
     assertTrue(rod.state.ledger.imbalance() < 1e-6);
     assertTrue(rod.feeding.sums().mostIterations() <= 40);

@@ -2,12 +2,14 @@ package gelfront.validation.feed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gelfront.validation.Check;
 import gelfront.validation.exact.Graetz;
 import gelfront.validation.exact.ShellInTube;
 import org.junit.jupiter.api.Test;
 
 /** How far hot liquid comes in a cooled tube before it freezes, and when the tube freezes shut. */
 final class FreezeOffTest {
+  private static final String ZERKLE = "Zerkle and Sunderland's steady shell";
   private static final double D = 8e-3;
   private static final double DX = 0.5e-3;
 
@@ -30,10 +32,13 @@ final class FreezeOffTest {
       CooledTube.Stream stream = tube.passive(RATE);
       tube.march(stream, 40, 0.003 * tube.unit());
       tube.march(stream, 60, 0.001 * tube.unit());
+      Check check =
+          Check.of("tube of " + 1e3 * diameter + " mm: length to theta, m", "Graetz's series");
       for (double theta : new double[] {0.7, 0.56, 0.4}) {
         double want = 4 * RATE * Graetz.freezing(theta) / (Math.PI * CooledTube.ALPHA);
-        assertEquals(want, lengthTo(tube, theta), 0.02 * want, diameter + " m to " + theta);
+        check.at(theta).expected(want).got(lengthTo(tube, theta));
       }
+      check.plot("theta of the centre", "m").within(0.02);
     }
   }
 
@@ -56,13 +61,15 @@ final class FreezeOffTest {
     DrawnTube drawn = drawn();
     drawn.march(60, 0.004 * drawn.tube.unit(), 1e9);
     drawn.march(40, 0.001 * drawn.tube.unit(), 1e9);
+    Check open = Check.of("steady shell in a tube, open radius over its own", ZERKLE);
     for (int slice : new int[] {10, 30, 50, 70, 85}) {
-      double want = SHELL.open(star((slice + 0.5) * drawn.tube.dx));
-      assertEquals(want, drawn.openRadius(slice) / (D / 2), 0.04 * want, "section " + slice);
+      double x = (slice + 0.5) * drawn.tube.dx;
+      open.at(1e3 * x).expected(SHELL.open(star(x))).got(drawn.openRadius(slice) / (D / 2));
     }
+    open.plot("mm", "r / R").within(0.04);
     double suction = drawn.suction();
     double want = unit(drawn.tube) * SHELL.suction(star(drawn.tube.length()));
-    assertEquals(want, suction, 0.1 * want);
+    Check.of("steady shell in a tube, suction, Pa", ZERKLE).expected(want).got(suction).within(0.1);
     drawn.march(20, 0.004 * drawn.tube.unit(), 1e9);
     drawn.march(20, 0.001 * drawn.tube.unit(), 1e9);
     assertEquals(suction, drawn.suction(), 0.01 * suction, "steady");

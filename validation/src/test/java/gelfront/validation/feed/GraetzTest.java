@@ -1,7 +1,6 @@
 package gelfront.validation.feed;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
+import gelfront.validation.Check;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -37,10 +36,15 @@ final class GraetzTest {
       {0.1, 0.189710, 0.34184}
     };
     double[] speeds = tube.speeds(RATE);
+    String source = "Graetz's series, eigenvalues computed for the project";
+    Check bulk = Check.of("liquid cooling along a tube, bulk", source);
+    Check centre = Check.of("liquid cooling along a tube, centre", source);
     for (double[] row : table) {
       double x = row[0] / 0.1 * LENGTH;
-      assertEquals(row[1], tube.mean(x, speeds), 0.01 * row[1], "bulk at " + row[0]);
-      assertEquals(row[2], tube.centre(x), 0.01 * row[2], "centre at " + row[0]);
+      bulk.at(row[0]).expected(row[1]).got(tube.mean(x, speeds));
+      centre.at(row[0]).expected(row[2]).got(tube.centre(x));
     }
+    bulk.plot("x*", "theta").within(0.01);
+    centre.plot("x*", "theta").within(0.01);
   }
 }

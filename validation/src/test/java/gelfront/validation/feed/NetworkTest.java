@@ -1,9 +1,9 @@
 package gelfront.validation.feed;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gelfront.validation.Check;
 import gelfront.validation.network.FeedDesign;
 import gelfront.validation.network.FeedNetwork;
 import gelfront.validation.network.Melt;
@@ -24,6 +24,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
  * goes to {@code target/network.md}, and that of the last time lies beside this module's data.
  */
 final class NetworkTest {
+  private static final String STOKES = "axisymmetric Stokes flow and heat, feeding-rod.json";
   private static final double MM = 1e-3;
 
   private static Melt melt() {
@@ -51,8 +52,9 @@ final class NetworkTest {
       FeedNetwork.Outcome o = network(Rod.design(rod[0] * MM, rod[1] * MM), true);
       double fed = want.get("fed_share").get("value").asDouble();
       double half = want.get("share_through_50_percent_s").get("value").asDouble();
-      assertEquals(fed, o.fedShare(), fed / 15, "fed share, gate " + rod[0] + " sprue " + rod[1]);
-      assertEquals(half, o.half(), half / 10, "half, gate " + rod[0] + " sprue " + rod[1]);
+      String what = "network, gate " + rod[0] + " sprue " + rod[1];
+      Check.of(what + ": fed share", STOKES).expected(fed).got(o.fedShare()).within(1 / 15.0);
+      Check.of(what + ": below half, s", STOKES).expected(half).got(o.half()).within(0.1);
     }
   }
 
@@ -62,8 +64,14 @@ final class NetworkTest {
     FeedNetwork.Outcome o = network(Rod.design(3 * MM, 10 * MM), false);
     double fed = want.get("fed_share").get("value").asDouble();
     double half = want.get("share_through_50_percent_s").get("value").asDouble();
-    assertEquals(fed, o.fedShare(), 0.05 * fed);
-    assertEquals(half, o.half(), 0.05 * half);
+    Check.of("network, no heat carried: fed share", STOKES)
+        .expected(fed)
+        .got(o.fedShare())
+        .within(0.05);
+    Check.of("network, no heat carried: below half, s", STOKES)
+        .expected(half)
+        .got(o.half())
+        .within(0.05);
   }
 
   private static Map<String, FeedDesign> designs() {
@@ -91,8 +99,15 @@ final class NetworkTest {
     FeedNetwork.Outcome o = network(design, true);
     Rod rod = new Rod(design, 0.5 * MM, true, true);
     rod.run((state, from) -> {});
-    assertEquals(o.fedShare(), fedShare(rod), 0.15 * o.fedShare());
-    assertEquals(o.half(), rod.shareFallsThrough(0.5), 0.15 * o.half());
+    String source = "network of cooled tubes";
+    Check.of("tool, rod with gate of 4 mm: fed share", source)
+        .expected(o.fedShare())
+        .got(fedShare(rod))
+        .within(0.15);
+    Check.of("tool, rod with gate of 4 mm: below half, s", source)
+        .expected(o.half())
+        .got(rod.shareFallsThrough(0.5))
+        .within(0.15);
   }
 
   private static double fedShare(Rod rod) {

@@ -8,26 +8,34 @@ import gelfront.fill.FillRecord;
 import gelfront.grid.Cavity;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
+import gelfront.validation.Check;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Air that a tube's closed end holds: p V stays what it was (Boyle's law). */
 final class DeadEndTest {
+  private static final String BOYLE = "Boyle's law";
   private static final double OUTSIDE = 101_325;
   private static final double LENGTH = 40e-3;
   private static final double R = 2.5e-3;
 
   @Test
   void liquidStopsWhereTheAirIsAsDenseAsThePlungerPresses() {
+    Check volume = Check.of("closed end, air's share of the room", BOYLE);
+    Check product = Check.of("closed end, p V of its air, J", BOYLE);
+    Check held = Check.of("closed end, the air's pressure, Pa", BOYLE);
     for (double pressure : new double[] {20e3, 100e3, 400e3}) {
       FillRecord r = Shots.shoot(tube(), Drive.pressure(pressure), 0);
       assertEquals(FillRecord.End.AIR_HOLDS, r.end());
       double left = OUTSIDE / (OUTSIDE + pressure);
       FillRecord.AirBody air = r.bodies().get(0);
-      assertEquals(left, air.volume() / r.room(), 0.01 * left);
-      assertEquals(OUTSIDE * r.room(), air.pressure() * air.volume(), 1e-9 * OUTSIDE * r.room());
-      assertEquals(OUTSIDE + pressure, air.pressure(), 0.01 * air.pressure());
+      volume.at(1e-3 * pressure).expected(left).got(air.volume() / r.room());
+      product.expected(OUTSIDE * r.room()).got(air.pressure() * air.volume());
+      held.expected(OUTSIDE + pressure).got(air.pressure());
     }
+    volume.plot("kPa", "share of air").within(0.01);
+    product.within(1e-9);
+    held.within(0.01);
   }
 
   /** The front slows down as the air gets denser: L L' = K (p - p0 x / (1 - x)), x = L / length. */
@@ -45,7 +53,10 @@ final class DeadEndTest {
       double drives = pressure - OUTSIDE * x / (1 - x);
       time += LENGTH * LENGTH * x * target / steps / (k * drives);
     }
-    assertEquals(1, TubeFillTest.timeAt(r, target * r.room()) / time, 0.03);
+    Check.of("closed end, time to 0.9 of the way, s", BOYLE + " and Poiseuille, integrated")
+        .expected(time)
+        .got(TubeFillTest.timeAt(r, target * r.room()))
+        .within(0.03);
   }
 
   @Test
@@ -71,7 +82,10 @@ final class DeadEndTest {
     double half = TubeFillTest.timeAt(r, 0.5 * r.room());
     double more = TubeFillTest.timeAt(r, 0.8 * r.room());
     double rate = 0.3 * r.room() / (more - half);
-    assertEquals(1, rate / (through * pressure), 0.05);
+    Check.of("narrow vent, rate that it lets in, m3/s", "conductance times pressure")
+        .expected(through * pressure)
+        .got(rate)
+        .within(0.05);
   }
 
   /** Both ends of a tube filled from its middle hold their own air. */

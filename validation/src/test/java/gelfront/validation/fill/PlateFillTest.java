@@ -1,12 +1,11 @@
 package gelfront.validation.fill;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import gelfront.fill.Drive;
 import gelfront.fill.FillRecord;
 import gelfront.grid.Cavity;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
+import gelfront.validation.Check;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -15,6 +14,8 @@ import org.junit.jupiter.api.Test;
  * Dynamics, section 4.8, from memory): mean speed h^2 / (12 eta) times the slope of the pressure.
  */
 final class PlateFillTest {
+  private static final String HELE_SHAW =
+      "creeping flow between plates, Batchelor 4.8, from memory";
   private static final double GAP = 2e-3;
   private static final double DX = GAP / 6.3;
 
@@ -34,10 +35,12 @@ final class PlateFillTest {
     FillRecord r = Shots.shoot(strip, Drive.pressure(10e3), Shots.OPEN);
     // Mean speed in a rectangle, 1 - 0.630 h / w (Shah and London, from memory).
     double squared = GAP * GAP / 6 * (1 - 0.630 * GAP / wide) * 10e3;
+    Check check = Check.of("strip between plates filled from its edge, s", HELE_SHAW);
     for (double share : new double[] {0.5, 0.75, 1}) {
       double exact = share * share * length * length / squared;
-      assertEquals(1, TubeFillTest.timeAt(r, share * r.room()) / exact, 0.02);
+      check.at(share).expected(exact).got(TubeFillTest.timeAt(r, share * r.room()));
     }
+    check.plot("share filled", "s").within(0.02);
   }
 
   /**
@@ -56,13 +59,22 @@ final class PlateFillTest {
             DX,
             Shots.mouth(top, new Vec3(1, 0, 0), inlet));
     FillRecord r = Shots.shoot(disc, new Drive(rate, 1e9), Shots.OPEN);
-    assertEquals(1, r.time() / (r.room() / rate), 0.002);
-    assertEquals(0, offRound(disc, r, rate), 0.5 * DX);
+    Check.of("disc filled at a given rate, s", "volume over rate")
+        .expected(r.room() / rate)
+        .got(r.time())
+        .within(0.002);
+    Check.of("disc's front, mean way off its circle, in cells", HELE_SHAW)
+        .expected(0)
+        .got(offRound(disc, r, rate) / DX)
+        .within(0.5, 1);
     double r1 = 5e-3;
     double r2 = 10e-3;
     double rise = 6 * rate / (Math.PI * Math.pow(GAP, 3)) * Math.log(r2 / r1);
     double found = pressureAt(r, r2, rate) - pressureAt(r, r1, rate);
-    assertEquals(1, found / rise, 0.03);
+    Check.of("disc between plates, pressure's rise, Pa", HELE_SHAW)
+        .expected(rise)
+        .got(found)
+        .within(0.03);
   }
 
   private static double pressureAt(FillRecord r, double radius, double rate) {

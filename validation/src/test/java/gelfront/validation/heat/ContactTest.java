@@ -1,9 +1,8 @@
 package gelfront.validation.heat;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import gelfront.grid.VoxelModel;
 import gelfront.mesh.Vec3;
+import gelfront.validation.Check;
 import gelfront.validation.exact.HalfSpaces;
 import gelfront.validation.exact.HalfSpaces.Body;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,14 +44,15 @@ class ContactTest {
     Bodies.Run run = Bodies.run(model, new Vec3(cell, 0, 0), Bodies.plain(), TIME);
 
     double span = Bodies.START - Bodies.AROUND;
+    String name = "plastisol on " + mould + ", contact " + conductance + " W/m2K, degC";
+    Check check = Check.of(name, "half-spaces, Carslaw and Jaeger ch. II");
     for (double t : new double[] {5, 15, 60}) {
-      double seen = run.watch().at(0, t);
-      assertEquals(exact.inFirst(cell, t), seen, 0.003 * span, mould + " at " + t + " s");
+      check.expected(exact.inFirst(cell, t)).got(run.watch().at(0, t));
     }
     for (int m : new int[] {0, 3, 12}) {
       double x = (m + 0.5) * width;
-      double is = run.state().mould[m];
-      assertEquals(exact.inSecond(x, run.state().time), is, 0.003 * span, mould + " " + m);
+      check.expected(exact.inSecond(x, run.state().time)).got(run.state().mould[m]);
     }
+    check.within(0.003, span);
   }
 }

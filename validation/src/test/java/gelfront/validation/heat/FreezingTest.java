@@ -1,10 +1,8 @@
 package gelfront.validation.heat;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import gelfront.material.HeatCurves;
 import gelfront.mesh.Vec3;
+import gelfront.validation.Check;
 import gelfront.validation.exact.FreezingRange;
 import gelfront.validation.exact.Neumann;
 import org.junit.jupiter.api.Test;
@@ -17,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * 102-103) and latent heat over a range (Carslaw and Jaeger ch. XI, Tien and Geiger).
  */
 class FreezingTest {
+  private static final String NEUMANN = "Neumann; Carslaw and Jaeger ch. XI, Crank pp. 102-103";
   private static final double WALL = 40;
   private static final double START = 165;
   private static final double TIME = 60;
@@ -57,8 +56,10 @@ class FreezingTest {
     double coarse = worst(curves, 0.4e-3, exact::temperature);
     double fine = worst(curves, 0.1e-3, exact::temperature);
 
-    assertTrue(coarse < 4e-4 * (START - WALL), "off by " + coarse + " K");
-    assertTrue(fine < 6e-5 * (START - WALL), "off by " + fine + " K");
+    String name = "setting over a range, latent " + latent + " J/m3, worst K, ";
+    String source = "Carslaw and Jaeger ch. XI, Tien and Geiger";
+    Check.of(name + "0.4 mm", source).expected(0).got(coarse).within(4e-4, START - WALL);
+    Check.of(name + "0.1 mm", source).expected(0).got(fine).within(6e-5, START - WALL);
   }
 
   @ParameterizedTest
@@ -68,7 +69,10 @@ class FreezingTest {
 
     double fine = worst(curves(latent, 109.5, 110.5), 0.1e-3, exact::temperature);
 
-    assertTrue(fine < share * (START - WALL), "off by " + fine + " K");
+    Check.of("sharp front, latent " + latent + " J/m3, worst K", NEUMANN)
+        .expected(0)
+        .got(fine)
+        .within(share, START - WALL);
   }
 
   /** Heat drawn out of the liquid by time t: k (Tm - Tw) / (erf lambda sqrt(pi alpha t)) summed. */
@@ -84,7 +88,10 @@ class FreezingTest {
 
     double heat = -run.state().ledger.plastisolGain() / (dx * dx);
 
-    assertEquals(2 * Bodies.K * slope * t, heat, 0.005 * heat);
+    Check.of("heat that a sharp front gives off, J/m2", NEUMANN)
+        .expected(2 * Bodies.K * slope * t)
+        .got(heat)
+        .within(0.005);
   }
 
   /** Ice on water: conductivity and heat capacity differ by phase; melting over 0.2 K. */
@@ -102,14 +109,19 @@ class FreezingTest {
     Bodies.Run run = Bodies.run(Column.held(160, 0.5e-3, -10), new Vec3(5.25e-3, 0, 0), h, 5, 3600);
 
     double t = run.state().time;
+    Check check = Check.of("ice growing into water, degC", NEUMANN);
     for (int i : new int[] {5, 10, 20, 30}) {
-      assertEquals(
-          exact.temperature((i + 0.5) * 0.5e-3, t), run.state().temperature[i], 0.15, "cell " + i);
+      double x = (i + 0.5) * 0.5e-3;
+      check.at(1e3 * x).expected(exact.temperature(x, t)).got(run.state().temperature[i]);
     }
+    check.plot("mm", "°C").within(0.01, 15);
     int front = 0;
     while (run.state().temperature[front] < 0) {
       front++;
     }
-    assertEquals(exact.front(t), front * 0.5e-3, 0.5e-3);
+    Check.of("ice growing into water, front, mm, to one cell", NEUMANN)
+        .expected(1e3 * exact.front(t))
+        .got(front * 0.5)
+        .within(1, 0.5);
   }
 }

@@ -1,7 +1,5 @@
 package gelfront.validation.heat;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
@@ -18,9 +16,11 @@ import gelfront.run.ShotRun;
 import gelfront.run.StepControl;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
+import gelfront.validation.Check;
 import gelfront.validation.exact.CoolingSeries;
 import gelfront.validation.exact.CoolingSeries.Shape;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,6 +32,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * 2500 W/m2 K.
  */
 class RandomBodiesTest {
+
+  private static final String SERIES = "series of Carslaw and Jaeger";
 
   /** 0.5 % is wanted. Seen: 0.25 % early to 0.53 % late, bars within 0.25 %. */
   private static final double CENTRE = 0.0055;
@@ -133,8 +135,19 @@ class RandomBodiesTest {
     }
     double mean = sum / exactSum;
 
-    assertEquals(centre, watch.crossing(0, level), CENTRE * centre);
-    assertEquals(0, mean, MEAN.get(body.shape()));
+    String what =
+        String.format(
+            Locale.ROOT,
+            "%s of %.0f mm, %.2f across, x %.2f",
+            body.shape() == Shape.BALL ? "ball" : "bar",
+            2e3 * body.radius(),
+            body.across(),
+            body.direction().x());
+    Check.of(what + ": its centre sets, s", SERIES)
+        .expected(centre)
+        .got(watch.crossing(0, level))
+        .within(CENTRE);
+    Check.of(what + ": mean over cells", SERIES).error(mean).within(MEAN.get(body.shape()));
   }
 
   /** Middle of what the cell stands for. */

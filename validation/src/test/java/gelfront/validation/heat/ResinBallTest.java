@@ -1,7 +1,5 @@
 package gelfront.validation.heat;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
@@ -18,6 +16,7 @@ import gelfront.run.StepControl;
 import gelfront.setup.Block;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
+import gelfront.validation.Check;
 import gelfront.validation.coupled.CoupledStepper;
 import gelfront.voxelize.CavityBuilder;
 import gelfront.voxelize.Labelled;
@@ -66,8 +65,13 @@ class ResinBallTest {
     new ShotRun(stepper, SHUT, Events.NONE, STEPS, List.of(watch))
         .run(state, 100, 1000, Progress.NONE);
 
-    assertEquals(CENTRE, watch.crossing(0, 105), SHARE * CENTRE);
-    assertEquals(HALF_WAY, watch.crossing(1, 105), SHARE * HALF_WAY);
+    String by = stepper.getClass().getSimpleName();
+    Check.of("ball in resin sets, centre and half way, s, " + by, "160 shells, resin_ball.py")
+        .expected(CENTRE)
+        .got(watch.crossing(0, 105))
+        .expected(HALF_WAY)
+        .got(watch.crossing(1, 105))
+        .within(SHARE);
   }
 
   @Test

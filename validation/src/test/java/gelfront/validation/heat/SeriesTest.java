@@ -1,12 +1,12 @@
 package gelfront.validation.heat;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import gelfront.grid.VoxelModel;
 import gelfront.mesh.Vec3;
+import gelfront.validation.Check;
 import gelfront.validation.exact.CoolingSeries;
 import gelfront.validation.exact.CoolingSeries.Shape;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * later). Bars and balls are voxelized, coupled and stepped as a part is; the slab is made by hand.
  */
 class SeriesTest {
+  private static final String SOURCE = "series of Carslaw and Jaeger, Incropera and DeWitt";
   private static final double RADIUS = 5e-3;
   private static final double UNIT = RADIUS * RADIUS / Bodies.ALPHA;
 
@@ -61,15 +62,22 @@ class SeriesTest {
 
     Watch watch = cool(shape, biot, 20);
 
+    String body = shape.name().toLowerCase(Locale.ROOT) + ", Biot number " + biot;
+    Check times = Check.of(body + ": the centre's times, s", SOURCE);
     for (double theta : List.of(0.5, 0.3)) {
       double exact = series.fourierAtCentre(theta) * UNIT;
-      assertEquals(exact, watch.crossing(0, Bodies.temperature(theta)), 0.005 * exact);
+      times.expected(exact).got(watch.crossing(0, Bodies.temperature(theta)));
     }
+    times.within(0.005);
+    Check centre = Check.of(body + ": the centre's theta", SOURCE);
+    Check mean = Check.of(body + ": the mean theta", SOURCE);
     double end = series.fourierAtCentre(0.25);
     for (double f = 0.1; f < end; f += 0.05) {
-      assertEquals(series.centre(f), Bodies.theta(watch.at(0, f * UNIT)), 0.003, "Fo " + f);
-      assertEquals(series.mean(f), Bodies.theta(watch.mean(f * UNIT)), 0.003, "Fo " + f);
+      centre.at(f).expected(series.centre(f)).got(Bodies.theta(watch.at(0, f * UNIT)));
+      mean.expected(series.mean(f)).got(Bodies.theta(watch.mean(f * UNIT)));
     }
+    centre.plot("Fourier number", "theta").within(0.003, 1);
+    mean.within(0.003, 1);
   }
 
   /**
@@ -84,10 +92,14 @@ class SeriesTest {
     double coarse = cool(shape, 80, 10).crossing(0, Bodies.temperature(0.3)) - exact;
     double fine = cool(shape, 80, 30).crossing(0, Bodies.temperature(0.3)) - exact;
 
-    assertEquals(0, coarse / exact, 0.0035);
-    assertEquals(0, fine / exact, 0.0015);
+    String body = shape.name().toLowerCase(Locale.ROOT) + ", the centre's time to theta 0.3";
+    Check.of(body + ", 10 across", SOURCE).error(coarse / exact).within(0.0035);
+    Check.of(body + ", 30 across", SOURCE).error(fine / exact).within(0.0015);
     if (shape == Shape.SLAB) {
-      assertEquals(2, Math.log(Math.abs(coarse / fine)) / Math.log(3), 0.2);
+      Check.of(body + ", order in the voxel", SOURCE)
+          .expected(2)
+          .got(Math.log(Math.abs(coarse / fine)) / Math.log(3))
+          .within(0.1);
     }
   }
 }

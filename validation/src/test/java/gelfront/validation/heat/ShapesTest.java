@@ -3,6 +3,7 @@ package gelfront.validation.heat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gelfront.mesh.Vec3;
+import gelfront.validation.Check;
 import gelfront.validation.exact.EqualSetting;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,8 +38,15 @@ class ShapesTest {
     double ofBall =
         Bodies.cool(Bodies.ball(ball / 2, ball / 20, film(ball)), end).crossing(0, level);
 
-    assertEquals(bar, ofPlate, 0.005 * bar);
-    assertEquals(bar, ofBall, 0.005 * bar);
+    String source = "series of Carslaw and Jaeger";
+    Check.of("a plate that sets with a bar, theta " + theta, source)
+        .expected(bar)
+        .got(ofPlate)
+        .within(0.005);
+    Check.of("a ball that sets with a bar, theta " + theta, source)
+        .expected(bar)
+        .got(ofBall)
+        .within(0.005);
   }
 
   @Test
@@ -65,6 +73,9 @@ class ShapesTest {
     double small = Bodies.cool(Bodies.ball(3e-3, 0.3e-3, 1000), end).crossing(0, level);
     double large = Bodies.cool(Bodies.ball(6e-3, 0.6e-3, 500), end).crossing(0, level);
 
-    assertEquals(4.000, large / small, 0.002 * 4);
+    Check.of("twice the size takes four times as long", "Fourier and Biot numbers")
+        .expected(4)
+        .got(large / small)
+        .within(0.002);
   }
 }

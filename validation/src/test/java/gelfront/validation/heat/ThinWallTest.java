@@ -1,12 +1,11 @@
 package gelfront.validation.heat;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import gelfront.base.Workers;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.SplitStepper;
 import gelfront.material.MaterialTable;
 import gelfront.mesh.Vec3;
+import gelfront.validation.Check;
 import gelfront.validation.exact.LayeredPlate;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * alone: steps are short. Walls lie anywhere between voxel middles, whatever the mould is made of.
  */
 class ThinWallTest {
+  private static final String SERIES = "series of layered plates";
   private static final double THICK = 6e-3;
   private static final double SHARE = 0.01;
 
@@ -31,7 +31,7 @@ class ThinWallTest {
   }
 
   /** Times at which a place in the plastisol has cooled to 140, 125 and 100 °C. */
-  private static void agree(Plate plate, double voxel, double share) {
+  private static void agree(Check check, Plate plate, double voxel, double share) {
     LayeredPlate exact = plate.exact();
     VoxelModel model = plate.model(voxel);
     double[] levels = {140, 125, 100};
@@ -50,7 +50,7 @@ class ThinWallTest {
 
     for (double t : levels) {
       double wanted = exact.crossing(1, share * THICK, t, 0.5, 1000);
-      assertEquals(wanted, watch.crossing(0, t), SHARE * wanted, share + ", " + t + " °C");
+      check.expected(wanted).got(watch.crossing(0, t));
     }
   }
 
@@ -77,9 +77,19 @@ class ThinWallTest {
           aluminium-6061, 2.3, 15, 500, 0.27
           """)
   void fine(String material, double wallMm, double otherMm, double film, double voxelMm) {
+    String name =
+        "wall of "
+            + wallMm
+            + " mm "
+            + material
+            + " to "
+            + film
+            + " W/m2K, fine: times to 140, 125, 100 degC";
+    Check check = Check.of(name, SERIES);
     for (double share : new double[] {0.25, 0.5, 0.75}) {
-      agree(plate(material, wallMm, otherMm, film), 1e-3 * voxelMm, share);
+      agree(check, plate(material, wallMm, otherMm, film), 1e-3 * voxelMm, share);
     }
+    check.within(SHARE);
   }
 
   /** In the middle, at the normal level's half millimetre and about it: 10 to 13 voxels across. */
@@ -97,6 +107,16 @@ class ThinWallTest {
           aluminium-6061, 2.3, 15, 500, 0.45
           """)
   void normal(String material, double wallMm, double otherMm, double film, double voxelMm) {
-    agree(plate(material, wallMm, otherMm, film), 1e-3 * voxelMm, 0.5);
+    String name =
+        "wall of "
+            + wallMm
+            + " mm "
+            + material
+            + " to "
+            + film
+            + " W/m2K, normal: times to 140, 125, 100 degC";
+    Check check = Check.of(name, SERIES);
+    agree(check, plate(material, wallMm, otherMm, film), 1e-3 * voxelMm, 0.5);
+    check.within(SHARE);
   }
 }

@@ -3,6 +3,7 @@ package gelfront.validation.network;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.validation.Check;
 import gelfront.validation.exact.Graetz;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,10 @@ final class TubesTest {
     Rings rings = rings(WATERY);
     Stream stream = new Stream(rings, WATERY, RADIUS);
     double exact = Math.PI * Math.pow(RADIUS, 4) / 8;
-    assertEquals(exact, stream.mobility, 1e-3 * exact);
+    Check.of("network's tube, mobility", "Hagen and Poiseuille")
+        .expected(exact)
+        .got(stream.mobility)
+        .within(1e-3);
     double half = Arrays.stream(stream.share).limit(Rings.COUNT / 2).sum();
     assertEquals(1 - 0.75 * 0.75, half, 1e-3, "within half the radius");
   }
@@ -38,7 +42,10 @@ final class TubesTest {
       rings.t[i] = 200 - 100 * Math.pow((i + 0.5) / Rings.COUNT, 2);
     }
     double exact = Math.PI * Math.pow(RADIUS, 4) / (4 * k * k) * (1 - (1 + k) * Math.exp(-k));
-    assertEquals(exact, new Stream(rings, melt, RADIUS).mobility, 0.01 * exact);
+    Check.of("network's tube, viscosity rising five decades", "closed integral in the test")
+        .expected(exact)
+        .got(new Stream(rings, melt, RADIUS).mobility)
+        .within(0.01);
   }
 
   /** 80 slices of a tube at a fixed rate until nothing changes, to x* = 0.08. */
@@ -60,6 +67,8 @@ final class TubesTest {
         carry.into(tube[i], stream, rate, none, 0.3);
       }
     }
+    Check cooled = Check.of("network's tube cooling, bulk", "Graetz's series");
+    Check middle = Check.of("network's tube cooling, centre", "Graetz's series");
     for (int i : new int[] {19, 39, 59, 79}) {
       double x = 0.08 * (i + 0.5) / n;
       Stream stream = new Stream(tube[i], WATERY, RADIUS);
@@ -67,9 +76,11 @@ final class TubesTest {
       for (int k = 0; k < Rings.COUNT; k++) {
         bulk += stream.share[k] * (tube[i].t[k] - 30) / 135;
       }
-      assertEquals(Graetz.bulk(x), bulk, 0.02, "bulk at " + x);
-      assertEquals(Graetz.centre(x), (tube[i].t[0] - 30) / 135, 0.02, "centre at " + x);
+      cooled.at(x).expected(Graetz.bulk(x)).got(bulk);
+      middle.at(x).expected(Graetz.centre(x)).got((tube[i].t[0] - 30) / 135);
     }
+    cooled.plot("x*", "theta").within(0.02, 1);
+    middle.plot("x*", "theta").within(0.02, 1);
   }
 
   @Test

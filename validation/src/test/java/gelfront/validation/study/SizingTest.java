@@ -1,7 +1,5 @@
 package gelfront.validation.study;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.RunStore;
@@ -14,6 +12,7 @@ import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
 import gelfront.study.Job;
 import gelfront.study.Study;
+import gelfront.validation.Check;
 import gelfront.validation.exact.EqualSetting;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,6 +31,7 @@ import org.junit.jupiter.api.Test;
  * early leaves less than that, so that its answer is smaller.
  */
 final class SizingTest {
+  private static final String SOURCE = "equal setting, series of Carslaw and Jaeger";
   private static final double THETA = 0.5;
   private static final double THIN = 2.2e-3;
 
@@ -105,7 +105,10 @@ final class SizingTest {
 
     double gate = sized(load("[\"0 mm\", \"0 mm\", \"0 mm\"]", "[-1, 0, 0]"), bar, d);
 
-    assertEquals(1, gate / d, 0.01);
+    Check.of("gate that sets with a bar, over its diameter", SOURCE)
+        .expected(1)
+        .got(gate / d)
+        .within(0.01);
   }
 
   @Test
@@ -116,7 +119,10 @@ final class SizingTest {
 
     double gate = sized(load("[\"0 mm\", \"0 mm\", \"8 mm\"]", "[0, 0, 1]"), ball, wanted * d);
 
-    assertEquals(wanted, gate / d, 0.01 * wanted);
+    Check.of("gate that sets with a ball, over its diameter", SOURCE)
+        .expected(wanted)
+        .got(gate / d)
+        .within(0.01);
   }
 
   @Test
@@ -127,6 +133,9 @@ final class SizingTest {
 
     double gate = sized(load("[\"0 mm\", \"0 mm\", \"8 mm\"]", "[0, 0, 1]"), plate, wanted * t);
 
-    assertEquals(wanted, gate / t, 0.015 * wanted);
+    Check.of("gate that sets with a plate, over its thickness", SOURCE)
+        .expected(wanted)
+        .got(gate / t)
+        .within(0.015);
   }
 }
