@@ -56,11 +56,12 @@ final class Gallery {
     Thread.sleep(1500);
     Screenshots.write(shots.take(), folder.resolve("3-freezing.png"));
     for (Mode m : Mode.values()) {
-      if (m.ofAResult()) {
+      if (m.ofAResult() && m != Mode.FILL) {
         take("4-wait", m);
       }
     }
     compared();
+    filling();
     step(() -> session.ask(Help::remedies));
     take("6-helps");
     step(() -> desk.dark(true));
@@ -77,6 +78,17 @@ final class Gallery {
         });
     take("5-two-designs");
     step(() -> session.compareWith(null));
+  }
+
+  /** The shot itself, and how it is told from dents. */
+  private void filling()
+      throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
+    step(
+        () -> {
+          session.change(List.of(new Change.Set("fill.on", "true")));
+          session.check();
+        });
+    take("4-wait", Mode.FILL);
   }
 
   private void take(String name, Mode mode)

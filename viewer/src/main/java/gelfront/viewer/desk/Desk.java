@@ -1,5 +1,6 @@
 package gelfront.viewer.desk;
 
+import gelfront.finding.Filled;
 import gelfront.finding.Pocket;
 import gelfront.setup.Case;
 import gelfront.viewer.model.Look;
@@ -63,7 +64,7 @@ public final class Desk {
     doings = new Doings(session, stage, remembered, this);
     hand = new PartHand(session, gaze, remembered::units, strip::read);
     setup = new SetupPane(session, hand::adds);
-    findings = new FindingsPane(session, this::goTo);
+    findings = new FindingsPane(session, this::goTo, this::goTo);
     help = new HelpPane(session);
     curves = new CurvePane(gaze);
     curves.show(null);
@@ -77,7 +78,7 @@ public final class Desk {
     session.watch(this::follow);
     new PictureControls(gaze, hand).listenTo(stage.canvas());
     units(remembered.units());
-    modes.allow(false, false);
+    modes.allow(false, false, false);
     gaze.change(l -> l);
   }
 
@@ -194,7 +195,7 @@ public final class Desk {
     double visible =
         session.project().map(p -> p.now().setup()).map(Case::visibleDent).orElse(0.2e-3);
     visible = session.result().map(r -> r.findings().visibleDepth()).orElse(visible);
-    legend.show(l, gaze.scale(), visible);
+    legend.show(l, gaze.end(), visible);
     if (l.mode() != shown && session.opened().isPresent()) {
       boolean other = l.mode().ofAResult() != shown.ofAResult();
       shown = l.mode();
@@ -216,7 +217,7 @@ public final class Desk {
       }
       case RESULT -> {
         shown = shown.ofAResult() ? shown : Mode.OPEN;
-        modes.allow(session.project().isPresent(), true);
+        modes.allow(session.project().isPresent(), true, filled());
         hand.follow();
         if (session.other().isPresent()) {
           scenes.compared();
@@ -253,7 +254,7 @@ public final class Desk {
     boolean result = session.result().isPresent();
     ((CardLayout) side.getLayout()).show(side, "work");
     shown = result ? Mode.OPEN : Mode.SETUP;
-    modes.allow(session.project().isPresent() || !result, result);
+    modes.allow(session.project().isPresent() || !result, result, filled());
     hand.follow();
     setup.ask(question());
     setup.follow();
@@ -287,6 +288,16 @@ public final class Desk {
     var at = p.centre().times(1e3);
     gaze.choose(Mode.POCKETS);
     gaze.change(l -> l.choosing(p.number()).with(l.orbit().lookingAt(at).zoomed(0.7)));
+  }
+
+  private void goTo(Filled.TrappedAir a) {
+    var at = a.place().times(1e3);
+    gaze.choose(Mode.FILL);
+    gaze.change(l -> l.choosing(-a.number()).with(l.orbit().lookingAt(at).zoomed(0.7)));
+  }
+
+  private boolean filled() {
+    return session.result().map(r -> r.fields().filled()).orElse(false);
   }
 
   /** Opens a file, as if it had been dropped on the window. */

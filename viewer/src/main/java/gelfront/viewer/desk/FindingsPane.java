@@ -1,6 +1,7 @@
 package gelfront.viewer.desk;
 
 import gelfront.base.Quantities;
+import gelfront.finding.Filled;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.viewer.model.Colours;
@@ -27,15 +28,18 @@ final class FindingsPane extends JPanel {
   private static final long serialVersionUID = 1;
   private final transient Session session;
   private final transient Consumer<Pocket> chosen;
+  private final transient Consumer<Filled.TrappedAir> air;
   private final JPanel column = new Column(null);
 
   /**
    * @param chosen is told the pocket that the user picks
+   * @param air is told the trapped air that the user picks
    */
-  FindingsPane(Session session, Consumer<Pocket> chosen) {
+  FindingsPane(Session session, Consumer<Pocket> chosen, Consumer<Filled.TrappedAir> air) {
     super(new BorderLayout());
     this.session = session;
     this.chosen = chosen;
+    this.air = air;
     JScrollPane scroll = new JScrollPane(column);
     scroll.setBorder(null);
     scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
@@ -103,6 +107,11 @@ final class FindingsPane extends JPanel {
     }
     f.pockets().forEach(p -> pockets.add(pocket(p)));
     column.add(pockets);
+    if (f.filled().calculated()) {
+      JPanel shot = card(f.filled().mayNotFill() ? Colours.OPEN_EDGE : 0x8A939B);
+      ShotCard.fill(shot, f.filled(), air);
+      column.add(shot);
+    }
     column.add(section("How it went", List.of(f.explanation())));
   }
 

@@ -23,6 +23,7 @@ final class Gaze {
   private final double fieldOfView;
   private Look look;
   private double scale = 1;
+  private double shot = 1;
   private Optional<Plane> plane = Optional.empty();
 
   /**
@@ -41,6 +42,16 @@ final class Gaze {
   /** s at the end of the time scale. */
   double scale() {
     return scale;
+  }
+
+  /** The same of what is looked at: of the shot itself, or of the freezing. */
+  double end() {
+    return look.mode() == Mode.FILL ? shot : scale;
+  }
+
+  /** s at the end of the shot's own time scale. */
+  void shotTo(double end) {
+    shot = Math.max(1e-3, end);
   }
 
   double fieldOfView() {
@@ -63,8 +74,8 @@ final class Gaze {
 
   /** Another view; only those of the inside are cut open by themselves. */
   void choose(Mode mode) {
-    boolean inside = mode == Mode.OPEN || mode == Mode.CELLS;
-    boolean was = look.mode() == Mode.OPEN || look.mode() == Mode.CELLS;
+    boolean inside = mode.inside();
+    boolean was = look.mode().inside();
     if (was) {
       plane = look.plane();
     }

@@ -9,6 +9,7 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.util.List;
 import java.util.Objects;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
@@ -53,12 +54,15 @@ final class LegendPane extends JPanel {
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     boolean times = look.mode().showsTimes();
-    heads(g, times ? "Sets after" : "Dent", times ? "seconds" : "mm deep");
+    String first = look.mode() == Mode.FILL ? "Comes after" : times ? "Sets after" : "Dent";
+    heads(g, first, times ? "seconds" : "mm deep");
     ramp(g, times ? Colours.times() : Colours.dents());
     double max = times ? end : 1e3 * Colours.DEEPEST * visible;
     ticks(g, max);
-    if (look.mode() == Mode.OPEN && !Double.isNaN(look.time())) {
-      keys(g);
+    if (look.mode() == Mode.FILL) {
+      keys(g, Colours.AIR, List.of("no liquid yet", "air that", "stays"));
+    } else if (hasKeys()) {
+      keys(g, Colours.LIQUID, List.of("still liquid", "liquid, but", "cut off"));
     }
     g.dispose();
   }
@@ -78,8 +82,12 @@ final class LegendPane extends JPanel {
   }
 
   private int height() {
-    boolean keys = shown().mode() == Mode.OPEN && !Double.isNaN(shown().time());
-    return Math.max(1, getHeight() - TOP - 20 - (keys ? KEYS : 0));
+    return Math.max(1, getHeight() - TOP - 20 - (hasKeys() ? KEYS : 0));
+  }
+
+  private boolean hasKeys() {
+    boolean played = shown().mode() == Mode.OPEN && !Double.isNaN(shown().time());
+    return played || shown().mode() == Mode.FILL;
   }
 
   private int row(double share) {
@@ -114,9 +122,12 @@ final class LegendPane extends JPanel {
     }
   }
 
-  private void keys(Graphics2D g) {
+  /**
+   * @param words of the plain colour, one line, and of the hatched one, two
+   */
+  private void keys(Graphics2D g, int plain, List<String> words) {
     int y = getHeight() - KEYS + 10;
-    g.setColor(new Color(Colours.LIQUID));
+    g.setColor(new Color(plain));
     g.fillRect(LEFT, y, BAR, 16);
     g.fillRect(LEFT, y + 34, BAR, 16);
     g.setColor(new Color(Colours.SHUT));
@@ -124,8 +135,8 @@ final class LegendPane extends JPanel {
       g.fillRect(LEFT + x, y + 34, 4, 16);
     }
     g.setColor(UIManager.getColor("Label.foreground"));
-    g.drawString("still liquid", LEFT + BAR + 8, y + 13);
-    g.drawString("liquid, but", LEFT + BAR + 8, y + 40);
-    g.drawString("cut off", LEFT + BAR + 8, y + 55);
+    g.drawString(words.get(0), LEFT + BAR + 8, y + 13);
+    g.drawString(words.get(1), LEFT + BAR + 8, y + 40);
+    g.drawString(words.get(2), LEFT + BAR + 8, y + 55);
   }
 }

@@ -30,7 +30,7 @@ final class ModeBar extends JPanel {
   private boolean following;
 
   ModeBar(Gaze gaze) {
-    super(new FlowLayout(FlowLayout.LEFT, 6, 5));
+    super(new FlowLayout(FlowLayout.LEFT, 4, 5));
     this.gaze = gaze;
     ButtonGroup group = new ButtonGroup();
     for (Mode m : Mode.values()) {
@@ -49,7 +49,7 @@ final class ModeBar extends JPanel {
     axis.setToolTipText("Which way the cut lies");
     place.setName("place");
     place.setToolTipText("Where the part is cut");
-    place.setPreferredSize(new Dimension(110, place.getPreferredSize().height));
+    place.setPreferredSize(new Dimension(80, place.getPreferredSize().height));
     open.addActionListener(e -> cut());
     axis.addActionListener(e -> turned());
     place.addChangeListener(e -> moved());
@@ -59,9 +59,16 @@ final class ModeBar extends JPanel {
     gaze.watch(this::follow);
   }
 
-  /** Which views there are to choose from. */
-  void allow(boolean setup, boolean result) {
+  /**
+   * Which views there are to choose from.
+   *
+   * @param filled whether the shot itself was calculated
+   */
+  void allow(boolean setup, boolean result, boolean filled) {
     modes.forEach((m, b) -> b.setEnabled(m.ofAResult() ? result : setup));
+    JToggleButton filling = Entries.of(modes, Mode.FILL);
+    filling.setVisible(filled);
+    filling.setEnabled(filled);
   }
 
   void choose(Mode m) {

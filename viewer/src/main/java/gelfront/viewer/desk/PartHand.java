@@ -166,11 +166,15 @@ final class PartHand implements PictureControls.Hand {
     gaze.change(now -> now.marking(place));
     read.accept(
         place
-            .flatMap(p -> new FieldProbe(run.fields()).at(p.times(1e-3)).map(r -> says(p, r)))
+            .flatMap(p -> new FieldProbe(run.fields()).at(p.times(1e-3)).map(r -> says(p, r, run)))
             .orElse(" "));
   }
 
-  private String says(Vec3 p, FieldProbe.Reading r) {
+  private String says(Vec3 p, FieldProbe.Reading r, StoredRun run) {
+    String came = gaze.now().mode() == Mode.FILL ? Reading.came(run.fields(), p) : "";
+    if (!came.isEmpty()) {
+      return Quantities.say("(%.1f, %.1f, %.1f) mm: ", p.x(), p.y(), p.z()) + came;
+    }
     double t = gaze.now().time();
     String at =
         Double.isNaN(t) || r.times().length == 0

@@ -9,6 +9,7 @@ import gelfront.viewer.model.Extent;
 import gelfront.viewer.model.Mode;
 import gelfront.viewer.model.ResultShown;
 import gelfront.viewer.model.SetupShown;
+import gelfront.viewer.model.ShotShown;
 import gelfront.viewer.model.SkinMesh;
 import gelfront.viewer.scene.Stage;
 import gelfront.viewer.work.Opened;
@@ -84,6 +85,10 @@ final class Scenes {
   void result(boolean afresh) {
     StoredRun run = session.result().orElseThrow();
     ResultShown shown = one();
+    gaze.shotTo(shotEnd());
+    if (gaze.now().mode() == Mode.FILL && !shown.filled()) {
+      gaze.choose(Mode.OPEN);
+    }
     if (afresh || live || gaze.now().mode() == Mode.SETUP) {
       live = false;
       double from = run.findings().pockets().stream().findFirst().map(Pocket::cutOff).orElse(0.0);
@@ -133,18 +138,20 @@ final class Scenes {
       return;
     }
     gaze.scaleTo(end());
+    gaze.shotTo(shotEnd());
     if (live) {
       live = false;
       gaze.change(l -> l.atTime(Double.NaN));
     }
     stage.show(one());
-    stage.compare(new ResultShown(session.other().get(), end(), "Kept: " + said(session.other())));
+    stage.compare(
+        new ResultShown(session.other().get(), end(), shotEnd(), "Kept: " + said(session.other())));
     gaze.goHome();
   }
 
   private ResultShown one() {
     String title = session.other().isEmpty() ? "" : "This one: " + said(session.result());
-    return new ResultShown(session.result().orElseThrow(), end(), title);
+    return new ResultShown(session.result().orElseThrow(), end(), shotEnd(), title);
   }
 
   /** The deepest dent, in words short enough for half of a picture. */
@@ -163,6 +170,11 @@ final class Scenes {
   private double end() {
     double one = session.result().map(Scenes::latest).orElse(1.0);
     return Math.max(one, session.other().map(Scenes::latest).orElse(0.0));
+  }
+
+  private double shotEnd() {
+    double one = session.result().map(r -> ShotShown.end(r.fields())).orElse(0.0);
+    return Math.max(one, session.other().map(r -> ShotShown.end(r.fields())).orElse(0.0));
   }
 
   private static double latest(StoredRun run) {

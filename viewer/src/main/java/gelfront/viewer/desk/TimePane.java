@@ -35,7 +35,7 @@ final class TimePane extends JPanel {
   TimePane(Gaze gaze) {
     super(new BorderLayout(10, 0));
     this.gaze = gaze;
-    play = Ui.button("play", "Play", "Plays the freezing from the shot on (space)", this::play);
+    play = Ui.button("play", "Play", "Plays it from the start (space)", this::play);
     timer = new Timer(TICK_MS, e -> tick());
     Ui.padded(this, 6, 10, 6, 10);
     slider.setName("late");
@@ -55,7 +55,7 @@ final class TimePane extends JPanel {
   }
 
   private LateSlider steps() {
-    return new LateSlider(gaze.scale());
+    return new LateSlider(gaze.end());
   }
 
   private void moved() {
@@ -64,13 +64,14 @@ final class TimePane extends JPanel {
         l ->
             switch (l.mode()) {
               case CELLS -> l.hidingBefore(steps().from(at));
+              case FILL -> l.shotAt(at == LateSlider.STEPS ? Double.NaN : steps().from(at));
               case DENTS -> l.exaggerated(MOST_TIMES * at / LateSlider.STEPS);
               default -> l.atTime(at == LateSlider.STEPS ? Double.NaN : steps().from(at));
             });
   }
 
   private void follow(Look l) {
-    boolean plays = l.mode() == Mode.OPEN || l.mode() == Mode.CELLS;
+    boolean plays = l.mode().inside();
     boolean used = plays || l.mode() == Mode.DENTS;
     following = true;
     slider.setEnabled(used);
@@ -78,6 +79,7 @@ final class TimePane extends JPanel {
     slider.setValue(
         switch (l.mode()) {
           case CELLS -> steps().stepAt(l.from());
+          case FILL -> Double.isNaN(l.shot()) ? LateSlider.STEPS : steps().stepAt(l.shot());
           case DENTS -> (int) Math.round(LateSlider.STEPS * l.exaggeration() / MOST_TIMES);
           default -> Double.isNaN(l.time()) ? LateSlider.STEPS : steps().stepAt(l.time());
         });
@@ -94,6 +96,10 @@ final class TimePane extends JPanel {
               ? Quantities.say("Shown: still soft after %.1f s", l.from())
               : "All cells are shown";
       case DENTS -> Quantities.say("Dents %.1f times as deep", l.exaggeration());
+      case FILL ->
+          Double.isNaN(l.shot())
+              ? "All of the shot: slide back to see it come"
+              : Quantities.say("%.2f s into the shot", l.shot());
       case OPEN ->
           Double.isNaN(l.time())
               ? "All set: slide back to see it freeze"

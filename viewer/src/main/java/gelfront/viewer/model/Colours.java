@@ -12,6 +12,9 @@ public final class Colours {
   /** Stripes on liquid that has been cut off. */
   public static final int SHUT = 0x4A1030;
 
+  /** What the shot hasn't come to. */
+  public static final int AIR = 0xDCE6F0;
+
   /** The part before anything is known of it. */
   public static final int PART = 0xC9CDC4;
 

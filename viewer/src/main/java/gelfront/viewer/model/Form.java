@@ -144,6 +144,11 @@ public final class Form {
 
   private static List<FormField> shot() {
     return List.of(
+        FormField.choice(
+            "fill.on",
+            "Calculate filling",
+            c -> List.of("no", "yes"),
+            c -> c.setup().fill().on() ? "yes" : "no"),
         temperature("shot.temperature", "Temperature", 155, 180, c -> c.shot().temperature()),
         FormField.quantity(
             "shot.hold_time",

@@ -119,6 +119,9 @@ public record FormField(
     if (key.endsWith(".shape")) {
       return shaped(typed, loaded);
     }
+    if (key.equals("fill.on")) {
+      return List.of(new Change.Set(key, Boolean.toString(typed.equals("yes"))));
+    }
     if (isChoice()) {
       return List.of(Change.word(key, typed));
     }

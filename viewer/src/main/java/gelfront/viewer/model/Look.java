@@ -10,9 +10,10 @@ import java.util.Optional;
  * @param orbit from where
  * @param plane where it is cut open; absent: whole
  * @param time s at which the freezing stands; NaN: all of it at once, by set times
+ * @param shot s at which the shot itself stands in {@link Mode#FILL}; NaN: all of it at once
  * @param from s; cells that set earlier are hidden in {@link Mode#CELLS}
  * @param exaggeration times that dents are drawn as deep
- * @param pocket number of the chosen pocket, 0 for none
+ * @param pocket number of the chosen pocket, 0 for none; below 0: that of the chosen trapped air
  * @param mark mm, the place that is read; absent: none
  */
 public record Look(
@@ -20,6 +21,7 @@ public record Look(
     Orbit orbit,
     Optional<Plane> plane,
     double time,
+    double shot,
     double from,
     double exaggeration,
     int pocket,
@@ -27,38 +29,43 @@ public record Look(
 
   /** The set-up of a part of that size. */
   public static Look at(Orbit orbit) {
-    return new Look(Mode.SETUP, orbit, Optional.empty(), Double.NaN, 0, 5, 0, Optional.empty());
+    return new Look(
+        Mode.SETUP, orbit, Optional.empty(), Double.NaN, Double.NaN, 0, 5, 0, Optional.empty());
   }
 
   public Look with(Mode other) {
-    return new Look(other, orbit, plane, time, from, exaggeration, pocket, mark);
+    return new Look(other, orbit, plane, time, shot, from, exaggeration, pocket, mark);
   }
 
   public Look with(Orbit other) {
-    return new Look(mode, other, plane, time, from, exaggeration, pocket, mark);
+    return new Look(mode, other, plane, time, shot, from, exaggeration, pocket, mark);
   }
 
   public Look cut(Optional<Plane> other) {
-    return new Look(mode, orbit, other, time, from, exaggeration, pocket, mark);
+    return new Look(mode, orbit, other, time, shot, from, exaggeration, pocket, mark);
   }
 
   public Look atTime(double seconds) {
-    return new Look(mode, orbit, plane, seconds, from, exaggeration, pocket, mark);
+    return new Look(mode, orbit, plane, seconds, shot, from, exaggeration, pocket, mark);
+  }
+
+  public Look shotAt(double seconds) {
+    return new Look(mode, orbit, plane, time, seconds, from, exaggeration, pocket, mark);
   }
 
   public Look hidingBefore(double seconds) {
-    return new Look(mode, orbit, plane, time, seconds, exaggeration, pocket, mark);
+    return new Look(mode, orbit, plane, time, shot, seconds, exaggeration, pocket, mark);
   }
 
   public Look exaggerated(double times) {
-    return new Look(mode, orbit, plane, time, from, times, pocket, mark);
+    return new Look(mode, orbit, plane, time, shot, from, times, pocket, mark);
   }
 
   public Look choosing(int number) {
-    return new Look(mode, orbit, plane, time, from, exaggeration, number, mark);
+    return new Look(mode, orbit, plane, time, shot, from, exaggeration, number, mark);
   }
 
   public Look marking(Optional<Vec3> place) {
-    return new Look(mode, orbit, plane, time, from, exaggeration, pocket, place);
+    return new Look(mode, orbit, plane, time, shot, from, exaggeration, pocket, place);
   }
 }

@@ -8,7 +8,10 @@ public enum Mode {
   CELLS("Late cells", "every cell by the time it sets; the slider hides what has set before"),
   SKIN("Thick spots", "the outside, coloured by the latest time met on the way straight in"),
   POCKETS("Pockets", "what was still liquid when it was cut off, numbered as in the report"),
-  DENTS("Dents", "your own mesh as it comes out, dents as deep as the slider says");
+  DENTS("Dents", "your own mesh as it comes out, dents as deep as the slider says"),
+  FILL(
+      "Filling",
+      "when the hot liquid comes to each place; trapped air by letter, apart from dents");
 
   private final String label;
   private final String meaning;
@@ -33,8 +36,13 @@ public enum Mode {
     return this != SETUP;
   }
 
-  /** Whether its colours are set times. */
+  /** Whether it shows the inside, and so is cut open by itself. */
+  public boolean inside() {
+    return this == OPEN || this == CELLS || this == FILL;
+  }
+
+  /** Whether its colours are times. */
   public boolean showsTimes() {
-    return this == OPEN || this == CELLS || this == SKIN;
+    return this == OPEN || this == CELLS || this == SKIN || this == FILL;
   }
 }

@@ -1,8 +1,11 @@
 package gelfront.viewer.model;
 
+import gelfront.base.Quantities;
 import gelfront.mesh.Vec3;
 import gelfront.result.FieldProbe;
+import gelfront.result.Fields;
 import gelfront.result.StoredRun;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** Which place of a result a line of sight means. */
@@ -29,6 +32,22 @@ public final class Reading {
             .filter(p -> probe.at(p.times(1e-3)).isPresent());
     double deep = 1.5e3 * run.fields().spacing();
     return onCut.or(() -> skin.map(h -> h.place().minus(h.outward().times(deep))));
+  }
+
+  /** When the shot came to a place, in words; empty where that isn't known. */
+  public static String came(Fields f, Vec3 mm) {
+    Vec3 p = mm.times(1e-3).minus(f.origin()).times(1 / f.spacing());
+    int i = (int) Math.floor(p.x());
+    int j = (int) Math.floor(p.y());
+    int k = (int) Math.floor(p.z());
+    int c = Arrays.binarySearch(f.cells(), i + f.nx() * (j + f.ny() * k));
+    if (!f.filled() || c < 0) {
+      return "";
+    }
+    return Float.isInfinite(f.reached()[c])
+        ? "the shot never comes here"
+        : Quantities.say(
+            "the shot comes after %.2f s, %.0f °C hot", f.reached()[c], f.arrival()[c]);
   }
 
   /** Linear between times; the nearest end beyond them. */

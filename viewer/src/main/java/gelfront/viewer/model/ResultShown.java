@@ -18,6 +18,7 @@ public final class ResultShown {
   private final Extent extent;
   private final double latest;
   private final double scale;
+  private final double shotScale;
   private final String title;
   private @Nullable CellGrid grid;
 
@@ -26,15 +27,17 @@ public final class ResultShown {
    * @throws IllegalArgumentException if no cell is in it
    */
   public ResultShown(StoredRun run, double scale) {
-    this(run, scale, "");
+    this(run, scale, 0, "");
   }
 
   /**
    * As above, with words at its head.
    *
+   * @param shotScale s at the end of the shot's own time scale, at least
    * @param title which of two it is; empty: there is one alone
    */
-  public ResultShown(StoredRun run, double scale, String title) {
+  public ResultShown(StoredRun run, double scale, double shotScale, String title) {
+    this.shotScale = shotScale;
     this.title = title;
     this.run = run;
     this.extent = Extent.of(run.fields());
@@ -70,6 +73,16 @@ public final class ResultShown {
       grid = CellGrid.of(run.fields(), scale, VolumeTexels.MOST, false, 3);
     }
     return grid;
+  }
+
+  /** Whether the shot itself was calculated. */
+  public boolean filled() {
+    return run.fields().filled();
+  }
+
+  /** The shot itself, where it was calculated. */
+  public ShotShown shot() {
+    return ShotShown.of(run.fields(), shotScale);
   }
 
   public VolumeTexels texels() {

@@ -56,13 +56,16 @@ final class Paints {
     return m;
   }
 
-  Material cap(Texture volume, Texture palette, VolumeTexels v) {
+  /**
+   * @param later colour of what hasn't come to its time, 0xRRGGBB
+   */
+  Material cap(Texture volume, Texture palette, VolumeTexels v, int later) {
     Material m = new Material(assets, FOLDER + "Cap.j3md");
     m.setTexture("Volume", volume);
     m.setTexture("Palette", palette);
     m.setVector3("Low", Meshes.vector(v.low()));
     m.setVector3("Size", Meshes.vector(v.size()));
-    m.setColor("Liquid", colour(Colours.LIQUID, 1));
+    m.setColor("Liquid", colour(later, 1));
     m.setColor("Shut", colour(Colours.SHUT, 1));
     m.getAdditionalRenderState().setFaceCullMode(FaceCullMode.Off);
     return m;

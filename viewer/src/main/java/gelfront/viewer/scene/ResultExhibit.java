@@ -2,25 +2,24 @@ package gelfront.viewer.scene;
 
 import com.jme3.asset.AssetManager;
 import com.jme3.material.Material;
-import com.jme3.math.Quaternion;
-import com.jme3.math.Vector3f;
 import com.jme3.math.Vector4f;
 import com.jme3.renderer.queue.RenderQueue.Bucket;
 import com.jme3.scene.Geometry;
 import com.jme3.scene.Mesh;
 import com.jme3.scene.Node;
 import com.jme3.scene.Spatial.CullHint;
-import com.jme3.scene.shape.Quad;
 import com.jme3.texture.Texture;
+import gelfront.finding.Filled;
 import gelfront.finding.Pocket;
 import gelfront.mesh.Vec3;
 import gelfront.viewer.model.CellFaces;
 import gelfront.viewer.model.Colours;
 import gelfront.viewer.model.Extent;
+import gelfront.viewer.model.Letters;
 import gelfront.viewer.model.Look;
 import gelfront.viewer.model.Mode;
-import gelfront.viewer.model.Plane;
 import gelfront.viewer.model.ResultShown;
+import gelfront.viewer.model.ShotShown;
 import gelfront.viewer.model.SkinMesh;
 import gelfront.viewer.model.VolumeTexels;
 import java.util.ArrayList;
@@ -47,6 +46,8 @@ final class ResultExhibit implements Exhibit {
   private final Node pockets = new Node("pockets");
   private final Node dents = new Node("dents");
   private final Node cut = new Node("cut");
+  private final Node shot = new Node("shot");
+  private final Node shotCut = new Node("shot cut");
   private final Set<Mode> begun = EnumSet.noneOf(Mode.class);
 
   /** Views that can be seen. */
@@ -64,22 +65,26 @@ final class ResultExhibit implements Exhibit {
   private Material blockPaint;
 
   @SuppressWarnings("NullAway.Init")
-  private Material capPaint;
-
-  @SuppressWarnings("NullAway.Init")
   private Material dentPaint;
 
   @SuppressWarnings("NullAway.Init")
-  private Geometry cap;
+  private Material shotPaint;
+
+  @SuppressWarnings("NullAway.Init")
+  private CutFace cap;
+
+  @SuppressWarnings("NullAway.Init")
+  private CutFace shotCap;
 
   private @Nullable SkinMesh fine;
+  private double shotEnd = 1;
   private final List<Material> cutOpen = new CopyOnWriteArrayList<>();
 
   ResultExhibit(ResultShown shown, AssetManager assets) {
     this.shown = shown;
     this.paints = new Paints(assets);
     this.axes = new Axes(shown.extent());
-    for (Node n : List.of(skin, outline, blocks, spots, pockets, dents, cut)) {
+    for (Node n : List.of(skin, outline, blocks, spots, pockets, dents, cut, shot, shotCut)) {
       n.setCullHint(CullHint.Always);
     }
   }
@@ -96,11 +101,11 @@ final class ResultExhibit implements Exhibit {
 
   @Override
   public void prepare(Look look) {
-    Mode mode = look.mode().ofAResult() ? look.mode() : Mode.OPEN;
+    Mode mode = mode(look);
     if (!begun.add(mode)) {
       return;
     }
-    if (capPaint == null) {
+    if (cap == null) {
       frame();
     }
     switch (mode) {
@@ -108,6 +113,7 @@ final class ResultExhibit implements Exhibit {
       case SKIN -> spots();
       case POCKETS -> bodies();
       case DENTS -> dents();
+      case FILL -> shot();
       default -> {}
     }
     ready.add(mode);
@@ -120,11 +126,8 @@ final class ResultExhibit implements Exhibit {
   /** What all views share: outline and cut face. */
   private void frame() {
     VolumeTexels v = shown.texels();
-    capPaint = paints.cap(Paints.volume(v), times, v);
-    float reach = (float) (2.2 * shown.extent().radius());
-    cap = new Geometry("cap", new Quad(reach, reach));
-    cap.setMaterial(capPaint);
-    put(cut, cap);
+    cap = new CutFace(paints, times, v, shown.extent(), Colours.LIQUID);
+    put(cut, cap.geometry());
     Mesh surface = Meshes.skin(shown.surface());
     put(skin, made("surface", surface, openable(paints.skin(Colours.PART))));
     Geometry glass = made("outline", surface, paints.glass());
@@ -170,6 +173,17 @@ final class ResultExhibit implements Exhibit {
     put(dents, made("dents", Meshes.skin(fine(), share, deep), dentPaint));
   }
 
+  private void shot() {
+    ShotShown s = shown.shot();
+    VolumeTexels v = VolumeTexels.of(s.grid(), s.scale());
+    shotCap = new CutFace(paints, times, v, shown.extent(), Colours.AIR);
+    put(shotCut, shotCap.geometry());
+    float[] share = fine().corners(s.onSkin(shown.run().dents().mesh()));
+    shotPaint = openable(paints.skin(Colours.AIR, times));
+    put(shot, made("shot", Meshes.skin(fine(), share, new float[share.length]), shotPaint));
+    shotEnd = s.scale();
+  }
+
   private void bodies() {
     shown
         .pockets()
@@ -196,7 +210,7 @@ final class ResultExhibit implements Exhibit {
 
   @Override
   public void apply(Look look, Labels labels) {
-    Mode mode = look.mode().ofAResult() ? look.mode() : Mode.OPEN;
+    Mode mode = mode(look);
     if (!ready.contains(mode)) {
       return;
     }
@@ -209,10 +223,16 @@ final class ResultExhibit implements Exhibit {
     see(spots, mode == Mode.SKIN);
     see(pockets, mode == Mode.POCKETS);
     see(dents, mode == Mode.DENTS);
-    see(cut, look.plane().isPresent() && mode != Mode.POCKETS && mode != Mode.DENTS);
-    look.plane().ifPresent(this::place);
-    capPaint.setFloat("Time", mode == Mode.OPEN ? share(look.time()) : -1);
-    capPaint.setFloat("From", mode == Mode.CELLS ? (float) (look.from() / shown.scale()) : -1);
+    boolean open = look.plane().isPresent();
+    see(cut, open && mode.showsTimes() && mode != Mode.FILL);
+    see(shot, mode == Mode.FILL);
+    see(shotCut, open && mode == Mode.FILL);
+    look.plane().ifPresent(cap::place);
+    cap.time(mode == Mode.OPEN ? share(look.time()) : -1);
+    cap.from(mode == Mode.CELLS ? look.from() / shown.scale() : -1);
+    if (mode == Mode.FILL) {
+      fillTo(look);
+    }
     if (mode == Mode.CELLS) {
       hideBefore((float) (look.from() / shown.scale()));
     }
@@ -222,12 +242,26 @@ final class ResultExhibit implements Exhibit {
     label(look, labels);
   }
 
+  /** What never comes is air at the end, too. */
+  private void fillTo(Look look) {
+    double at = Double.isNaN(look.shot()) ? 1 : look.shot() / shotEnd;
+    double share = Math.min(at, ShotShown.never());
+    look.plane().ifPresent(shotCap::place);
+    shotCap.time(share);
+    shotPaint.setFloat("Time", (float) share);
+  }
+
+  private Mode mode(Look look) {
+    boolean can = look.mode() == Mode.FILL ? shown.filled() : look.mode().ofAResult();
+    return can ? look.mode() : Mode.OPEN;
+  }
+
   private void attach() {
     for (Runnable r = pending.poll(); r != null; r = pending.poll()) {
       r.run();
     }
     if (node.getQuantity() == 0) {
-      for (Node n : List.of(skin, outline, blocks, spots, pockets, dents, cut)) {
+      for (Node n : List.of(skin, outline, blocks, spots, pockets, dents, cut, shot, shotCut)) {
         node.attachChild(n);
       }
       node.attachChild(made("axes", axes.mesh(), paints.plain(0xFFFFFF)));
@@ -251,38 +285,38 @@ final class ResultExhibit implements Exhibit {
     }
   }
 
-  /** The cut face is one large square; the texture says where plastisol is on it. */
-  private void place(Plane p) {
-    Vec3 middle = shown.extent().middle();
-    Vec3 on = middle.minus(p.normal().times(p.above(middle)));
-    Quaternion turn = new Quaternion();
-    Vector3f n = Meshes.vector(p.normal());
-    Vector3f up = Math.abs(n.z) > 0.9f ? Vector3f.UNIT_X : Vector3f.UNIT_Z;
-    turn.lookAt(n, up);
-    float half = (float) (-1.1 * shown.extent().radius());
-    cap.setLocalRotation(turn);
-    cap.setLocalTranslation(turn.mult(new Vector3f(half, half, 0)).add(Meshes.vector(on)));
-  }
-
   private void label(Look look, Labels labels) {
     labels.clear();
     axes.label(labels);
     if (!shown.title().isEmpty()) {
       labels.title(shown.title());
     }
-    for (Pocket p : shown.run().findings().pockets()) {
-      Vec3 at = p.centre().times(1e3);
-      boolean seen =
-          look.plane().map(c -> c.above(at) > -0.25 * shown.extent().radius()).orElse(true);
-      if (seen) {
-        String number = Integer.toString(p.number());
-        labels.onPlate(
-            List.of(look.pocket() == p.number() ? "Pocket " + number : number),
-            at,
-            Colours.pocket(p.number()));
-      }
+    if (mode(look) == Mode.FILL) {
+      shown.run().findings().filled().air().forEach(a -> air(a, look, labels));
+    } else {
+      shown.run().findings().pockets().forEach(p -> pocket(p, look, labels));
     }
     Optional<Vec3> mark = look.mark();
     mark.ifPresent(m -> labels.onPlate(List.of("here"), m, Colours.MARK));
+  }
+
+  private void pocket(Pocket p, Look look, Labels labels) {
+    String number = Integer.toString(p.number());
+    String words = look.pocket() == p.number() ? "Pocket " + number : number;
+    mark(words, p.centre().times(1e3), Colours.pocket(p.number()), look, labels);
+  }
+
+  private void air(Filled.TrappedAir a, Look look, Labels labels) {
+    String letter = Letters.of(a.number());
+    String words = look.pocket() == -a.number() ? "Air " + letter : letter;
+    mark(words, a.place().times(1e3), Colours.AIR, look, labels);
+  }
+
+  /** Not where much of the part between has been cut away. */
+  private void mark(String words, Vec3 at, int rgb, Look look, Labels labels) {
+    double off = -0.25 * shown.extent().radius();
+    if (look.plane().map(c -> c.above(at) > off).orElse(true)) {
+      labels.onPlate(List.of(words), at, rgb);
+    }
   }
 }

@@ -5,6 +5,7 @@ uniform vec4 m_Plane;
 #ifdef PALETTE
 uniform sampler2D m_Palette;
 uniform float m_Deeper;
+uniform float m_Time;
 #endif
 varying vec3 place;
 varying vec3 normal;
@@ -23,6 +24,9 @@ void main() {
     n = mix(normalize(n), normalize(cross(dFdx(toEye), dFdy(toEye))), 0.7);
   }
   vec3 base = texture2D(m_Palette, vec2((value * 255.0 + 0.5) / 256.0, 0.5)).rgb;
+  if (m_Time >= 0.0 && value > m_Time) {
+    base = m_Color.rgb;
+  }
 #else
   vec3 base = m_Color.rgb;
 #endif

@@ -16,6 +16,7 @@ import gelfront.viewer.model.Mode;
 import gelfront.viewer.model.Orbit;
 import gelfront.viewer.model.Plane;
 import gelfront.viewer.model.ResultShown;
+import gelfront.viewer.model.ShotShown;
 import gelfront.viewer.work.LiveFreezing;
 import java.util.Arrays;
 import java.util.Optional;
@@ -128,6 +129,36 @@ class SceneViewsTest {
         0.5 * shut, at45.share(c -> Shot.apart(c, Colours.SHUT) <= EXACT), 0.03 * cutShare);
     assertEquals(
         0.5 * shut, at45.share(c -> Shot.apart(c, Colours.LIQUID) <= EXACT), 0.03 * cutShare);
+  }
+
+  @Test
+  void theShotHasTheLegendsColoursAndAirThatStaysIsHatched() throws Exception {
+    ResultShown bar = new ResultShown(StoredBar.filled(), 0);
+    double end = ShotShown.end(bar.run().fields());
+    assertEquals(1.03 * 2.05, end, 1e-6);
+    Plane plane = new Plane(StoredBar.MIDDLE, new Vec3(0, 1, 0));
+    Look look = at(Mode.FILL, bar, StoredBar.MIDDLE).cut(Optional.of(plane));
+    Shot whole = offscreen.of(bar, look);
+    int seen =
+        assertColours(
+            whole,
+            (x, y) ->
+                onCut(whole, x, y)
+                    .filter(p -> p.x() < 20)
+                    .map(p -> ColourRamp.STANDARD.at(0.1 * p.x() / end))
+                    .orElse(-1));
+    assertTrue(seen > 400, seen + " pixels of the cut");
+    double air = onPlane(whole, p -> StoredBar.wellInside(p, 0) && p.x() > 21 ? 1 : 0);
+    assertEquals(0.5 * air, whole.share(c -> Shot.apart(c, Colours.SHUT) <= EXACT), 0.15 * air);
+
+    Shot early = offscreen.look(look.shotAt(1));
+    assertColours(
+        early,
+        (x, y) ->
+            onCut(early, x, y)
+                .filter(p -> Math.abs(p.x() - 10) > 0.6 && p.x() < 20)
+                .map(p -> p.x() > 10 ? Colours.AIR : ColourRamp.STANDARD.at(0.1 * p.x() / end))
+                .orElse(-1));
   }
 
   /** Share of all pixels whose line of sight meets the cut where something holds. */

@@ -42,6 +42,34 @@ final class StoredBar {
     return LiveFreezing.stored(fields(), Solids.box(Vec3.ZERO, size));
   }
 
+  /** The front comes 0.1 s later with every mm of x; what lies beyond 21 mm stays air. */
+  static StoredRun filled() {
+    Fields f = fields();
+    float[] reached = new float[f.cells().length];
+    float[] arrival = new float[reached.length];
+    for (int c = 0; c < reached.length; c++) {
+      int i = f.cells()[c] % f.nx() - 1;
+      reached[c] = i < 21 ? 0.1f * (i + 0.5f) : Float.POSITIVE_INFINITY;
+      arrival[c] = i < 21 ? 150 : Float.NaN;
+    }
+    Fields shot =
+        new Fields(
+            f.origin(),
+            f.spacing(),
+            f.nx(),
+            f.ny(),
+            f.nz(),
+            f.cells(),
+            f.region(),
+            f.setTime(),
+            f.cutOff(),
+            f.pocket(),
+            List.of(),
+            reached,
+            arrival);
+    return LiveFreezing.stored(shot, plain().surface());
+  }
+
   static StoredRun run() {
     StoredRun bare = plain();
     return new StoredRun(
