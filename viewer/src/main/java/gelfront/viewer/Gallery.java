@@ -41,7 +41,7 @@ final class Gallery {
     }
     take("1-start");
     step(desk.doings()::tour);
-    while (session.project().isEmpty()) {
+    while (session.project().isEmpty() && !shots.failed()) {
       Thread.sleep(50);
     }
     take("2-mould");
@@ -50,7 +50,7 @@ final class Gallery {
           desk.endTour();
           session.check();
         });
-    while (session.freezing().isEmpty() && session.checking().isPresent()) {
+    while (session.freezing().isEmpty() && session.checking().isPresent() && !shots.failed()) {
       Thread.sleep(20);
     }
     Thread.sleep(1500);

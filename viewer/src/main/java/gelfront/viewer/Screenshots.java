@@ -47,6 +47,11 @@ final class Screenshots {
     write(take(), file);
   }
 
+  /** Whether the window has failed: nothing more will come. */
+  boolean failed() {
+    return over.isDone();
+  }
+
   /** Waits until nothing is calculated. */
   void settle() throws InterruptedException, InvocationTargetException {
     while (busy() && !over.isDone()) {

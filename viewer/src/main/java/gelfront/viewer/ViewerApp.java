@@ -98,6 +98,8 @@ public final class ViewerApp {
       Stage stage = new Stage(background.drawing(), over::completeExceptionally);
       Session session = new Session(background, SwingUtilities::invokeLater);
       Desk desk = open(session, stage, background);
+      boolean attended = a.screenshot().isEmpty() && a.gallery().isEmpty();
+      Thread.setDefaultUncaughtExceptionHandler((t, e) -> unforeseen(e, session, attended));
       stage.startCanvas();
       SwingUtilities.invokeLater(
           () -> first.ifPresentOrElse(session::take, () -> desk.doings().recover()));
@@ -111,10 +113,22 @@ public final class ViewerApp {
           over.get();
         }
       } finally {
+        Thread.setDefaultUncaughtExceptionHandler(null);
         close(desk, stage);
       }
     } catch (ExecutionException | InvocationTargetException e) {
       throw fault(e.getCause() == null ? e : e.getCause());
+    }
+  }
+
+  /** Said in the strip where somebody reads it; else the end. */
+  private void unforeseen(Throwable e, Session session, boolean attended) {
+    ENGINE_LOG.log(Level.FINE, "not foreseen", e);
+    if (attended) {
+      String words = "A fault in the program (" + e + "): save your case, then start again.";
+      SwingUtilities.invokeLater(() -> session.complain(words));
+    } else {
+      over.completeExceptionally(e);
     }
   }
 

@@ -60,7 +60,7 @@ final class LegendPane extends JPanel {
     double max = times ? end : 1e3 * Colours.DEEPEST * visible;
     ticks(g, max);
     if (look.mode() == Mode.FILL) {
-      keys(g, Colours.AIR, List.of("no liquid yet", "air that", "stays"));
+      keys(g, Colours.AIR, List.of("still empty", "air that", "stays"));
     } else if (hasKeys()) {
       keys(g, Colours.LIQUID, List.of("still liquid", "liquid, but", "cut off"));
     }

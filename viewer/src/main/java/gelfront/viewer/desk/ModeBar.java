@@ -6,6 +6,7 @@ import gelfront.viewer.model.Mode;
 import gelfront.viewer.model.Plane;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
+import java.awt.Insets;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -38,6 +39,7 @@ final class ModeBar extends JPanel {
       b.setName("mode " + m.name());
       b.setToolTipText(m.meaning() + " (" + (m.ordinal() + 1) + ")");
       b.addActionListener(e -> gaze.choose(m));
+      b.setMargin(new Insets(2, 9, 2, 9));
       group.add(b);
       modes.put(m, b);
       add(b);

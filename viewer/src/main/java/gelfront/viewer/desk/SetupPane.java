@@ -59,7 +59,7 @@ final class SetupPane extends JPanel {
         FieldRow row = new FieldRow(f, this::typed, () -> explain(f));
         list.add(row);
         lines.add(row.label(), at(0, y, 1, 2));
-        lines.add(row.input(), at(1, y, 1, 2));
+        lines.add(row.input(), at(1, y, f.isChoice() ? 2 : 1, 2));
         lines.add(row.unit(), at(2, y++, 1, 2));
       }
       rows.put(section.getKey(), list);

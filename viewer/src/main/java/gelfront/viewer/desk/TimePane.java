@@ -98,7 +98,7 @@ final class TimePane extends JPanel {
       case DENTS -> Quantities.say("Dents %.1f times as deep", l.exaggeration());
       case FILL ->
           Double.isNaN(l.shot())
-              ? "All of the shot: slide back to see it come"
+              ? "End of the shot: slide back"
               : Quantities.say("%.2f s into the shot", l.shot());
       case OPEN ->
           Double.isNaN(l.time())

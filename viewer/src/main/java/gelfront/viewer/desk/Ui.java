@@ -28,9 +28,16 @@ final class Ui {
     return b;
   }
 
-  /** Words that wrap and can't be typed into. */
+  /** A number stays with its unit, and with the axis that it is along. */
+  static String held(String words) {
+    return words
+        .replaceAll("(\\d) (mm|ml|s|K|kPa|°C|°F|%)(?!\\w)", "$1\u00a0$2")
+        .replaceAll("\\b([xyz]) (-?\\d)", "$1\u00a0$2");
+  }
+
+  /** Words that wrap, but never between a number and its unit, and can't be typed into. */
   static JTextArea text(String words) {
-    JTextArea area = new JTextArea(words);
+    JTextArea area = new JTextArea(held(words));
     area.setEditable(false);
     area.setFocusable(false);
     area.setOpaque(false);

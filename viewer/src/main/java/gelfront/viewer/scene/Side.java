@@ -39,6 +39,10 @@ final class Side {
     return new Side(port, root, gui, labels);
   }
 
+  ViewPort port() {
+    return port;
+  }
+
   Camera camera() {
     return port.getCamera();
   }

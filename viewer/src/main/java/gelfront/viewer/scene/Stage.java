@@ -4,6 +4,7 @@ import com.jme3.app.SimpleApplication;
 import com.jme3.app.state.AppState;
 import com.jme3.math.ColorRGBA;
 import com.jme3.renderer.RenderManager;
+import com.jme3.renderer.ViewPort;
 import com.jme3.system.AppSettings;
 import com.jme3.system.JmeContext;
 import gelfront.viewer.model.Look;
@@ -54,6 +55,9 @@ public final class Stage extends SimpleApplication {
   private final Exhibit[] made = new Exhibit[2];
 
   private List<Side> sides = List.of();
+
+  /** Null where the driver has none, or it took too long. */
+  private @Nullable Smoothing smoothing;
 
   /**
    * @param worker one thread, on which meshes are made in the order they were asked for
@@ -256,6 +260,8 @@ public final class Stage extends SimpleApplication {
         Side.beside(renderManager, cam, guiNode, new Labels(assetManager, scale), BACKGROUND);
     second.occupy(0.5f, 1);
     sides = List.of(first, second);
+    List<ViewPort> ports = sides.stream().map(Side::port).toList();
+    smoothing = Smoothing.of(renderer, ports, cam.getWidth(), cam.getHeight());
     fit();
     begun.countDown();
   }
@@ -274,11 +280,17 @@ public final class Stage extends SimpleApplication {
   public void reshape(int w, int h) {
     super.reshape(w, h);
     sides.forEach(s -> s.resize(w, h));
+    if (smoothing != null) {
+      smoothing.resize(w, h);
+    }
     fit();
   }
 
   @Override
   public void simpleUpdate(float secondsPerFrame) {
+    if (smoothing != null && smoothing.gaveUp()) {
+      smoothing = null;
+    }
     sides.forEach(Side::update);
   }
 

@@ -27,7 +27,8 @@ void main() {
     float stripe = step(0.5, fract((gl_FragCoord.x + gl_FragCoord.y) / 9.0));
     colour = v.g > m_Time ? m_Liquid.rgb : mix(m_Liquid.rgb, m_Shut.rgb, stripe);
   }
-  if (m_Time > 0.0 && abs(v.r - m_Time) < 1.2 * fwidth(v.r)) {
+  // At the body's edge a neighbour lies outside and says nothing of the slope: no line there.
+  if (m_Time > 0.0 && abs(v.r - m_Time) < 1.2 * min(fwidth(v.r), 0.02)) {
     colour = vec3(0.06, 0.07, 0.08);
   }
   gl_FragColor = vec4(colour, 1.0);
