@@ -35,7 +35,6 @@ final class LayersTest {
           "finding",
           "answer",
           "linear",
-          "backend",
           "heat",
           "feed",
           "fill",
