@@ -47,6 +47,7 @@ final class ReadmeCommandsTest {
       Map.of(
           "mvnw verify", "runs this test",
           "mvnw package", "a build within a build; .ci/run opens what it leaves",
+          "mvnw -Papp -DskipTests package", "as above, with a Java",
           "view", "the window needs a display and the module viewer, which tests it",
           "view part-result", "as above",
           "view --gallery FOLDER", "as above",
@@ -158,6 +159,7 @@ final class ReadmeCommandsTest {
     String launcher = Files.readString(ROOT.resolve("gelfront"));
 
     assertTrue(Files.exists(ROOT.resolve("mvnw")));
+    assertTrue(Files.readString(ROOT.resolve("viewer/pom.xml")).contains("<id>app</id>"));
     assertTrue(launcher.contains("= view ]"));
     for (String option : List.of("--gallery", "--timing")) {
       assertTrue(window.contains("equals(\"" + option + "\")"), option);
