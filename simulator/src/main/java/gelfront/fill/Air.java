@@ -43,6 +43,9 @@ final class Air {
   private double[] softness = {};
   private boolean[] films = {};
 
+  /** Pa, absolute, that films are let out to. */
+  private double main = OUTSIDE;
+
   /**
    * @param vents m3/(Pa s) per block
    */
@@ -82,6 +85,21 @@ final class Air {
         films[body[b]] |= film[b];
       }
     }
+    main = main();
+  }
+
+  /** Pa, absolute, in the largest body that isn't a film; where all are, outside. */
+  private double main() {
+    int largest = -1;
+    for (int k = 0; k < bodies; k++) {
+      largest = !films[k] && (largest < 0 || volume[k] > volume[largest]) ? k : largest;
+    }
+    return largest < 0 ? OUTSIDE : pressure(largest);
+  }
+
+  /** Pa, absolute, that a body's air leaves to: a film's slips into the air it was part of. */
+  private double beyond(int k) {
+    return films[k] ? main : OUTSIDE;
   }
 
   /** Whether a block's body is let out. */
@@ -121,7 +139,7 @@ final class Air {
       double p = product[k] / volume[k];
       double beta = dt * p / volume[k];
       double leaks = 1 + beta * through(k);
-      start[k] = (p + beta * through(k) * OUTSIDE) / leaks - OUTSIDE;
+      start[k] = (p + beta * through(k) * beyond(k)) / leaks - OUTSIDE;
       softness[k] = beta / leaks;
     }
   }
@@ -145,7 +163,7 @@ final class Air {
     double dt = Double.POSITIVE_INFINITY;
     for (int k = 0; k < bodies; k++) {
       double p = pressure(k);
-      double rise = p / volume[k] * Math.abs(into[k] - through(k) * (p - OUTSIDE));
+      double rise = p / volume[k] * Math.abs(into[k] - through(k) * (p - beyond(k)));
       // Where air leaves faster than steps are long its pressure follows at once.
       boolean follows = through(k) * p * last > volume[k];
       if (volume[k] > least && rise > 0 && !follows) {
@@ -189,7 +207,7 @@ final class Air {
   double relief(double change) {
     double dt = Double.POSITIVE_INFINITY;
     for (int k = 0; k < bodies; k++) {
-      double falls = pressure(k) / volume[k] * through(k) * (pressure(k) - OUTSIDE);
+      double falls = pressure(k) / volume[k] * through(k) * (pressure(k) - beyond(k));
       dt = falls > 0 ? Math.min(dt, change / falls) : dt;
     }
     return dt;
@@ -247,11 +265,11 @@ final class Air {
     for (int k = 0; k < bodies; k++) {
       // p (V + dt C (p - p0)) = p_old V_old
       double c = dt * through(k);
-      double v = left[k] - c * OUTSIDE;
+      double v = left[k] - c * beyond(k);
       double root = Math.sqrt(v * v + 4 * c * product[k]);
       volume[k] = left[k];
       // Of both ways to write the root the one that loses no digits.
-      double p = v > 0 ? 2 * product[k] / (v + root) : c > 0 ? (root - v) / (2 * c) : OUTSIDE;
+      double p = v > 0 ? 2 * product[k] / (v + root) : c > 0 ? (root - v) / (2 * c) : beyond(k);
       start[k] = p;
     }
     for (int b = 0; b < body.length; b++) {

@@ -93,7 +93,7 @@ final class FillNet {
     return volume[b] / size[b];
   }
 
-  boolean inPart(int b) {
-    return cavity.region()[cells[first[b]]] == Cavity.Region.PART.ordinal();
+  boolean inGate(int b) {
+    return cavity.region()[cells[first[b]]] == Cavity.Region.GATE.ordinal();
   }
 }

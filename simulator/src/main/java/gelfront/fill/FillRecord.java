@@ -75,6 +75,8 @@ public record FillRecord(
    * @param time s, rising
    * @param held m3 by then
    * @param pressure Pa at the mouth, over the air's
+   * @param gate Pa in the gates, mean of what is full of them, over the air's; 0 before liquid is
+   *     there
    */
-  public record Trace(double[] time, double[] held, double[] pressure) {}
+  public record Trace(double[] time, double[] held, double[] pressure, double[] gate) {}
 }

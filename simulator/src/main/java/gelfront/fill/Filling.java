@@ -6,6 +6,7 @@ import gelfront.state.ThermalState;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -63,6 +64,10 @@ public final class Filling {
   private final Warmth warmth;
   private final AirHistory history;
   private final boolean[] fullCell;
+
+  /** Blocks of the gates. */
+  private final int[] gate;
+
   private final List<double[]> trace = new ArrayList<>();
   private double time;
   private double chilled;
@@ -107,6 +112,7 @@ public final class Filling {
     warmth = new Warmth(net, law.curves(), law.noFlow(), enters);
     history = new AirHistory(net);
     fullCell = new boolean[cavity.count()];
+    gate = IntStream.range(0, net.count()).filter(net::inGate).toArray();
   }
 
   /**
@@ -296,11 +302,22 @@ public final class Filling {
   }
 
   private void note() {
-    trace.add(new double[] {time, front.held(), pressure.atMouth()});
+    trace.add(new double[] {time, front.held(), pressure.atMouth(), atGate()});
+  }
+
+  /** Pa, by volume. */
+  private double atGate() {
+    double sum = 0;
+    double all = 0;
+    for (int b : gate) {
+      sum += front.full[b] ? net.volume[b] * Math.max(0, pressure.at(b)) : 0;
+      all += front.full[b] ? net.volume[b] : 0;
+    }
+    return all > 0 ? sum / all : 0;
   }
 
   private FillRecord.Trace trace() {
-    return new FillRecord.Trace(column(0), column(1), column(2));
+    return new FillRecord.Trace(column(0), column(1), column(2), column(3));
   }
 
   private double[] column(int i) {

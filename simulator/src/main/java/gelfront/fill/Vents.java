@@ -50,8 +50,8 @@ public final class Vents {
     if (fill.partingGap() > 0) {
       parting(voxels, fill.partingGap(), vents);
     }
-    for (Fill.Vent v : fill.vents()) {
-      scratched(cavity, v, vents);
+    for (int i = 0; i < fill.vents().size(); i++) {
+      scratched(cavity, fill.vents().get(i), "fill.vent." + i + ".at", vents);
     }
     return vents;
   }
@@ -113,19 +113,19 @@ public final class Vents {
     return Math.max(LEAST_LAND, Math.abs(grid.edge(face / 2, end) - own));
   }
 
-  private static void scratched(Cavity cavity, Fill.Vent v, double[] vents) {
+  private static void scratched(Cavity cavity, Fill.Vent v, String key, double[] vents) {
     int nearest = cavity.nearest(v.at());
     double off = cavity.centre(nearest).distance(v.at()) - 0.87 * cavity.edge(nearest);
     if (off > OFF) {
       throw new VoxelException(
-          "fill.vent",
+          key,
           Quantities.say(
               "the vent at %s doesn't meet the cavity: the nearest place of it is %s off",
               words(v.at()), Quantities.mm(off)));
     }
     if (cavity.region()[nearest] != Cavity.Region.PART.ordinal()) {
       throw new VoxelException(
-          "fill.vent",
+          key,
           Quantities.say(
               "the vent at %s lies on the %s, where plastisol comes first: put it where the cavity"
                   + " fills last",

@@ -23,6 +23,7 @@ import java.util.List;
  * @param cold places that may not fill, largest first
  * @param air trapped, largest first
  * @param welds where fronts met, coolest first
+ * @param course how it went, some thirty moments from the start to the end
  */
 public record Filled(
     boolean calculated,
@@ -41,12 +42,13 @@ public record Filled(
     double unfilled,
     List<Cold> cold,
     List<TrappedAir> air,
-    List<Weld> welds) {
+    List<Weld> welds,
+    List<Moment> course) {
   /** The cavity was taken to be full at the start. */
   public static final Filled NOT_CALCULATED =
       new Filled(
           false, false, "", 0, 0, 0, 0, 0, Vec3.ZERO, 0, 0, Vec3.ZERO, 0, 0, List.of(), List.of(),
-          List.of());
+          List.of(), List.of());
 
   /** How to tell the two faults apart; common practice, no source. */
   public static final String APART =
@@ -57,6 +59,7 @@ public record Filled(
     cold = List.copyOf(cold);
     air = List.copyOf(air);
     welds = List.copyOf(welds);
+    course = List.copyOf(course);
   }
 
   /**
@@ -93,6 +96,18 @@ public record Filled(
       Vec3 vent,
       double offFace,
       String proposal) {}
+
+  /**
+   * A moment while it fills.
+   *
+   * @param time s
+   * @param volume m3 that are in
+   * @param mouth Pa over the air's at the mouth
+   * @param gate Pa over the air's in the gates, mean; 0 before liquid is there
+   * @param front where the front is that has come farthest from the gate, or in the feed from the
+   *     mouth
+   */
+  public record Moment(double time, double volume, double mouth, double gate, Vec3 front) {}
 
   /**
    * Where fronts met.

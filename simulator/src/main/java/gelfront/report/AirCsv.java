@@ -44,7 +44,7 @@ public final class AirCsv implements ArtifactWriter {
             PocketsCsv.cell(a.proposal())));
   }
 
-  private static String place(Vec3 p) {
+  static String place(Vec3 p) {
     return String.join(
         ",",
         PocketsCsv.number(p.x() * 1e3, 3),

@@ -26,6 +26,7 @@ public final class Artifacts {
                 new FindingsJson(beside.voxels()),
                 new PocketsCsv(),
                 new AirCsv(),
+                new FillingCsv(),
                 new VoxelsVti(),
                 new SeriesCsv(),
                 new DentsGlb()));

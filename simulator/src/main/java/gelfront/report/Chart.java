@@ -23,15 +23,17 @@ final class Chart {
   private final List<Band> bands;
   private final String unit;
   private final String name;
+  private final String axis;
   private final Scale x;
   private final Scale y;
 
-  private Chart(Series series, List<Band> all, String unit, String name) {
+  private Chart(Series series, List<Band> all, String unit, String name, String axis) {
     this.series = series;
     double end = series.time()[series.time().length - 1];
     this.bands = bandsOf(series, all).map(b -> b.until(end)).toList();
     this.unit = unit;
     this.name = name;
+    this.axis = axis;
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (Series.Curve c : series.curves()) {
@@ -59,13 +61,19 @@ final class Chart {
       Html html, Series series, List<Band> bands, String unit, String what, List<Mark> marks) {
     Series some = in(series, unit);
     if (!some.curves().isEmpty()) {
-      new Chart(some, bands, unit, what + " over time").draw(html, marks);
+      new Chart(some, bands, unit, what + " over time", "seconds after filling").draw(html, marks);
     }
   }
 
   private static Stream<Band> bandsOf(Series series, List<Band> all) {
     return all.stream()
         .filter(b -> series.curves().stream().anyMatch(c -> c.key().equals(b.key())));
+  }
+
+  /** One unit's curves while it fills, s from the first liquid on. */
+  static void filling(Html html, Series series, String unit, String name) {
+    new Chart(in(series, unit), List.of(), unit, name, "seconds from the first liquid on")
+        .draw(html, List.of());
   }
 
   private static Series in(Series series, String unit) {
@@ -89,7 +97,7 @@ final class Chart {
       Svg.text(h, px(v), HEIGHT - BOTTOM + 27, "middle", Say.tick(v, x.step()), "#525c62");
     }
     Svg.text(h, LEFT - 8, TOP - 12, "end", unit, "#525c62");
-    Svg.text(h, WIDTH - RIGHT, HEIGHT - 6, "end", "seconds after filling", "#525c62");
+    Svg.text(h, WIDTH - RIGHT, HEIGHT - 6, "end", axis, "#525c62");
     bands(h);
     marks(h, marks);
     curves(h);

@@ -28,6 +28,8 @@ final class FillJson {
     f.air().forEach(a -> air(air.addObject(), a));
     ArrayNode welds = n.putArray("welds");
     f.welds().forEach(w -> weld(welds.addObject(), w));
+    ArrayNode course = n.putArray("course");
+    f.course().forEach(m -> moment(course.addObject(), m));
   }
 
   private static void cold(ObjectNode n, Filled.Cold c) {
@@ -48,6 +50,14 @@ final class FillJson {
     FindingsJson.place(n, "vent_mm", a.vent());
     FindingsJson.number(n, "off_parting_face_mm", a.offFace() * 1e3);
     n.put("proposal", a.proposal());
+  }
+
+  private static void moment(ObjectNode n, Filled.Moment m) {
+    FindingsJson.number(n, "time_s", m.time());
+    FindingsJson.number(n, "filled_mm3", m.volume() * 1e9);
+    FindingsJson.number(n, "mouth_kPa", m.mouth() * 1e-3);
+    FindingsJson.number(n, "gate_kPa", m.gate() * 1e-3);
+    FindingsJson.place(n, "front_mm", m.front());
   }
 
   private static void weld(ObjectNode n, Filled.Weld w) {

@@ -23,6 +23,7 @@ final class FillSection {
           "Dark places fill first. Letters name trapped air, apart from the dents' numbers.");
       h.close();
     }
+    FillCourseSection.write(h, f);
     cold(h, f.cold());
     air(h, f.air());
     welds(h, f.welds());
@@ -100,13 +101,13 @@ final class FillSection {
     h.close().close().close().close();
   }
 
-  private static void head(Html h, String label, List<String> words) {
+  static void head(Html h, String label, List<String> words) {
     h.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", label);
     h.open("table").open("thead").open("tr");
     words.forEach(s -> h.element("th", s, "scope", "col"));
   }
 
-  private static void number(Html h, String s) {
+  static void number(Html h, String s) {
     h.element("td", s, "class", "n");
   }
 

@@ -79,6 +79,8 @@ public final class StoredRuns {
     if (!loaded.setup().numerics().flow()) {
       cautions.add(CONDUCTION_ONLY);
     }
+    SlowFill.warning(loaded.setup(), loaded.states("shot.fill_time"), o)
+        .ifPresent(w -> cautions.add(loaded.told("shot.fill_time", w)));
     cautions.addAll(shots(loaded.setup(), o));
     return new StoredRun(
         loaded.setup().name(),

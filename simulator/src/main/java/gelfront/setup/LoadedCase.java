@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.tomlj.TomlArray;
 import org.tomlj.TomlInvalidTypeException;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
+import org.tomlj.TomlTable;
 
 /**
  * A case and the file it came from.
@@ -90,14 +92,15 @@ public record LoadedCase(
   /**
    * A message with file, line and column of what it is about.
    *
-   * @param key with its tables, as {@code gate.at}; where the file doesn't state it, its table's
-   *     place is told, or none
+   * @param key with its tables, as {@code gate.at}, in an array of tables with the number from 0
+   *     on, as {@code fill.vent.0.at}; where the file doesn't state it, its table's place is told,
+   *     or none
    */
   public String told(String key, String message) {
     TomlParseResult toml = CaseFile.toml(file, text);
     List<String> path = Arrays.asList(key.split("\\.", -1));
     for (int n = path.size(); n > 0; n--) {
-      TomlPosition at = position(toml, path.subList(0, n));
+      TomlPosition at = position(toml, path, 0, n);
       if (at != null) {
         return new Mistake(at.line(), at.column(), message).in(file);
       }
@@ -105,9 +108,16 @@ public record LoadedCase(
     return new Mistake(0, 0, message).in(file);
   }
 
-  private static @Nullable TomlPosition position(TomlParseResult toml, List<String> path) {
+  private static @Nullable TomlPosition position(
+      TomlTable table, List<String> path, int from, int to) {
+    for (int n = from + 1; n + 1 < to; n++) {
+      if (path.get(n).matches("\\d+") && table.get(path.subList(from, n)) instanceof TomlArray a) {
+        int at = Integer.parseInt(path.get(n));
+        return at < a.size() ? position(a.getTable(at), path, n + 1, to) : null;
+      }
+    }
     try {
-      return toml.inputPositionOf(path);
+      return table.inputPositionOf(path.subList(from, to));
     } catch (TomlInvalidTypeException e) { // an array of tables on the way: its place will do
       return null;
     }

@@ -82,7 +82,8 @@ final class FillJudge {
         unfilled,
         cold,
         trapped,
-        welds());
+        welds(),
+        new FillCourse(voxels, fill).moments());
   }
 
   /** Pa, at most, before the last corners that fill by and by. */

@@ -76,7 +76,11 @@ final class ShotFillTest {
   }
 
   private static Filled filled(Case c) {
-    CaseVoxels voxels = CaseVoxels.of(c, TAILED, Progress.NONE);
+    return filled(c, TAILED);
+  }
+
+  private static Filled filled(Case c, TriangleMesh part) {
+    CaseVoxels voxels = CaseVoxels.of(c, part, Progress.NONE);
     return new RecipeFloor(c, voxels, Workers.SERIAL, Progress.NONE).filled(c.shot().temperature());
   }
 
@@ -96,6 +100,22 @@ final class ShotFillTest {
     assertTrue(air.pressure() > 0.9 * Fill.BY_HAND, "pressed as far as a hand can");
     assertTrue(air.proposal().startsWith("Scratch a vent"), air.proposal());
     assertTrue(cured.air().isEmpty(), "still trapped: " + cured.air());
+  }
+
+  /** A plate in the parting face with a rib that stands up from it, blind at its top. */
+  @Test
+  void whereNoScratchReachesItSaysSo() {
+    TriangleMesh ribbed =
+        Solids.box(new Vec3(0, -9e-3, -2e-3), new Vec3(24e-3, 9e-3, 2e-3))
+            .plus(Solids.box(new Vec3(16e-3, -9e-3, 1e-3), new Vec3(20e-3, 9e-3, 14e-3)));
+    Filled f = filled(setup(1, 165, 60, 60e-6), ribbed);
+
+    assertFalse(f.air().isEmpty(), f.sentence());
+    Filled.TrappedAir top = f.air().get(0);
+    assertTrue(top.place().z() > 8e-3, "in the rib: " + top.place());
+    assertTrue(top.offFace() > 5e-3, "off by " + top.offFace());
+    assertTrue(top.proposal().contains("where no scratch reaches it"), top.proposal());
+    assertFalse(top.proposal().contains("Scratch a vent"), top.proposal());
   }
 
   /** Common practice, no source. */
@@ -155,6 +175,30 @@ final class ShotFillTest {
     for (float t : filled) {
       assertTrue(t < 1e6, "every place has set");
     }
+  }
+
+  /** Volume as the fill time gives it, pressure first in the sprue, the front ever farther away. */
+  @Test
+  void itsCourseIsTold() {
+    Filled f = filled(setup(1, 165, 60, 60e-6));
+    List<Filled.Moment> course = f.course();
+    Filled.Moment first = course.get(0);
+    Filled.Moment last = course.get(course.size() - 1);
+
+    assertTrue(course.size() > 10 && course.size() < 40, "moments: " + course.size());
+    assertEquals(0, first.volume());
+    assertEquals(f.time(), last.time());
+    Filled.Moment half = course.get(course.size() / 2);
+    assertEquals(half.time() / last.time(), half.volume() / last.volume(), 0.05);
+    for (int i = 1; i < course.size(); i++) {
+      assertTrue(course.get(i).time() > course.get(i - 1).time());
+      assertTrue(course.get(i).volume() > course.get(i - 1).volume());
+      assertTrue(course.get(i).gate() <= course.get(i).mouth() * 1.001);
+    }
+    assertTrue(course.get(1).front().x() < 0, "in the sprue at first");
+    assertEquals(0, course.get(1).gate());
+    assertTrue(half.gate() > 0);
+    assertEquals(35e-3, last.front().x(), 1e-3);
   }
 
   @Test
