@@ -71,6 +71,8 @@ public final class Filling {
   private final List<double[]> trace = new ArrayList<>();
   private double time;
   private double chilled;
+  private double turned;
+  private boolean warmed = true;
   private double step;
   private double resistance;
   private double worst;
@@ -171,9 +173,14 @@ public final class Filling {
     double pause = pause(time + (room - front.held()) / pressure.rate());
     time += step;
     note();
-    if (time - chilled >= pause * (1 - 1e-9)) {
-      cool(time - chilled);
-      ease.refresh(front.full, state.temperature);
+    if (time >= next(pause) - 1e-9 * pause) {
+      if (warmed) {
+        cool(time - chilled);
+      } else {
+        ease.refresh(front.full, state.temperature);
+      }
+      warmed = !warmed;
+      turned = time;
     }
     air.look(front);
   }
@@ -208,7 +215,7 @@ public final class Filling {
     double pause = pause(time + left / pressure.rate());
     double stiff =
         air.patient(pressure.atMouth(), STIFF * over(), RESOLVED * room, step, pressure.comes);
-    step = Math.min(length(), Math.max(1e-3 * pause, chilled + pause - time));
+    step = Math.min(length(), Math.max(1e-3 * pause, next(pause) - time));
     step = Math.min(step, Math.min(stiff, left / pressure.rate()));
     double slowed = slowed(step);
     double taken = step * slowed;
@@ -235,6 +242,14 @@ public final class Filling {
    */
   private double pause(double whole) {
     return Math.max(SHORTEST, Math.min(whole, Math.max(2 * time, LEAST)) / law.looks());
+  }
+
+  /**
+   * s at which the mould's chill is reckoned with or the liquid's viscosity looked at, by turns:
+   * half way between two chills liquid is as warm as it is in the mean.
+   */
+  private double next(double pause) {
+    return turned + 0.5 * pause;
   }
 
   /** Pa that press on the air, or soon will. */

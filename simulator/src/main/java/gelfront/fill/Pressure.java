@@ -28,6 +28,9 @@ final class Pressure {
   /** Of all that could come without the liquid's own way, what is taken to come at first. */
   private static final double FIRST = 1e-3;
 
+  /** Of the same, what is no flow any more: less than rounding leaves. */
+  private static final double LEAST = 1e-7;
+
   /** What the solver's stop rule is tightened by where nothing seemed to come. */
   private static final double CLOSER = 0.03;
 
@@ -281,7 +284,7 @@ final class Pressure {
       }
     }
     if (at >= 0 && most > 0) {
-      measure[at] = rate > 0 ? Math.min(rate, most) : FIRST * most;
+      measure[at] = rate > 0 ? Math.max(LEAST * most, Math.min(rate, most)) : FIRST * most;
       grid.refresh(between, own);
       solver.solve(right, below, STOP, measure);
       balance();

@@ -96,8 +96,8 @@ final class ShotFill {
 
   private static int looks(Numerics.Level level) {
     return switch (level) {
-      case QUICK -> 12;
-      case NORMAL -> 24;
+      case QUICK -> 8;
+      case NORMAL -> 16;
       case FINE -> 48;
     };
   }

@@ -39,7 +39,8 @@ final class FillCourse {
         int c = order[next];
         boolean part = cavity.region()[c] == Cavity.Region.PART.ordinal();
         double far = part ? fromGate(cavity.centre(c)) : cavity.centre(c).distance(mouth);
-        if (part && !inPart || part == inPart && far > farthest) {
+        boolean first = part && !inPart;
+        if (first || (part == inPart && far > farthest)) {
           inPart = part;
           farthest = far;
           front = cavity.centre(c);

@@ -274,9 +274,9 @@ class ResultFolderTest {
     Path folder = written();
     Path json = folder.resolve("run.json");
     String text = Files.readString(json);
-    Files.writeString(json, text.replace("\"version\" : 4,", "\"version\" : 5,"));
+    Files.writeString(json, text.replace("\"version\" : 5,", "\"version\" : 6,"));
     assertTrue(readError(folder).contains("newer gelfront"));
-    Files.writeString(json, text.replace("\"version\" : 4,", "\"version\" : 1,"));
+    Files.writeString(json, text.replace("\"version\" : 5,", "\"version\" : 1,"));
     assertTrue(readError(folder).contains("older gelfront"));
   }
 
