@@ -100,7 +100,7 @@ public final class Desk {
             remembered.recent(), doings::open, doings::example, doings::tour, session::open),
         "start");
     side.add(tabs, "work");
-    side.setPreferredSize(new Dimension(300, 400));
+    side.setPreferredSize(new Dimension(320, 400));
     JPanel middle = new JPanel(new BorderLayout());
     JPanel head = new JPanel(new BorderLayout());
     head.add(tour, BorderLayout.NORTH);

@@ -27,11 +27,11 @@ final class Axes {
 
   /** Their names and their length. */
   void label(Labels labels) {
-    labels.plain("x", end(0, 1.3 * length));
-    labels.plain("y", end(1, 1.3 * length));
-    // Above all others, where it meets none of them, however small the picture.
+    for (int axis = 0; axis < 3; axis++) {
+      labels.plain("xyz".substring(axis, axis + 1), end(axis, 1.3 * length));
+    }
     String mm = Quantities.say(length < 1 ? "%.2g mm" : "%.0f mm", length);
-    labels.plain("z " + mm, end(2, 1.3 * length));
+    labels.below(mm, end(2, 0));
   }
 
   private Vec3 end(int axis, double by) {

@@ -25,6 +25,9 @@ final class Labels {
   /** Pixels between a place and the lower edge of its plate. */
   private static final int STEM = 34;
 
+  /** Pixels between a place and words below it. */
+  private static final int BELOW = 12;
+
   private record Label(Vector3f at, Node node, int width, int height, boolean stem) {}
 
   private final Paints paints;
@@ -61,8 +64,18 @@ final class Labels {
 
   void plain(String words, Vec3 at) {
     BufferedImage image = Plates.plain(words, scale);
+    plain(words, at, image, -image.getHeight() / 2);
+  }
+
+  /** As many pixels below its place however small the part is, so that it meets no other. */
+  void below(String words, Vec3 at) {
+    BufferedImage image = Plates.plain(words, scale);
+    plain(words, at, image, -image.getHeight() - Math.round(BELOW * scale));
+  }
+
+  private void plain(String words, Vec3 at, BufferedImage image, int y) {
     Node node = new Node(words);
-    node.attachChild(picture(image, -image.getWidth() / 2, -image.getHeight() / 2));
+    node.attachChild(picture(image, -image.getWidth() / 2, y));
     add(at, node, image, false);
   }
 
