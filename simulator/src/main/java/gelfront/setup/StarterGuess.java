@@ -40,6 +40,9 @@ public record StarterGuess(
 
   private static final double LONG = 0.5;
 
+  /** m3 of the box round a part: no hand injector fills more; own judgement. */
+  private static final double ROOMY = 1e-3;
+
   /**
    * A unit that makes a plausible part.
    *
@@ -71,7 +74,8 @@ public record StarterGuess(
     double longest = Math.max(s.x(), Math.max(s.y(), s.z())) / LengthUnit.MM.metres();
     for (LengthUnit u : List.of(LengthUnit.MM, LengthUnit.INCH, LengthUnit.CM, LengthUnit.M)) {
       double metres = longest * u.metres();
-      if (metres >= SHORT && metres <= LONG) {
+      double box = s.x() * s.y() * s.z() * Math.pow(u.metres() / LengthUnit.MM.metres(), 3);
+      if (metres >= SHORT && metres <= LONG && box <= ROOMY) {
         return new Unit(u, u == LengthUnit.MM ? mm : MeshFiles.read(file, Optional.of(u)));
       }
     }

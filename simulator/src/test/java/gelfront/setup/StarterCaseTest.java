@@ -62,6 +62,26 @@ final class StarterCaseTest {
     }
   }
 
+  @Test
+  void aSmallPartIsNotTakenForOneOfSeveralLitres() throws IOException {
+    Path file = folder.resolve("short.stl");
+    Files.writeString(
+        file,
+        """
+        solid short
+        facet normal 0 0 0
+        outer loop
+        vertex 0 0 0
+        vertex 11 0 0
+        vertex 0 6 4
+        endloop
+        endfacet
+        endsolid
+        """);
+
+    assertEquals(LengthUnit.CM, StarterGuess.unit(file, Optional.empty()).unit());
+  }
+
   /** What its comments offer can be had by taking the comment sign away. */
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
