@@ -7,10 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gelfront.report.Cautions;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -34,16 +31,10 @@ final class AnswerCommandsTest {
   }
 
   private int run(Object... args) {
-    ByteArrayOutputStream o = new ByteArrayOutputStream();
-    ByteArrayOutputStream e = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            Stream.of(args).map(String::valueOf).toArray(String[]::new),
-            new PrintStream(o, true, StandardCharsets.UTF_8),
-            new PrintStream(e, true, StandardCharsets.UTF_8));
-    out = o.toString(StandardCharsets.UTF_8);
-    err = e.toString(StandardCharsets.UTF_8);
-    return code;
+    Program.Answer a = Program.run(args);
+    out = a.out();
+    err = a.err();
+    return a.code();
   }
 
   private static JsonNode json(String text) throws IOException {

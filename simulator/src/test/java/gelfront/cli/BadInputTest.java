@@ -3,10 +3,7 @@ package gelfront.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,19 +18,9 @@ final class BadInputTest {
 
   @TempDir private Path folder;
 
-  private record Answer(int code, String out, String err) {}
-
-  private Answer check(String text) throws IOException {
+  private Program.Answer check(String text) throws IOException {
     Path file = Files.writeString(folder.resolve("pea.toml"), text);
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code = Main.run(new String[] {"check", file.toString()}, print(out), print(err));
-    return new Answer(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
-  private static PrintStream print(ByteArrayOutputStream to) {
-    return new PrintStream(to, true, StandardCharsets.UTF_8);
+    return Program.run("check", file);
   }
 
   @ParameterizedTest
@@ -65,35 +52,35 @@ final class BadInputTest {
     String line = CASE.lines().filter(l -> l.startsWith(from)).findFirst().orElseThrow();
     String text = CASE.replace(line, to.replace("\\n", "\n"));
 
-    Answer a = check(text);
+    Program.Answer a = check(text);
 
-    assertEquals(3, a.code, a.err);
-    assertEquals(1, a.err.lines().count(), a.err);
+    assertEquals(3, a.code(), a.err());
+    assertEquals(1, a.err().lines().count(), a.err());
     List<String> lines = text.lines().toList();
-    int told = Integer.parseInt(a.err.split(":", -1)[1]);
-    assertTrue(a.err.startsWith("pea.toml:"), a.err);
-    assertTrue(lines.get(told - 1).startsWith(key + " = "), a.err + lines.get(told - 1));
-    assertTrue(a.err.contains(why) && a.err.contains(place), a.err);
+    int told = Integer.parseInt(a.err().split(":", -1)[1]);
+    assertTrue(a.err().startsWith("pea.toml:"), a.err());
+    assertTrue(lines.get(told - 1).startsWith(key + " = "), a.err() + lines.get(told - 1));
+    assertTrue(a.err().contains(why) && a.err().contains(place), a.err());
   }
 
   @Test
   void aPlungerThatOpensTheMouldIsWarnedOfAtItsLine() throws IOException {
     String text = CASE.replace("165 degC\"", "165 degC\"\nhold_pressure = \"400 kPa\"");
 
-    Answer held = check(text);
-    Answer opens = check("clamping_force = \"20 N\"\n" + text);
+    Program.Answer held = check(text);
+    Program.Answer opens = check("clamping_force = \"20 N\"\n" + text);
 
-    assertEquals(0, opens.code, opens.err);
-    assertTrue(opens.out.contains("pushes the halves apart with"), opens.out);
-    assertTrue(opens.out.contains("the 20 N that hold it"), opens.out);
-    String line = opens.out.split("pea.toml:", -1)[1].split(":", -1)[0];
+    assertEquals(0, opens.code(), opens.err());
+    assertTrue(opens.out().contains("pushes the halves apart with"), opens.out());
+    assertTrue(opens.out().contains("the 20 N that hold it"), opens.out());
+    String line = opens.out().split("pea.toml:", -1)[1].split(":", -1)[0];
     assertTrue(
         ("clamping_force\n" + text)
             .lines()
             .toList()
             .get(Integer.parseInt(line) - 1)
             .startsWith("hold_pressure"));
-    assertTrue(!held.out.contains("pushes the halves apart"), held.out);
+    assertTrue(!held.out().contains("pushes the halves apart"), held.out());
   }
 
   /** 4 MPa is out of range; 2 MPa on 1.2 cm2 stays under what clamps bear, on 8 cm2 it doesn't. */
@@ -105,7 +92,7 @@ final class BadInputTest {
             .replace("\"14 mm\"", "\"80 mm\"")
             .replace("\"8 mm\"\nwidth = \"6 mm\"", "\"8 mm\"\nwidth = \"12 mm\"");
 
-    assertTrue(!check(pressed).out.contains("tightened by hand"));
-    assertTrue(check(large).out.contains("tightened by hand"));
+    assertTrue(!check(pressed).out().contains("tightened by hand"));
+    assertTrue(check(large).out().contains("tightened by hand"));
   }
 }

@@ -16,10 +16,7 @@ import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.PartLoader;
 import gelfront.voxelize.CaseVoxels;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -62,8 +59,8 @@ final class CalibrateCommandTest {
   private static final double TRUE_CONDUCTIVITY = 0.165;
 
   @TempDir private Path folder;
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private String out = "";
+  private String err = "";
   private Path caseFile;
 
   @BeforeEach
@@ -72,17 +69,10 @@ final class CalibrateCommandTest {
   }
 
   private int run(String... args) {
-    out.reset();
-    err.reset();
-    return Main.run(args, print(out), print(err));
-  }
-
-  private static PrintStream print(ByteArrayOutputStream to) {
-    return new PrintStream(to, true, StandardCharsets.UTF_8);
-  }
-
-  private static String text(ByteArrayOutputStream of) {
-    return of.toString(StandardCharsets.UTF_8);
+    Program.Answer a = Program.run((Object[]) args);
+    out = a.out();
+    err = a.err();
+    return a.code();
   }
 
   private String log() {
@@ -113,7 +103,7 @@ final class CalibrateCommandTest {
     int code =
         run("calibrate", caseFile.toString(), log.toString(), "--at", "10,0,0", "--name", "jug");
 
-    assertEquals(0, code, text(err));
+    assertEquals(0, code, () -> err);
     Path done = folder.resolve("tube-calibration");
     JsonNode n = new ObjectMapper().readTree(done.resolve("calibration.json").toFile());
     JsonNode k = n.get("found").get(1);
@@ -141,16 +131,16 @@ final class CalibrateCommandTest {
     Path log = Files.writeString(folder.resolve("tube.csv"), log() + "30;80\n");
     String[] args = {"calibrate", caseFile.toString(), log.toString(), "--at", "10,0,0"};
     assertEquals(ExitCode.INPUT, run(args));
-    assertEquals("tube.csv:92: the clock jumps back: 30", text(err).strip());
+    assertEquals("tube.csv:92: the clock jumps back: 30", err.strip());
 
     Files.writeString(log, log());
     args[4] = "10,20,0";
     assertEquals(ExitCode.INPUT, run(args));
-    assertTrue(text(err).contains("outside the plastisol"), text(err));
+    assertTrue(err.contains("outside the plastisol"), () -> err);
 
     args[2] = folder.resolve("none.csv").toString();
     assertEquals(ExitCode.INPUT, run(args));
-    assertTrue(text(err).contains("there is no such file"), text(err));
+    assertTrue(err.contains("there is no such file"), () -> err);
   }
 
   @Test
@@ -164,9 +154,8 @@ final class CalibrateCommandTest {
             2,1,after
             2,12,before
             """);
-    assertEquals(
-        0, run("calibrate", pea.toString(), log.toString(), "--name", "mine"), () -> text(err));
-    assertTrue(text(out).contains("o-flow"), text(out));
+    assertEquals(0, run("calibrate", pea.toString(), log.toString(), "--name", "mine"), () -> err);
+    assertTrue(out.contains("o-flow"), out);
     Path made = folder.resolve("pea-calibration");
     JsonNode n = new ObjectMapper().readTree(made.resolve("trials.json").toFile());
     assertEquals(2, n.get("shots").size());
@@ -180,9 +169,9 @@ final class CalibrateCommandTest {
 
     Files.writeString(log, "gate (mm),cavity,dented\n2,3,yes\n");
     assertEquals(3, run("calibrate", pea.toString(), log.toString()));
-    assertTrue(text(err).contains("shots.csv:2: cavity 3: the case has one"), text(err));
+    assertTrue(err.contains("shots.csv:2: cavity 3: the case has one"), () -> err);
     Files.writeString(log, "case,dented\nother.toml,yes\n");
     assertEquals(3, run("calibrate", pea.toString(), log.toString()));
-    assertTrue(text(err).contains("shots.csv:2: there is no case"), text(err));
+    assertTrue(err.contains("shots.csv:2: there is no case"), () -> err);
   }
 }

@@ -10,7 +10,6 @@ import gelfront.result.ResultFolder;
 import gelfront.result.SyntheticRun;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,15 +68,11 @@ final class CommandLineTest {
   private int run(Object... args) {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
-    return Main.run(strings(args), print(out), print(err));
+    return Main.run(strings(args), Program.print(out), Program.print(err));
   }
 
   private static String[] strings(Object... args) {
     return Stream.of(args).map(String::valueOf).toArray(String[]::new);
-  }
-
-  private static PrintStream print(ByteArrayOutputStream to) {
-    return new PrintStream(to, true, StandardCharsets.UTF_8);
   }
 
   private String out() {
@@ -237,7 +232,8 @@ final class CommandLineTest {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
     int[] asked = {0};
-    Console console = new Console(print(out), print(err), false, () -> asked[0]++ > 40, false);
+    Console console =
+        new Console(Program.print(out), Program.print(err), false, () -> asked[0]++ > 40, false);
 
     int code = Main.run(strings("check", caseFile), console);
 
@@ -252,7 +248,8 @@ final class CommandLineTest {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
     int[] asked = {0};
-    Console console = new Console(print(out), print(err), true, () -> asked[0]++ > 40, false);
+    Console console =
+        new Console(Program.print(out), Program.print(err), true, () -> asked[0]++ > 40, false);
 
     Main.run(strings("check", caseFile, quiet ? "--quiet" : "--threads=1"), console);
 

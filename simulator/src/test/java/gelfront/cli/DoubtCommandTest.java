@@ -5,22 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 final class DoubtCommandTest {
   @TempDir private Path folder;
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private String out = "";
+  private String err = "";
   private Path caseFile;
 
   @BeforeEach
@@ -29,28 +27,21 @@ final class DoubtCommandTest {
   }
 
   private int run(String... more) {
-    out.reset();
-    err.reset();
-    String[] args = new String[more.length + 2];
-    args[0] = "doubt";
-    args[1] = caseFile.toString();
-    System.arraycopy(more, 0, args, 2, more.length);
-    return Main.run(args, print(out), print(err));
+    return told(Stream.concat(Stream.of("doubt", caseFile), Stream.of(more)).toArray());
   }
 
-  private static PrintStream print(ByteArrayOutputStream to) {
-    return new PrintStream(to, true, StandardCharsets.UTF_8);
-  }
-
-  private static String text(ByteArrayOutputStream of) {
-    return of.toString(StandardCharsets.UTF_8);
+  private int told(Object... args) {
+    Program.Answer a = Program.run(args);
+    out = a.out();
+    err = a.err();
+    return a.code();
   }
 
   @Test
   void doubtIsToldInWordsAndFilesAndNothingIsCalculatedTwice() throws IOException {
-    assertEquals(0, run("--cases", "4"), text(err));
-    assertTrue(text(out).contains("4 plausible cases"), text(out));
-    assertTrue(text(out).contains("9 runs."), text(out));
+    assertEquals(0, run("--cases", "4"), () -> err);
+    assertTrue(out.contains("4 plausible cases"), out);
+    assertTrue(out.contains("9 runs."), out);
     Path study = folder.resolve("pea-study");
     String page = Files.readString(study.resolve("doubt.html"));
     assertTrue(page.contains("What decides") && page.contains("no-flow temperature"));
@@ -72,32 +63,29 @@ final class DoubtCommandTest {
     String curves = Files.readString(study.resolve("doubt-curves.csv"));
     assertTrue(curves.startsWith("time_s,\"gate [°C] 5 %\",\"gate [°C] 50 %\""), curves);
 
-    assertEquals(0, run("--cases", "4"), text(err));
-    assertTrue(text(out).contains("9 runs, 9 of them kept from earlier."), text(out));
+    assertEquals(0, run("--cases", "4"), () -> err);
+    assertTrue(out.contains("9 runs, 9 of them kept from earlier."), out);
   }
 
   @Test
   void whatMakesNoSenseIsRefusedInALine() {
     assertEquals(ExitCode.INPUT, run("--cases", "2"));
-    assertEquals("fewer than 3 plausible cases tell nothing: 2", text(err).strip());
+    assertEquals("fewer than 3 plausible cases tell nothing: 2", err.strip());
     assertEquals(ExitCode.INPUT, run("--sizes-within", "3 kg"));
-    assertTrue(text(err).contains("kg"), text(err));
+    assertTrue(err.contains("kg"), () -> err);
     assertEquals(ExitCode.INPUT, run("--temperatures-within", "-3"));
-    assertTrue(text(err).contains("not negative"), text(err));
+    assertTrue(err.contains("not negative"), () -> err);
   }
 
   @Test
   void aCheckSaysHowSureItIsWhereThatIsKnownOrAskedFor() throws IOException {
-    assertEquals(0, run("--cases", "3"), text(err));
+    assertEquals(0, run("--cases", "3"), () -> err);
     Path result = folder.resolve("pea-result");
-    String[] check = {"check", caseFile.toString()};
-    assertEquals(0, Main.run(check, print(out), print(err)), text(err));
+    assertEquals(0, told("check", caseFile), () -> err);
     assertTrue(Files.notExists(result.resolve("doubt.json")), "of 3 cases, not of 20");
 
-    out.reset();
-    String[] asked = {"check", caseFile.toString(), "--doubt", "3"};
-    assertEquals(0, Main.run(asked, print(out), print(err)), text(err));
-    assertTrue(text(out).contains("3 plausible cases"), text(out));
+    assertEquals(0, told("check", caseFile, "--doubt", 3), () -> err);
+    assertTrue(out.contains("3 plausible cases"), out);
     String report = Files.readString(result.resolve("report.html"));
     assertTrue(report.contains("How sure is that?") && report.contains("another way"));
     assertTrue(report.contains("<polygon") && report.contains("Lines: this run."));

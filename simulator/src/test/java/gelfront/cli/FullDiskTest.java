@@ -4,11 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.study.StudyCases;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.lang.ProcessBuilder.Redirect;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -110,12 +107,8 @@ final class FullDiskTest {
   }
 
   private int run(String... args) {
-    ByteArrayOutputStream told = new ByteArrayOutputStream();
-    PrintStream to = new PrintStream(told, true, StandardCharsets.UTF_8);
-    int code =
-        Main.run(
-            args, new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8), to);
-    err = told.toString(StandardCharsets.UTF_8);
-    return code;
+    Program.Answer a = Program.run((Object[]) args);
+    err = a.err();
+    return a.code();
   }
 }

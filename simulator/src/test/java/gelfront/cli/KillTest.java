@@ -9,11 +9,8 @@ import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
 import gelfront.result.StudyFolder;
 import gelfront.study.StudyCases;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.lang.ProcessBuilder.Redirect;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -156,9 +153,7 @@ final class KillTest {
   }
 
   private static int run(String... args) {
-    PrintStream nowhere =
-        new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
-    return Main.run(args, nowhere, nowhere);
+    return Program.run((Object[]) args).code();
   }
 
   private static List<String> listed(Path folder) throws IOException {

@@ -5,10 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -82,12 +79,10 @@ final class KilledStudyTest {
     }
     assertFalse(Files.exists(study.resolve("map-gate-size-shot-hold-time.csv")));
 
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    PrintStream print = new PrintStream(out, true, StandardCharsets.UTF_8);
-    int code = Main.run(map(study), print, print);
+    Program.Answer a = Program.run((Object[]) map(study));
 
-    String words = out.toString(StandardCharsets.UTF_8);
-    assertEquals(0, code, words);
+    String words = a.out();
+    assertEquals(0, a.code(), a::err);
     assertTrue(words.contains(before.size() + " of them kept from earlier"), words);
     assertTrue(kept(study).containsAll(before));
     assertTrue(Files.exists(study.resolve("map-gate-size-shot-hold-time.csv")));

@@ -11,9 +11,7 @@ import gelfront.result.DentColour;
 import gelfront.result.DentSurface;
 import gelfront.result.Fields;
 import gelfront.result.ResultFolder;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
@@ -51,13 +49,11 @@ class ResultFilesTest {
   @BeforeAll
   static void calculate() throws IOException {
     Path caseFile = Files.writeString(folder.resolve("pea.toml"), CommandLineTest.CASE);
-    ByteArrayOutputStream words = new ByteArrayOutputStream();
-    PrintStream print = new PrintStream(words, true, StandardCharsets.UTF_8);
     result = folder.resolve("result");
 
-    int code = Main.run(new String[] {"check", caseFile + "", "-o", result + ""}, print, print);
+    Program.Answer a = Program.run("check", caseFile, "-o", result);
 
-    assertEquals(0, code, () -> words.toString(StandardCharsets.UTF_8));
+    assertEquals(0, a.code(), a::err);
   }
 
   @Test

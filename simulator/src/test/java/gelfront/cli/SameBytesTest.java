@@ -2,10 +2,7 @@ package gelfront.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -50,15 +47,9 @@ final class SameBytesTest {
       Path pea, String name, String threads, Locale locale, String zone) throws IOException {
     Locale.setDefault(locale);
     TimeZone.setDefault(TimeZone.getTimeZone(zone));
-    ByteArrayOutputStream told = new ByteArrayOutputStream();
-    PrintStream to = new PrintStream(told, true, StandardCharsets.UTF_8);
     Path target = folder.resolve(name);
-    int code =
-        Main.run(
-            new String[] {"check", pea.toString(), "-o", target.toString(), "--threads", threads},
-            to,
-            to);
-    assertEquals(0, code, () -> told.toString(StandardCharsets.UTF_8));
+    Program.Answer a = Program.run("check", pea, "-o", target, "--threads", threads);
+    assertEquals(0, a.code(), a::err);
     Map<String, Integer> files = new TreeMap<>();
     try (Stream<Path> list = Files.list(target)) {
       for (Path p : list.toList()) {

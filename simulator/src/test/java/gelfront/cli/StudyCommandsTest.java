@@ -12,10 +12,7 @@ import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
 import gelfront.setup.CaseFile;
 import gelfront.study.StudyCases;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,16 +36,10 @@ final class StudyCommandsTest {
   }
 
   private int run(String... args) {
-    ByteArrayOutputStream o = new ByteArrayOutputStream();
-    ByteArrayOutputStream e = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            args,
-            new PrintStream(o, true, StandardCharsets.UTF_8),
-            new PrintStream(e, true, StandardCharsets.UTF_8));
-    out = o.toString(StandardCharsets.UTF_8);
-    err = e.toString(StandardCharsets.UTF_8);
-    return code;
+    Program.Answer a = Program.run((Object[]) args);
+    out = a.out();
+    err = a.err();
+    return a.code();
   }
 
   private int map(String x, String y, String... more) {
