@@ -37,12 +37,16 @@ final class ColdStart {
     return CaseFile.read(file);
   }
 
-  /** s from the start of the process to its end, in the median. */
-  double median(int runs) throws IOException {
+  /**
+   * s from the start of the process to its end, in the median.
+   *
+   * @param options of {@code check}
+   */
+  double median(int runs, String... options) throws IOException {
     double[] s = new double[runs];
     for (int i = 0; i < runs; i++) {
       long from = System.nanoTime();
-      int code = end(start());
+      int code = end(start(options));
       if (code != ExitCode.OK) {
         throw new IOException("check on the standard case ended with code " + code);
       }
@@ -52,12 +56,13 @@ final class ColdStart {
     return s[runs / 2];
   }
 
-  private Process start() throws IOException {
+  private Process start(String... options) throws IOException {
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
     List<String> command = new ArrayList<>(List.of(java.toString()));
     command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
     command.addAll(List.of("-cp", System.getProperty("java.class.path")));
     command.addAll(List.of(Main.class.getName(), "check", "--quiet", file.toString()));
+    command.addAll(List.of(options));
     return new ProcessBuilder(command)
         .redirectOutput(ProcessBuilder.Redirect.DISCARD)
         .redirectError(ProcessBuilder.Redirect.DISCARD)

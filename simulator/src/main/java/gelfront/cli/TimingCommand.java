@@ -120,13 +120,16 @@ final class TimingCommand implements Callable<Integer> {
       try {
         timings.withFlow(cold.loaded(), runs, workers);
         timings.study(cold.loaded(), pool, workers.threads());
-        double seconds = cold.median(runs);
         console
             .out()
             .println(
                 Quantities.say(
-                    "standard case as STL, check in a fresh process: %.2f s to the whole report",
-                    seconds));
+                    "standard case as STL, check in a fresh process, to the whole report: %.2f s;"
+                        + " without its look at level quick %.2f s; conduction alone %.2f s,"
+                        + " 4 s asked",
+                    cold.median(runs),
+                    cold.median(runs, "--one-level"),
+                    cold.median(runs, "--one-level", "--no-flow")));
       } finally {
         cold.clear();
       }
