@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.mesh;
 
 /** An axis-aligned box, metres, {@code min <= max} on every axis. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.mesh;
 
 /** A mesh that can't be read or trusted; the message names file, reason and place in one line. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.mesh;
 
 /** A point or direction in the part's own (CAD) coordinates, in metres when it is a place. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.base;
 
 /** Work was given up because its watcher asked for it. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.calibrate;
 
 /** A log that can't be used: file, line and reason. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.cli;
 
 /** What the process ends with. The verdict never changes it: a part that dents is a good answer. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.cli;
 
 /** What the user gave can't be used; the message is one line with file and place. */

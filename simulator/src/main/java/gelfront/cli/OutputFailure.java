@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.cli;
 
 /** Something can't be written; the message is one line with the place. */

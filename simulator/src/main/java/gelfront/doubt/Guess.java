@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.doubt;
 
 import org.apache.commons.math3.distribution.TriangularDistribution;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.feed;
 
 /** Volumes of a feeding flow over all cells, and what solving it took. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.feed;
 
 /** How cells of liquid are gathered in blocks: half widths, in lattice steps, from which on. */

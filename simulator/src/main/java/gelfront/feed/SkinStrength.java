@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.feed;
 
 /** What suction the set skin bears, place by place, before it gives way. */

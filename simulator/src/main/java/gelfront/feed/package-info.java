@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Feeding. Two ways to say when a place is cut off. By connectivity: in, set times; out, when each
  * place lost its last flowing path to the sprue, and what closed it. By flow: in, temperatures

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The shot itself: liquid that comes through the mouth and drives the air before it. In: a cavity,
  * what drives the liquid, where air can leave. Out: when each place was reached and how hot, what

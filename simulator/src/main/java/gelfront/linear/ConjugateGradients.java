@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.linear;
 
 /** Conjugate gradients with one multigrid cycle per iteration, from where the last solve ended. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Live mode: one part, changing gates, sprues, blocks and recipes, a verdict for each. In: a loaded
  * case, an executor, changed cases as they come. Promised: the newest request wins, what it gives

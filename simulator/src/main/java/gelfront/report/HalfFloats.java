@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.report;
 
 /** Sixteen-bit floats (IEEE 754 binary16): three significant digits in half the room of a float. */

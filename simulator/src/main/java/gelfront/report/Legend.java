@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.report;
 
 /** A colour scale as a drawing of its own, so that its words stay legible on a phone. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.report;
 
 /** What a cut face looks like: a value as a colour, fine lines at round values, a white contour. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.report;
 
 /** The few shapes that charts and labels are drawn with. Coordinates in the drawing's units. */

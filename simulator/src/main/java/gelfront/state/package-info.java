@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The one mutable bag of a run. Who may write what:
  *

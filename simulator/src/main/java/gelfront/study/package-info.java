@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Many runs of changed cases. In: a loaded case, named changes, an executor. Promised: runs go side
  * by side on passed-in threads, none is calculated twice that a {@link gelfront.answer.RunStore}

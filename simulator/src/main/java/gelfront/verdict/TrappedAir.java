@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.verdict;
 
 import gelfront.base.Quantities;

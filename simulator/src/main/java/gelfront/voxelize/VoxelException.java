@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.voxelize;
 
 /** Shape and feed system can't be made into a sound voxel model; the message says why and where. */

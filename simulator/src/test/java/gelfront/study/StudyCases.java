@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.study;
 
 /** A small part that takes a second, measured with calipers, so that no file is needed. */

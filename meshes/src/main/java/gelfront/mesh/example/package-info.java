@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The example parts, made by code and stored as STL beside their case files. All lie along x,
  * centred on y = z = 0, nose at x = 0, millimetres unless said.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.validation.exact;
 
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.validation.practice;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;

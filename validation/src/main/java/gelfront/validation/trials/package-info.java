@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Trial shots made by another model: the network of cooled tubes says when gates close for a known
  * no-flow temperature, and the tool's calibration has to find that temperature. In: trials.json,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
 import gelfront.mesh.Vec3;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.model;
 
 /** A, B, ... of trapped air, as in the report: numbers are those of dents' pockets. */

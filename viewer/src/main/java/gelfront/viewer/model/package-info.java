@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** What is shown, without the engine: tested without a window. */
 package gelfront.viewer.model;

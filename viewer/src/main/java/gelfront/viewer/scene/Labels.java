@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.scene;
 
 import com.jme3.asset.AssetManager;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.work;
 
 /** What has changed in a {@link Session}. */
