@@ -51,8 +51,10 @@ public final class DoubtPage {
             + ", from where a dent is seen. Calculated at level "
             + d.level()
             + "; "
-            + DoubtWords.mm(d.anchor())
-            + " added, by which the case as it is comes out deeper at level normal.");
+            + DoubtWords.mm(Math.abs(d.anchor()))
+            + (d.anchor() < 0
+                ? " taken off, by which the case as it is comes out shallower at level normal."
+                : " added, by which the case as it is comes out deeper at level normal."));
     h.open("figure");
     bars(h, d);
     h.close().close();
