@@ -29,7 +29,7 @@ final class Smoothing implements SceneProcessor {
    * ns that a frame may take: on two cores in software, where it took 0.12 s of processor time, it
    * is more. And frames that are measured: the first ones also load things.
    */
-  private static final long MOST = 40_000_000;
+  private static final long MOST = 20_000_000;
 
   private static final int MEASURED = 6;
 
