@@ -34,6 +34,14 @@ public sealed interface FeedSystem {
       this(gate, runner, reservoir, sprue, List.of());
     }
 
+    /** The sprue's end towards the part, metres. */
+    public Vec3 inner() {
+      double own = runner.map(Runner::length).orElse(0.0);
+      double bulge = reservoir.map(Reservoir::length).orElse(0.0);
+      double along = gate.land() + Math.max(own, bulge);
+      return sprue.at().orElse(gate.at().plus(gate.direction().times(along)));
+    }
+
     /** Metres: where the gate, or the narrowest of several, is narrowest. */
     public double narrowestGate() {
       return others.stream()

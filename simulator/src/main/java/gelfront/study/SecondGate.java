@@ -61,7 +61,7 @@ record SecondGate(Vec3 at, double gate, Change change) {
     double level = height(part, p.at(), d) + METAL + 0.5 * runner;
     level = Math.max(level, LAND + 0.5 * runner);
     Vec3 over = p.at().plus(d.times(level));
-    Vec3 sprue = inner(feed).plus(feed.sprue().direction().times(0.5 * runner));
+    Vec3 sprue = feed.inner().plus(feed.sprue().direction().times(0.5 * runner));
     Vec3 above = sprue.plus(d.times(level - sprue.minus(p.at()).dot(d)));
     Map<String, String> table = new LinkedHashMap<>();
     table.put("at", Change.place(p.at()));
@@ -80,15 +80,6 @@ record SecondGate(Vec3 at, double gate, Change change) {
       most = Math.max(most, part.vertex(v).minus(from).dot(d));
     }
     return most;
-  }
-
-  /** The sprue's end towards the part. */
-  private static Vec3 inner(FeedSystem.Declared feed) {
-    double runner = feed.runner().map(FeedSystem.Runner::length).orElse(0.0);
-    double bulge = feed.reservoir().map(FeedSystem.Reservoir::length).orElse(0.0);
-    double along = feed.gate().land() + Math.max(runner, bulge);
-    Vec3 end = feed.gate().at().plus(feed.gate().direction().times(along));
-    return feed.sprue().at().orElse(end);
   }
 
   /** As a maker says it. */

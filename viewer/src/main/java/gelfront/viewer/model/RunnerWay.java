@@ -29,7 +29,7 @@ record RunnerWay(
 
   /** Places that it leads through, metres. */
   List<Vec3> places() {
-    Vec3 sprue = inner().plus(feed.sprue().direction().times(0.5 * runner));
+    Vec3 sprue = feed.inner().plus(feed.sprue().direction().times(0.5 * runner));
     double along = direction.dot(feed.sprue().direction());
     if (Math.abs(along) <= ALONG) {
       double level = level(direction);
@@ -74,14 +74,5 @@ record RunnerWay(
       best = level(s) < level(best) ? s : best;
     }
     return best;
-  }
-
-  /** The sprue's end towards the part. */
-  private Vec3 inner() {
-    double own = feed.runner().map(FeedSystem.Runner::length).orElse(0.0);
-    double bulge = feed.reservoir().map(FeedSystem.Reservoir::length).orElse(0.0);
-    double along = feed.gate().land() + Math.max(own, bulge);
-    Vec3 end = feed.gate().at().plus(feed.gate().direction().times(along));
-    return feed.sprue().at().orElse(end);
   }
 }
