@@ -6,24 +6,24 @@ import com.jme3.math.Quaternion;
 import com.jme3.math.Vector3f;
 import com.jme3.scene.Geometry;
 import com.jme3.scene.shape.Quad;
-import com.jme3.texture.Texture;
 import gelfront.mesh.Vec3;
 import gelfront.viewer.model.Extent;
 import gelfront.viewer.model.Plane;
-import gelfront.viewer.model.VolumeTexels;
 
 /** The face of a cut: one large square; the texture says where plastisol is on it, and when. */
 final class CutFace {
+  /** Smoothed occupancy at the edge of the plastisol, and half a voxel inside of it. */
+  private static final float EDGE = 0.5f;
+
+  private static final float WELL_INSIDE = 0.75f;
+
   private final Extent extent;
   private final Material paint;
   private final Geometry square;
 
-  /**
-   * @param later colour of what hasn't come to its time, 0xRRGGBB
-   */
-  CutFace(Paints paints, Texture palette, VolumeTexels v, Extent extent, int later) {
+  CutFace(Paints paints, Paints.Filling filling, Extent extent) {
     this.extent = extent;
-    paint = paints.cap(Paints.volume(v), palette, v, later);
+    paint = paints.cap(filling);
     float reach = (float) (2.2 * extent.radius());
     square = new Geometry("cut face", new Quad(reach, reach));
     square.setMaterial(paint);
@@ -45,6 +45,14 @@ final class CutFace {
    */
   void from(double share) {
     paint.setFloat("From", (float) share);
+  }
+
+  /**
+   * Whether a skin that is seen from within shows the rest of the cut: the voxels' edge, which is
+   * that of the mesh only within half a voxel, then lies under it.
+   */
+  void endsAtASkin(boolean does) {
+    paint.setFloat("Least", does ? WELL_INSIDE : EDGE);
   }
 
   void place(Plane p) {

@@ -57,19 +57,36 @@ final class Paints {
     return m;
   }
 
-  /**
-   * @param later colour of what hasn't come to its time, 0xRRGGBB
-   */
-  Material cap(Texture volume, Texture palette, VolumeTexels v, int later) {
+  /** The face of a cut. */
+  Material cap(Filling filling) {
     Material m = new Material(assets, FOLDER + "Cap.j3md");
-    m.setTexture("Volume", volume);
-    m.setTexture("Palette", palette);
-    m.setVector3("Low", Meshes.vector(v.low()));
-    m.setVector3("Size", Meshes.vector(v.size()));
-    m.setColor("Liquid", colour(later, 1));
-    m.setColor("Shut", colour(Colours.SHUT, 1));
+    filling.into(m);
     m.getAdditionalRenderState().setFaceCullMode(FaceCullMode.Off);
     return m;
+  }
+
+  /**
+   * What a cut shows.
+   *
+   * @param volume of {@code texels}
+   * @param ramp of times
+   * @param later colour of what hasn't come to its time, 0xRRGGBB
+   */
+  record Filling(Texture volume, VolumeTexels texels, Texture ramp, int later) {
+    Filling(VolumeTexels texels, Texture ramp, int later) {
+      this(Paints.volume(texels), texels, ramp, later);
+    }
+
+    /** A skin that has it shows the cut where it is seen from within. */
+    Material into(Material m) {
+      m.setTexture("Volume", volume);
+      m.setTexture("Ramp", ramp);
+      m.setVector3("Low", Meshes.vector(texels.low()));
+      m.setVector3("Size", Meshes.vector(texels.size()));
+      m.setColor("Liquid", colour(later, 1));
+      m.setColor("Shut", colour(Colours.SHUT, 1));
+      return m;
+    }
   }
 
   Material cells(Texture palette) {
@@ -123,7 +140,7 @@ final class Paints {
     return t;
   }
 
-  static Texture volume(VolumeTexels v) {
+  private static Texture volume(VolumeTexels v) {
     ByteBuffer bytes = BufferUtils.createByteBuffer(2 * v.values().length);
     for (float f : v.values()) {
       bytes.putShort(FastMath.convertFloatToHalf(f));

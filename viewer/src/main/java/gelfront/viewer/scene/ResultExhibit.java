@@ -63,6 +63,12 @@ final class ResultExhibit implements Exhibit {
 
   // made by prepare, before anything is shown
   @SuppressWarnings("NullAway.Init")
+  private Paints.Filling filling;
+
+  @SuppressWarnings("NullAway.Init")
+  private Material skinPaint;
+
+  @SuppressWarnings("NullAway.Init")
   private Material blockPaint;
 
   @SuppressWarnings("NullAway.Init")
@@ -126,11 +132,12 @@ final class ResultExhibit implements Exhibit {
 
   /** What all views share: outline and cut face. */
   private void frame() {
-    VolumeTexels v = shown.texels();
-    cap = new CutFace(paints, times, v, shown.extent(), Colours.LIQUID);
+    filling = new Paints.Filling(shown.texels(), times, Colours.LIQUID);
+    cap = new CutFace(paints, filling, shown.extent());
     put(cut, cap.geometry());
     Mesh surface = Meshes.skin(shown.surface());
-    put(skin, made("surface", surface, openable(paints.skin(Colours.PART))));
+    skinPaint = openable(filling.into(paints.skin(Colours.PART)));
+    put(skin, made("surface", surface, skinPaint));
     Geometry glass = made("outline", surface, paints.glass());
     glass.setQueueBucket(Bucket.Transparent);
     put(outline, glass);
@@ -164,7 +171,7 @@ final class ResultExhibit implements Exhibit {
   private void spots() {
     float[] share = fine().corners(shown.thickSpots());
     Mesh mesh = Meshes.skin(fine(), share, new float[share.length]);
-    put(spots, made("thick spots", mesh, openable(paints.skin(Colours.PART, times))));
+    put(spots, made("thick spots", mesh, openable(filling.into(paints.skin(Colours.PART, times)))));
   }
 
   private void dents() {
@@ -177,10 +184,11 @@ final class ResultExhibit implements Exhibit {
   private void shot() {
     ShotShown s = shown.shot();
     VolumeTexels v = VolumeTexels.of(s.grid(), s.scale());
-    shotCap = new CutFace(paints, times, v, shown.extent(), Colours.AIR);
+    Paints.Filling air = new Paints.Filling(v, times, Colours.AIR);
+    shotCap = new CutFace(paints, air, shown.extent());
     put(shotCut, shotCap.geometry());
     float[] share = fine().corners(s.onSkin(shown.run().dents().mesh()));
-    shotPaint = openable(paints.skin(Colours.AIR, times));
+    shotPaint = openable(air.into(paints.skin(Colours.AIR, times)));
     put(shot, made("shot", Meshes.skin(fine(), share, new float[share.length]), shotPaint));
     shotEnd = s.scale();
   }
@@ -229,7 +237,10 @@ final class ResultExhibit implements Exhibit {
     see(shot, mode == Mode.FILL);
     see(shotCut, open && mode == Mode.FILL);
     look.plane().ifPresent(cap::place);
-    cap.time(mode == Mode.OPEN ? share(look.time()) : -1);
+    float front = mode == Mode.OPEN ? share(look.time()) : -1;
+    cap.time(front);
+    cap.endsAtASkin(mode == Mode.OPEN);
+    skinPaint.setFloat("Time", front);
     cap.from(mode == Mode.CELLS ? look.from() / shown.scale() : -1);
     if (mode == Mode.FILL) {
       fillTo(look);

@@ -1,18 +1,35 @@
 #import "Common/ShaderLib/GLSLCompat.glsllib"
+#ifdef FILLED
+#import "gelfront/viewer/scene/Cut.glsllib"
+uniform vec3 g_CameraPosition;
+#endif
 
 uniform vec4 m_Color;
 uniform vec4 m_Plane;
 #ifdef PALETTE
 uniform sampler2D m_Palette;
 uniform float m_Deeper;
-uniform float m_Time;
 #endif
+uniform float m_Time;
 varying vec3 place;
 varying vec3 normal;
 varying vec3 toEye;
 varying float value;
 
-// A lamp at the eye. Where the body is cut open, its inside is dark.
+// What is seen of the wall from within. A line of sight that meets it from there has come in through
+// the cut: it is coloured as the cut is at that place, so the cut ends where the mesh does.
+vec3 fromWithin() {
+#ifdef FILLED
+  vec3 way = place - g_CameraPosition;
+  float along = (m_Plane.w - dot(m_Plane.xyz, g_CameraPosition)) / dot(m_Plane.xyz, way);
+  if (along > 0.0 && along < 1.0) {
+    return cutColour(inside(g_CameraPosition + along * way), m_Time);
+  }
+#endif
+  return m_Color.rgb * 0.28;
+}
+
+// A lamp at the eye.
 void main() {
   if (dot(m_Plane.xyz, place) < m_Plane.w) {
     discard;
@@ -32,5 +49,5 @@ void main() {
 #endif
   float facing = abs(dot(normalize(n), normalize(toEye)));
   float light = 0.50 + 0.50 * facing;
-  gl_FragColor = vec4(gl_FrontFacing ? base * light : m_Color.rgb * 0.28, m_Color.a);
+  gl_FragColor = vec4(gl_FrontFacing ? base * light : fromWithin(), m_Color.a);
 }

@@ -113,6 +113,37 @@ class SceneViewsTest {
     }
   }
 
+  /**
+   * Voxels of 1 mm in a ball of 20 mm, all of it liquid: on the cut there is one colour up to the
+   * mesh's own edge, and beyond it none of it.
+   */
+  @Test
+  void theCutEndsWhereTheMeshDoesNotWhereItsVoxelsDo() throws Exception {
+    ResultShown ball = ball(0);
+    Vec3 middle = new Vec3(12, 12, 12);
+    Plane half = new Plane(middle, new Vec3(0, 1, 0));
+    Look look = at(Mode.OPEN, ball, middle).cut(Optional.of(half)).atTime(0);
+    Shot shot = offscreen.of(ball, look);
+
+    int within = 0;
+    int beyond = 0;
+    for (int y = 0; y < Offscreen.HEIGHT; y++) {
+      for (int x = 0; x < Offscreen.WIDTH; x++) {
+        var ray = shot.ray(x, y);
+        double off = ray.at(ray.to(half)).distance(middle);
+        if (shot.atTheAxes(x, y) || Math.abs(off - 10) < 0.12) {
+          continue;
+        }
+        int is = shot.at(x, y);
+        boolean liquid = Shot.apart(is, Colours.LIQUID) <= EXACT;
+        assertEquals(off < 10, liquid, () -> "%.2f mm off: %06x".formatted(off, is));
+        within += off < 10 ? 1 : 0;
+        beyond += off < 10 ? 0 : 1;
+      }
+    }
+    assertTrue(within > 40_000 && beyond > 100_000, within + " within, " + beyond + " beyond");
+  }
+
   @Test
   void theFrontStandsWhereTheSliderIsAndCutOffLiquidIsHatched() throws Exception {
     Plane plane = new Plane(StoredBar.MIDDLE, new Vec3(0, 1, 0));
