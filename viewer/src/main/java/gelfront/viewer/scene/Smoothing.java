@@ -25,21 +25,11 @@ import org.jspecify.annotations.Nullable;
 final class Smoothing implements SceneProcessor {
   private static final int SAMPLES = 4;
 
-  /**
-   * ns that a frame may take: on two cores in software, where it took 0.12 s of processor time, it
-   * is more. And frames that are measured: the first ones also load things.
-   */
-  private static final long MOST = 20_000_000;
-
-  private static final int MEASURED = 6;
-
   private final Renderer renderer;
   private final List<ViewPort> ports;
-
+  private final Patience patience = new Patience();
   private FrameBuffer buffer;
   private long begun;
-  private long best = Long.MAX_VALUE;
-  private int measured;
   private boolean ready;
 
   private Smoothing(Renderer renderer, List<ViewPort> ports, int width, int height) {
@@ -84,7 +74,7 @@ final class Smoothing implements SceneProcessor {
    * @return whether it has been given up
    */
   boolean gaveUp() {
-    if (measured < MEASURED || best <= MOST) {
+    if (!patience.isOver()) {
       return false;
     }
     for (ViewPort p : ports) {
@@ -121,12 +111,11 @@ final class Smoothing implements SceneProcessor {
   public void postFrame(FrameBuffer drawn) {
     renderer.setViewPort(0, 0, buffer.getWidth(), buffer.getHeight());
     renderer.copyFrameBuffer(buffer, null, true, false);
-    if (measured < MEASURED) {
+    if (patience.measures()) {
       renderer.setFrameBuffer(null);
       renderer.setViewPort(0, 0, 1, 1);
       renderer.readFrameBuffer(null, BufferUtils.createByteBuffer(4)); // waits until all is drawn
-      best = Math.min(best, System.nanoTime() - begun);
-      measured++;
+      patience.took(System.nanoTime() - begun);
     }
   }
 
