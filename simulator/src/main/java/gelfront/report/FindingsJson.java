@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.report;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -19,6 +20,7 @@ import gelfront.result.Health;
 import gelfront.result.StoredRun;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -28,6 +30,8 @@ import java.util.Optional;
  * each means: {@code findings.schema.json} beside this class (JSON Schema 2020-12).
  */
 public final class FindingsJson implements ArtifactWriter {
+  private static final String FILE = "findings.json";
+
   private static final ObjectMapper JSON =
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
@@ -47,12 +51,28 @@ public final class FindingsJson implements ArtifactWriter {
 
   @Override
   public String fileName() {
-    return "findings.json";
+    return FILE;
   }
 
   @Override
   public void write(StoredRun run, OutputStream out) throws IOException {
     out.write(JSON.writeValueAsBytes(tree(run)));
+  }
+
+  /**
+   * How far the verdict of a stored result hangs on its voxels.
+   *
+   * @param folder of the result
+   * @param visible metres from which a dent is seen
+   * @return empty where it wasn't compared, or where the file can't be read
+   */
+  public static Optional<VoxelDoubt> voxels(Path folder, double visible) {
+    try {
+      JsonNode said = JSON.readTree(folder.resolve(FILE).toFile()).path("voxel_size");
+      return said.isObject() ? Optional.of(VoxelJson.of(said, visible)) : Optional.empty();
+    } catch (IOException | IllegalArgumentException e) {
+      return Optional.empty();
+    }
   }
 
   private ObjectNode tree(StoredRun run) {

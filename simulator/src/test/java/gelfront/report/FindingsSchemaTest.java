@@ -16,9 +16,13 @@ import gelfront.result.StoredRun;
 import gelfront.result.SyntheticRun;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class FindingsSchemaTest {
   private static final StoredRun RUN = SyntheticRun.small();
@@ -68,6 +72,31 @@ class FindingsSchemaTest {
     }
     ((ObjectNode) compared.get("voxel_size")).put("verdict", "maybe");
     assertFalse(FindingsSchema.complaints(compared).isEmpty());
+  }
+
+  @Test
+  void aComparisonOfVoxelsIsReadBackAsItWas(@TempDir Path folder) throws IOException {
+    At fine = At.of("normal", 0.5e-3, RUN.findings());
+    At none = new At("quick", 0.7e-3, Severity.CLEAN, 0, 0, Optional.empty());
+    assertTrue(fine.blamed().isPresent());
+    assertEquals(Optional.empty(), FindingsJson.voxels(folder, 2e-4), "no file");
+    for (VoxelDoubt was :
+        List.of(
+            new VoxelDoubt(2e-4, fine, Optional.of(none), ""),
+            new VoxelDoubt(2e-4, none, Optional.of(fine), ""),
+            new VoxelDoubt(2e-4, fine, Optional.empty(), "too narrow"))) {
+      try (OutputStream out = Files.newOutputStream(folder.resolve("findings.json"))) {
+        new FindingsJson(Optional.of(was)).write(RUN, out);
+      }
+
+      VoxelDoubt is = FindingsJson.voxels(folder, 2e-4).orElseThrow();
+
+      assertEquals(was.hold(), is.hold());
+      assertEquals(was.sameBlamed(), is.sameBlamed());
+      assertEquals(VoxelWords.of(was), VoxelWords.of(is));
+    }
+    Files.writeString(folder.resolve("findings.json"), "{\"voxel_size\": {\"here\": 3}}");
+    assertEquals(Optional.empty(), FindingsJson.voxels(folder, 2e-4), "another file");
   }
 
   @Test

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
+import gelfront.answer.VoxelDoubt;
 import gelfront.base.Quantities;
 import gelfront.finding.Filled;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
+import gelfront.report.VoxelWords;
 import gelfront.viewer.model.Colours;
 import gelfront.viewer.model.MeshFaults;
 import gelfront.viewer.work.Opened;
@@ -97,6 +99,11 @@ final class FindingsPane extends JPanel {
     }
     card.add(bold(f.verdict(), 2));
     card.add(Ui.text(times(f)));
+    session.voxels().ifPresent(v -> voxels(card, v));
+    if (session.comparing()) {
+      card.add(
+          Ui.text("Calculating it in coarser voxels, too: does the verdict hang on their size?"));
+    }
     column.add(card);
     if (!f.advice().isEmpty()) {
       column.add(section("What to change, best first", f.advice()));
@@ -114,6 +121,16 @@ final class FindingsPane extends JPanel {
       column.add(shot);
     }
     column.add(section("How it went", List.of(f.explanation())));
+  }
+
+  /** What follows first, then what both sizes say. */
+  private static void voxels(JPanel card, VoxelDoubt v) {
+    List<String> said = VoxelWords.of(v);
+    boolean sure = v.hold() == VoxelDoubt.Hold.HOLDS;
+    String last = said.get(said.size() - 1);
+    card.add(Ui.gap(4));
+    card.add(sure ? Ui.text(last) : bold(last, 0));
+    said.subList(0, said.size() - 1).forEach(w -> card.add(Ui.text(w)));
   }
 
   private Component pocket(Pocket p) {

@@ -2,6 +2,7 @@
 package gelfront.viewer.desk;
 
 import gelfront.report.Artifacts;
+import gelfront.report.Beside;
 import gelfront.report.HtmlReport;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
@@ -100,18 +101,25 @@ final class Sharing {
     Files.write(file, png.toByteArray());
   }
 
+  /** What is known beside the run, on the window's thread. */
+  private Beside beside() {
+    return new Beside(Optional.empty(), session.voxels());
+  }
+
   private void report(StoredRun run, Path file) {
+    Beside beside = beside();
     write(
         file,
         f -> {
           try (var out = Files.newOutputStream(f)) {
-            new HtmlReport().write(run, out);
+            new HtmlReport(beside).write(run, out);
           }
         });
   }
 
   private void result(StoredRun run, Path folder) {
-    write(folder, f -> ResultFolder.write(f, run, Artifacts.all()));
+    Beside beside = beside();
+    write(folder, f -> ResultFolder.write(f, run, Artifacts.all(beside)));
   }
 
   /** A turn about the upright, from where it is looked at. */

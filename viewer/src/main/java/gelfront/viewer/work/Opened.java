@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.work;
 
+import gelfront.answer.VoxelDoubt;
 import gelfront.mesh.TriangleMesh;
 import gelfront.result.StoredRun;
 import gelfront.setup.StarterGuess;
@@ -24,8 +25,10 @@ public sealed interface Opened {
    * A stored result.
    *
    * @param project its case, where the part's mesh is still where the case says
+   * @param voxels how far its verdict hangs on their size, where that was compared
    */
-  record AResult(Path folder, StoredRun run, Optional<Project> project) implements Opened {}
+  record AResult(Path folder, StoredRun run, Optional<Project> project, Optional<VoxelDoubt> voxels)
+      implements Opened {}
 
   /**
    * A mesh that can't be used, as it is.

@@ -10,6 +10,7 @@ import gelfront.mesh.check.MeshRepair;
 import gelfront.mesh.check.PreparedMesh;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
+import gelfront.report.FindingsJson;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
 import gelfront.setup.CaseException;
@@ -74,7 +75,11 @@ public final class Opener {
   private static Opened result(Path folder) throws IOException {
     StoredRun run = ResultFolder.read(folder);
     @Nullable Path beside = folder.toAbsolutePath().getParent();
-    return new Opened.AResult(folder, run, project(run, beside == null ? folder : beside));
+    return new Opened.AResult(
+        folder,
+        run,
+        project(run, beside == null ? folder : beside),
+        FindingsJson.voxels(folder, run.findings().visibleDepth()));
   }
 
   /** A result's own case, if its mesh can be found from the folder beside it. */

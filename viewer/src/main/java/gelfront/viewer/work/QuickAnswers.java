@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.work;
 
+import gelfront.setup.LoadedCase;
 import java.util.concurrent.Executor;
 import org.jspecify.annotations.Nullable;
 
@@ -11,6 +12,9 @@ final class QuickAnswers {
   private final Runnable told;
   private @Nullable Quick quick;
   private Quick.Verdict verdict = Quick.Verdict.WAITING;
+
+  /** Text of the case that was asked about last. */
+  private String asked = "";
 
   /**
    * @param ui runs things on the window's thread
@@ -26,6 +30,11 @@ final class QuickAnswers {
     return verdict;
   }
 
+  /** That on a case; waiting where another one was asked about last. */
+  Quick.Verdict on(LoadedCase loaded) {
+    return loaded.text().equals(asked) ? verdict : Quick.Verdict.WAITING;
+  }
+
   /**
    * From now on about that project.
    *
@@ -33,6 +42,7 @@ final class QuickAnswers {
    */
   void about(@Nullable Project project) {
     stop();
+    verdict = Quick.Verdict.WAITING;
     quick = project == null ? null : of(project);
   }
 
@@ -54,6 +64,7 @@ final class QuickAnswers {
       known = of(project);
       quick = known;
     }
+    asked = project.now().text();
     known.ask(project.now());
   }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.work;
 
+import gelfront.answer.VoxelDoubt;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.result.StoredRun;
 import gelfront.setup.Change;
@@ -39,7 +40,7 @@ public final class Session {
   public Session(Backgrounds threads, Executor ui) {
     this.threads = threads;
     this.ui = ui;
-    this.quick = new QuickAnswers(threads, ui, () -> tell(What.QUICK));
+    this.quick = new QuickAnswers(threads, ui, this::answered);
     this.work = new LongWork(threads, ui, new Ends());
   }
 
@@ -51,10 +52,24 @@ public final class Session {
     List.copyOf(watchers).forEach(w -> w.accept(what));
   }
 
+  private void answered() {
+    project().ifPresent(p -> results = results.compared(p.now(), quick.on(p.now())));
+    tell(What.QUICK);
+  }
+
   /** Whether a verdict or a check is awaited. */
   public boolean busy() {
-    boolean quickly = project != null && (results.shown() == null || stale());
-    return checking().isPresent() || (quickly && verdict().equals(Quick.Verdict.WAITING));
+    return checking().isPresent() || (wantsQuick() && verdict().equals(Quick.Verdict.WAITING));
+  }
+
+  /** A result of the case as it stands needs a quick verdict only to be compared with. */
+  private boolean wantsQuick() {
+    return project != null && (results.shown() == null || stale() || comparing());
+  }
+
+  /** Whether it will be known how far the result's verdict hangs on its voxels. */
+  public boolean comparing() {
+    return project != null && results.wantsCoarser(project.now());
   }
 
   /** Said in the strip; plain words. */
@@ -90,6 +105,11 @@ public final class Session {
 
   public Optional<StoredRun> result() {
     return Optional.ofNullable(results.shown());
+  }
+
+  /** How far the result's verdict hangs on the size of its voxels, where that is known. */
+  public Optional<VoxelDoubt> voxels() {
+    return results.voxels();
   }
 
   /** Whether the case was changed since its result was calculated. */
@@ -181,7 +201,7 @@ public final class Session {
       say(c.notes().isEmpty() ? "" : String.join(" ", c.notes()));
     } else if (o instanceof Opened.AResult r) {
       project = r.project().orElse(null);
-      results = results.with(r.run(), r.run().caseText());
+      results = results.with(r.run(), r.run().caseText(), r.voxels());
       say(project == null ? "The part's mesh was not found, so this result can only be read." : "");
     } else if (o instanceof Opened.ABrokenMesh b) {
       complain(b.why().get(0));
@@ -191,9 +211,8 @@ public final class Session {
     askQuick();
   }
 
-  /** A result of the case as it stands needs no quick verdict. */
   private void askQuick() {
-    if (project != null && (results.shown() == null || stale())) {
+    if (project != null && wantsQuick()) {
       quick.ask(project);
     }
   }
@@ -293,9 +312,11 @@ public final class Session {
 
     @Override
     public void checked(LoadedCase loaded, StoredRun run) {
-      results = results.with(run, loaded.text());
+      results =
+          results.with(run, loaded.text(), Optional.empty()).compared(loaded, quick.on(loaded));
       tell(What.RESULT);
       say("");
+      askQuick();
     }
 
     @Override

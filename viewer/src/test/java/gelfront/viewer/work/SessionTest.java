@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.answer.VoxelDoubt;
 import gelfront.setup.CaseFile;
 import gelfront.setup.Change;
 import gelfront.viewer.Cases;
@@ -164,6 +165,30 @@ class SessionTest {
     assertTrue(session.stale());
     session.undo();
     assertFalse(session.stale());
+  }
+
+  @Test
+  void aCheckedVerdictIsHeldAgainstCoarserVoxelsOnceAndKeptWhenTheCaseChanges() throws Exception {
+    openBar();
+    session.check(); // at level quick: there is nothing coarser
+    until(() -> session.result().isPresent());
+    assertFalse(session.comparing());
+    assertTrue(session.voxels().isEmpty());
+
+    session.change(List.of(Change.word("numerics.level", "normal")));
+    session.check(); // before its quick verdict has come
+    until(() -> session.result().isPresent() && !session.stale());
+    until(() -> !session.busy());
+
+    VoxelDoubt v = session.voxels().orElseThrow();
+    assertEquals("normal", v.finer().level());
+    assertEquals(session.result().get().findings().severity(), v.finer().severity());
+    assertEquals(
+        session.verdict().findings().orElseThrow().severity(), v.coarser().get().severity());
+    assertEquals(0.7e-3, v.coarser().get().voxel());
+    session.change(gate(4));
+    until(() -> !session.busy());
+    assertEquals(v, session.voxels().orElseThrow(), "of the result, not of the changed case");
   }
 
   @Test
