@@ -13,6 +13,7 @@ import gelfront.viewer.model.SetupShown;
 import gelfront.viewer.model.ShotShown;
 import gelfront.viewer.model.SkinMesh;
 import gelfront.viewer.scene.Stage;
+import gelfront.viewer.work.MouldShapes;
 import gelfront.viewer.work.Opened;
 import gelfront.viewer.work.Previews;
 import gelfront.viewer.work.Project;
@@ -39,6 +40,7 @@ final class Scenes {
   /** Whether a check's freezing is shown. */
   private boolean live;
 
+  private final MouldShapes moulds = new MouldShapes();
   private @Nullable SkinMesh skin;
   private @Nullable Project skinOf;
 
@@ -205,7 +207,7 @@ final class Scenes {
           if (mine != newest.get()) {
             return;
           }
-          SetupShown shown = Previews.of(now, skin(p), p.part(), v.lines());
+          SetupShown shown = Previews.of(now, skin(p), p.part(), moulds, v.lines());
           int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
           stage.show(shown, edge);
           ui.execute(

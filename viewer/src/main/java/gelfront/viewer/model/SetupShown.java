@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.model;
 
-import gelfront.mesh.Box;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import java.util.List;
@@ -13,7 +12,7 @@ import java.util.Optional;
  * @param part its skin
  * @param extent round all that is drawn
  * @param feed gate, runner and sprue; absent where they are in the mesh or can't be drawn
- * @param block outer faces, metres
+ * @param block the mould's outside
  * @param faults of the mesh
  * @param gates where they meet the part, the first one first; none where the case declares none
  * @param says words beside the first gate, or the part, a line each; empty: none
@@ -22,7 +21,7 @@ public record SetupShown(
     SkinMesh part,
     Extent extent,
     Optional<SkinMesh> feed,
-    Optional<Box> block,
+    Optional<MouldShown> block,
     MeshFaults faults,
     List<Gate> gates,
     List<String> says) {

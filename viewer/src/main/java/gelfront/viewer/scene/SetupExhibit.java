@@ -7,13 +7,13 @@ import com.jme3.renderer.queue.RenderQueue.Bucket;
 import com.jme3.scene.Geometry;
 import com.jme3.scene.Mesh;
 import com.jme3.scene.Node;
-import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.viewer.model.Colours;
 import gelfront.viewer.model.Extent;
 import gelfront.viewer.model.GateDrag;
 import gelfront.viewer.model.Look;
+import gelfront.viewer.model.MouldShown;
 import gelfront.viewer.model.SetupShown;
 import gelfront.viewer.model.SkinMesh;
 import java.util.List;
@@ -70,33 +70,10 @@ final class SetupExhibit implements Exhibit {
     add("gate", Meshes.skin(SkinMesh.of(disc)), paints.skin(Colours.GATE));
   }
 
-  private void block(Box b) {
-    Geometry g =
-        add(
-            "block",
-            Meshes.skin(SkinMesh.of(Solids.box(b.min(), b.max()))),
-            paints.clear(Colours.BLOCK, 0.10f));
+  private void block(MouldShown b) {
+    Geometry g = add("block", Meshes.skin(b.skin()), paints.clear(Colours.BLOCK, 0.10f));
     g.setQueueBucket(Bucket.Transparent);
-    lines("block edges", edges(b), Colours.BLOCK);
-  }
-
-  private static float[] edges(Box b) {
-    float[] ends = new float[72];
-    int n = 0;
-    for (int axis = 0; axis < 3; axis++) {
-      for (int corner = 0; corner < 4; corner++) {
-        for (int end = 0; end < 2; end++) {
-          int[] upper = new int[3];
-          upper[axis] = end;
-          upper[(axis + 1) % 3] = corner & 1;
-          upper[(axis + 2) % 3] = corner >> 1;
-          ends[n++] = (float) (1e3 * (upper[0] == 0 ? b.min().x() : b.max().x()));
-          ends[n++] = (float) (1e3 * (upper[1] == 0 ? b.min().y() : b.max().y()));
-          ends[n++] = (float) (1e3 * (upper[2] == 0 ? b.min().z() : b.max().z()));
-        }
-      }
-    }
-    return ends;
+    lines("block edges", b.edges(), Colours.BLOCK);
   }
 
   private void lines(String name, float[] ends, int rgb) {

@@ -4,6 +4,7 @@ package gelfront.viewer.work;
 import gelfront.mesh.Box;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
+import gelfront.mesh.shape.Solids;
 import gelfront.setup.Block;
 import gelfront.setup.Case;
 import gelfront.setup.FeedSystem;
@@ -11,6 +12,7 @@ import gelfront.setup.LoadedCase;
 import gelfront.viewer.model.Extent;
 import gelfront.viewer.model.Gates;
 import gelfront.viewer.model.MeshFaults;
+import gelfront.viewer.model.MouldShown;
 import gelfront.viewer.model.SetupShown;
 import gelfront.viewer.model.SkinMesh;
 import gelfront.voxelize.FeedSolids;
@@ -27,10 +29,11 @@ public final class Previews {
   /**
    * @param skin of the part, made once
    * @param part metres
+   * @param moulds read before
    * @param says words beside the gate
    */
   public static SetupShown of(
-      LoadedCase loaded, SkinMesh skin, TriangleMesh part, List<String> says) {
+      LoadedCase loaded, SkinMesh skin, TriangleMesh part, MouldShapes moulds, List<String> says) {
     Case c = loaded.setup();
     Optional<TriangleMesh> feed = feed(c, part);
     Box cavity = part.box();
@@ -38,9 +41,17 @@ public final class Previews {
       cavity = cavity.union(copy.of(part).box());
     }
     cavity = feed.map(TriangleMesh::box).map(cavity::union).orElse(cavity);
-    Optional<Box> block = Optional.of(block(c, cavity));
+    MouldShown block = mould(c, cavity, moulds);
+    Extent all = Extent.of(cavity).with(block.extent());
     return new SetupShown(
-        skin, Extent.of(cavity), feed.map(SkinMesh::of), block, NONE, gates(loaded), says);
+        skin, all, feed.map(SkinMesh::of), Optional.of(block), NONE, gates(loaded), says);
+  }
+
+  /** Its own solids, or a box. */
+  private static MouldShown mould(Case c, Box cavity, MouldShapes moulds) {
+    Optional<MouldShown> own = c.block().mesh().flatMap(moulds::of);
+    Box box = block(c, cavity);
+    return own.orElseGet(() -> MouldShown.of(Solids.box(box.min(), box.max())));
   }
 
   private static Optional<TriangleMesh> feed(Case c, TriangleMesh part) {

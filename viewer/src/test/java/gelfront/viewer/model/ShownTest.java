@@ -111,6 +111,24 @@ class ShownTest {
     }
   }
 
+  /** Corners where three faces meet, not diagonals of faces nor facets of a round. */
+  @Test
+  void aMouldIsDrawnByTheEdgesWhereItsFacesBend() {
+    MouldShown box = MouldShown.of(Solids.box(Vec3.ZERO, new Vec3(10e-3, 20e-3, 30e-3)));
+    assertEquals(12 * 6, box.edges().length);
+    double sum = 0;
+    for (int i = 0; i < box.edges().length; i += 6) {
+      float[] e = box.edges();
+      sum += new Vec3(e[i], e[i + 1], e[i + 2]).distance(new Vec3(e[i + 3], e[i + 4], e[i + 5]));
+    }
+    assertEquals(4 * (10 + 20 + 30), sum, 1e-3);
+    assertEquals(new Vec3(10, 20, 30), box.extent().upper());
+
+    Vec3 top = new Vec3(0, 0, 30e-3);
+    MouldShown round = MouldShown.of(Solids.cylinder(Vec3.ZERO, top, 8e-3, 8e-3, 48));
+    assertEquals(2 * 48 * 6, round.edges().length, "both rims");
+  }
+
   @Test
   void faultsOfAMeshAreItsOpenAndItsFlippedEdges() {
     TriangleMesh box = Solids.box(Vec3.ZERO, new Vec3(1e-2, 1e-2, 1e-2));
