@@ -50,12 +50,12 @@ public record DentMap(
     }
   }
 
-  /** Whether a run went well and its dent isn't seen. */
+  /** Whether a run went well and neither dent nor oval is seen. */
   public boolean safe(Ran ran) {
-    return ran.outcome().filter(o -> o.dentHigh() < visible).isPresent();
+    return ran.outcome().filter(o -> o.clean(visible)).isPresent();
   }
 
-  /** Runs whose dents aren't seen. */
+  /** Runs of which nothing is seen. */
   public long safe() {
     return runs.stream().flatMap(List::stream).filter(this::safe).count();
   }

@@ -67,9 +67,9 @@ public record Remedies(
       return normal.orElse(quick);
     }
 
-    /** Whether a run went well and left a dent that isn't seen. */
+    /** Whether a run went well and left neither dent nor oval that is seen. */
     public static boolean cures(Ran ran, double visible) {
-      return ran.outcome().filter(o -> o.dentHigh() < visible).isPresent();
+      return ran.outcome().filter(o -> o.clean(visible)).isPresent();
     }
   }
 

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 /**
  * One run of a study in a few numbers, SI and °C.
  *
- * @param severity of the worst pocket
+ * @param severity of the worst pocket, or of the oval that opening makes
  * @param verdict one sentence
  * @param dentLow metres, the deepest dent's low bound; 0 where nothing is cut off
  * @param dentHigh metres, its high bound: what stays under the visible depth when the part is clean
@@ -95,6 +95,11 @@ public record RunOutcome(
     public OptionalDouble margin() {
       return held.isPresent() ? OptionalDouble.of(held.getAsDouble() - force) : held;
     }
+  }
+
+  /** Whether neither a dent is seen, from {@code visible} metres on, nor an oval. */
+  public boolean clean(double visible) {
+    return dentHigh < visible && severity == Severity.CLEAN;
   }
 
   /** Share of the demand that nothing fed, 0 to 1. */

@@ -9,6 +9,7 @@ import gelfront.base.Workers;
 import gelfront.finding.Amounts;
 import gelfront.finding.Filled;
 import gelfront.finding.Findings;
+import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
 import gelfront.mesh.MeshException;
 import gelfront.report.Artifacts;
@@ -178,6 +179,7 @@ final class CaseCheck {
     Findings f = run.findings();
     if (!answers.quiet()) {
       console.out().println(f.explanation());
+      print(f.opening());
       f.pockets().forEach(this::print);
       printFilling(f.filled());
       printAdvice(f);
@@ -220,6 +222,15 @@ final class CaseCheck {
       console.out().println();
     } catch (IOException e) {
       throw new OutputFailure("can't print: " + e.getMessage(), e);
+    }
+  }
+
+  private void print(Opening o) {
+    if (!o.sentence().isEmpty()) {
+      console.out().println("  " + o.sentence());
+    }
+    if (!o.sign().isEmpty()) {
+      console.out().println("    At the bench: " + o.sign());
     }
   }
 

@@ -99,6 +99,16 @@ public final class SinkEstimate {
     return new Estimate(pocket).sink(visible, progress);
   }
 
+  /**
+   * How far the part goes oval if its mould is opened at a time.
+   *
+   * @param visible metres from which that is seen
+   */
+  public Oval opened(double time, double visible) {
+    return new OvalEstimate(cavity, sections, front, history, plastisol, volumes)
+        .opened(time, visible);
+  }
+
   private Lost none() {
     return new Lost(sections, law, partVolume);
   }
@@ -241,11 +251,11 @@ public final class SinkEstimate {
     private void give(int g, double[] taken, double[] skin, double[] modulus) {
       double sum = 0;
       for (int s = 0; s < sections.count(); s++) {
-        sum += softness(g, s);
+        sum += skins[g].skin().softness(s);
       }
       for (int s = 0; s < sections.count() && sum > 0; s++) {
         if (skins[g].skin().isRound(s)) {
-          double share = softness(g, s) / sum / (sections.area(s) * sections.thickness());
+          double share = skins[g].skin().softness(s) / sum / sections.volume(s);
           skin[s] = skins[g].skin().thinnest(s);
           low.take(s, flows[g][0] * share, skin[s], modulus[s]);
           high.take(s, flows[g][1] * share, skin[s], modulus[s]);
@@ -255,11 +265,6 @@ public final class SinkEstimate {
           }
         }
       }
-    }
-
-    private double softness(int g, int s) {
-      Skin skin = skins[g].skin();
-      return skin.isRound(s) ? Math.pow(sections.radius(s), 4) / Math.pow(skin.thickness(s), 3) : 0;
     }
 
     /**

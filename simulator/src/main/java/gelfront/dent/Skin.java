@@ -70,4 +70,9 @@ final class Skin {
     double off = aside.minus(sections.axis().times(along)).length();
     return Math.max(THINNEST, thickness(s) - off);
   }
+
+  /** How easily the slice gives way, R^4 / t^3, m; 0 where it has no ring round liquid. */
+  double softness(int s) {
+    return isRound(s) ? Math.pow(sections.radius(s), 4) / Math.pow(thickness(s), 3) : 0;
+  }
 }

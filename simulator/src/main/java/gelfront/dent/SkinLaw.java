@@ -10,6 +10,7 @@ package gelfront.dent;
  *   upright, one side 20 % thinner:
  *            dent / R = [1 / (1.69 e^1.86 tau^-1.61)^2 + 1 / (1.39 e^(2/3))^2]^(-1/2)
  *   lobe arc 6.4 sqrt(R t)
+ *   opened with a liquid core, oval of amplitude R sqrt((e - tau^2 / 2) / 1.5)
  *
  * Suction that a ring bears, plane strain, incompressible (nu = 1/2):
  *   free, oval:      buckles at an all-round loss of (t / R)^2 / 2
@@ -20,8 +21,9 @@ package gelfront.dent;
  * with R the section's radius, t the skin's thickness, tau = t / R, e the lost share of the area, G
  * = rho g R / E. Source: a plane-strain study made for this project (gel skin on a frictionless
  * wall that only pushes, E 10-300 kPa); fits with 9 % rms and 24 % at most over its runs, 2-D only.
- * The suctions are closed forms: the second of Glock (1977, confined liners; from memory), the
- * third of a thick incompressible ring.
+ * The oval is the area that a ring of fixed length loses as r = R + a cos 2 phi. The suctions are
+ * closed forms: the second of Glock (1977, confined liners; from memory), the third of a thick
+ * incompressible ring.
  */
 final class SkinLaw {
   private static final double GRAVITY = 9.81;
@@ -34,6 +36,9 @@ final class SkinLaw {
 
   /** Share of the radius that counts as skin at most: a section without a core gives nothing. */
   private static final double CORE = 0.95;
+
+  /** (n^2 - 1) / 2 of n = 2 waves round it: area lost over (a / R)^2. */
+  private static final double OVAL = 1.5;
 
   private final double density;
 
@@ -80,6 +85,12 @@ final class SkinLaw {
     double a = 1.69 * Math.pow(e, 1.86) * Math.pow(tau(radius, thickness), -1.61);
     double c = 1.39 * Math.pow(e, 2.0 / 3);
     return radius / Math.sqrt(1 / (a * a) + 1 / (c * c));
+  }
+
+  /** Metres that a free ring's flat sides come in when its liquid core loses a share e. */
+  double oval(double radius, double thickness, double e) {
+    double tau = thickness / radius;
+    return radius * Math.sqrt(Math.max(0, e - tau * tau / 2) / OVAL);
   }
 
   /** Metres round the section. */

@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * What a run found out.
  *
- * @param severity of the worst pocket
+ * @param severity of the worst pocket, or of the oval that opening makes where that is worse
  * @param verdict one sentence with the number and the culprit
  * @param explanation two or three sentences: when what closed, what stayed soft
  * @param advice what to change, in words, best first; a direction, not a sizing
@@ -20,6 +20,7 @@ import java.util.List;
  * @param amounts what to melt
  * @param fed what the part needed and got
  * @param filled what the shot itself came to
+ * @param opening what becomes of it if a clock opens the mould
  */
 public record Findings(
     Severity severity,
@@ -35,8 +36,9 @@ public record Findings(
     double visibleDepth,
     Amounts amounts,
     Fed fed,
-    Filled filled) {
-  /** The shot itself was not calculated. */
+    Filled filled,
+    Opening opening) {
+  /** The shot itself was not calculated, and the mould is opened when the part is firm. */
   public Findings(
       Severity severity,
       String verdict,
@@ -65,7 +67,8 @@ public record Findings(
         visibleDepth,
         amounts,
         fed,
-        Filled.NOT_CALCULATED);
+        Filled.NOT_CALCULATED,
+        Opening.WHEN_FIRM);
   }
 
   public Findings {

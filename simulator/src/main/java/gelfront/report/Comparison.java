@@ -3,6 +3,7 @@ package gelfront.report;
 
 import gelfront.base.Quantities;
 import gelfront.finding.Findings;
+import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,6 +33,9 @@ public final class Comparison {
     rows.add(row("part has set", all, f -> seconds(f.partSets())));
     rows.add(row("unfed", all, f -> Quantities.ml(f.fed().unfed())));
     rows.add(row("deepest dent", all, Comparison::deepest));
+    if (all.stream().anyMatch(f -> f.opening().byClock())) {
+      rows.add(row("oval when opened", all, f -> oval(f.opening())));
+    }
     rows.add(row("verdict", all, f -> Say.severity(f.severity())));
     return rows;
   }
@@ -42,6 +46,10 @@ public final class Comparison {
 
   private static String seconds(double t) {
     return Double.isFinite(t) ? Quantities.say("%.1f s", t) : "never";
+  }
+
+  private static String oval(Opening o) {
+    return o.byClock() ? Quantities.say("%.2f mm", 1e3 * o.oval()) : "opened when firm";
   }
 
   private static String deepest(Findings f) {

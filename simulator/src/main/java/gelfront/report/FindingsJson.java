@@ -13,6 +13,7 @@ import gelfront.finding.Dent;
 import gelfront.finding.Fed;
 import gelfront.finding.Findings;
 import gelfront.finding.HotSpot;
+import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
 import gelfront.mesh.Vec3;
 import gelfront.result.ArtifactWriter;
@@ -96,6 +97,9 @@ public final class FindingsJson implements ArtifactWriter {
     if (f.filled().calculated()) {
       FillJson.put(n.putObject("filling"), f.filled());
     }
+    if (f.opening().byClock()) {
+      opening(n.putObject("opening"), f.opening());
+    }
     ArrayNode pockets = n.putArray("pockets");
     f.pockets().forEach(p -> pocket(pockets.addObject(), p));
     ArrayNode health = n.putArray("health");
@@ -135,6 +139,18 @@ public final class FindingsJson implements ArtifactWriter {
     number(n, "half_at_s", f.halfAt());
     number(n, "sprue_fell_mm", f.sprueFell() * 1e3);
     number(n, "sprue_dry_s", f.sprueDry());
+  }
+
+  private static void opening(ObjectNode n, Opening o) {
+    number(n, "opened_s", o.at());
+    n.put("severity", lower(o.severity()));
+    number(n, "liquid_mm3", o.liquid() * 1e9);
+    number(n, "oval_mm", o.oval() * 1e3);
+    number(n, "oval_least_mm", o.least() * 1e3);
+    place(n, "place_mm", o.place());
+    number(n, "shut_until_s", o.shutUntil());
+    n.put("sentence", o.sentence());
+    n.put("bench_sign", o.sign());
   }
 
   private static void pocket(ObjectNode n, Pocket p) {

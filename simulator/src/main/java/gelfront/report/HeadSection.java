@@ -4,6 +4,7 @@ package gelfront.report;
 import gelfront.answer.VoxelDoubt;
 import gelfront.finding.Dent;
 import gelfront.finding.Findings;
+import gelfront.finding.Opening;
 import gelfront.finding.Severity;
 import gelfront.result.StoredRun;
 import java.util.Comparator;
@@ -21,7 +22,19 @@ final class HeadSection {
     h.element("h1", f.verdict()).element("p", f.explanation());
     voxels.ifPresent(v -> h.element("p", String.join(" ", VoxelWords.of(v)), "class", "voxels"));
     facts(h, f);
+    opening(h, f.opening());
     advice(h, f);
+  }
+
+  private static void opening(Html h, Opening o) {
+    if (o.sentence().isEmpty()) {
+      return;
+    }
+    h.open("section").element("h2", "Opened before it is firm").element("p", o.sentence());
+    if (!o.sign().isEmpty()) {
+      h.open("p", "class", "sign").element("b", "At the bench: ").text(o.sign()).close();
+    }
+    h.element("p", "Dents, here and below, are those of a part that stays in the mould.").close();
   }
 
   private static String mark(Severity s) {
@@ -39,6 +52,10 @@ final class HeadSection {
         .flatMap(p -> p.dents().stream())
         .max(Comparator.comparingDouble(Dent::depthHigh))
         .ifPresent(d -> deepest(h, d));
+    if (f.opening().byClock()) {
+      String when = "oval, opened after " + Say.time(f.opening().at());
+      fact(h, Say.fixed(f.opening().oval() * 1e3, 2) + " mm", when);
+    }
     fact(h, Say.time(f.gateSets()), "gate closes");
     fact(h, Say.time(f.partSets()), "last place sets");
     fact(h, Say.time(f.firmAt()), "firm enough to open");

@@ -152,7 +152,7 @@ public final class CaseKeys {
         hold_pressure    while it is kept on, as "20 kPa"
         top_up           times at which the sprue is filled up, as ["20 s", "40 s"]
         injector         its capacity, as "100 ml"
-        open_at          time at which the mould is opened; left out: when the part is firm
+        open_at          time at which the mould is opened; left out: when the part is firm; sooner it may go oval
       [fill]
         on               false: the table is there, but the shot itself is not calculated
         pressure         that the plunger keeps up, as "50 kPa"; left out: what fill_time takes

@@ -11,6 +11,7 @@ import gelfront.finding.Dent;
 import gelfront.finding.Filled;
 import gelfront.finding.Findings;
 import gelfront.finding.HotSpot;
+import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
 import gelfront.grid.Basins;
@@ -26,6 +27,7 @@ import gelfront.voxelize.GatePlace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** From a shot's record to findings. */
 public final class Judge {
@@ -102,7 +104,6 @@ public final class Judge {
   }
 
   private Judgement judge(Progress progress) {
-    double[] mould = shot.mouldAtWall();
     SinkEstimate[] sinks = new SinkEstimate[gateOf.length];
     List<Draft> drafts = new ArrayList<>();
     int pocketsInAll = cutOff.basins().size();
@@ -110,8 +111,7 @@ public final class Judge {
       double done = (double) drafts.size() / pocketsInAll;
       Progress one = (stage, f) -> progress.at(stage, done + f / pocketsInAll);
       int k = cavityOf(b);
-      sinks[k] = sinks[k] == null ? sinks(k, mould[mould.length - 1]) : sinks[k];
-      drafts.add(draft(b, sinks[k].of(b, setup.visibleDent(), one)));
+      drafts.add(draft(b, sinks(sinks, k).of(b, setup.visibleDent(), one)));
     }
     drafts.sort(
         Comparator.comparingDouble((Draft d) -> -d.deepest().depthHigh())
@@ -128,7 +128,7 @@ public final class Judge {
       }
     }
     List<DentLobes> lobes = drafts.stream().map(d -> d.sink.lobes()).toList();
-    return new Judgement(findings(pockets), cutOff.level(), pocketOf, lobes);
+    return new Judgement(findings(pockets, opening(sinks)), cutOff.level(), pocketOf, lobes);
   }
 
   /** Number of the cavity that a pocket lies in. */
@@ -141,8 +141,29 @@ public final class Judge {
         .orElse(1);
   }
 
-  private SinkEstimate sinks(int number, double mould) {
+  private SinkEstimate sinks(SinkEstimate[] made, int number) {
+    if (made[number] == null) {
+      made[number] = sinks(number);
+    }
+    return made[number];
+  }
+
+  /** The worst of all cavities, opened by the clock. */
+  private Opening opening(SinkEstimate[] sinks) {
+    if (setup.opensAt().isEmpty()) {
+      return Opening.WHEN_FIRM;
+    }
+    double at = setup.opensAt().getAsDouble();
+    OpeningJudge judge = new OpeningJudge(setup.visibleDent(), latest(shot.firm(), this::isPart));
+    return IntStream.range(1, sinks.length)
+        .mapToObj(k -> judge.of(at, sinks(sinks, k).opened(at, setup.visibleDent())))
+        .max(Comparator.comparingDouble(Opening::oval).thenComparingDouble(Opening::liquid))
+        .orElse(Opening.WHEN_FIRM);
+  }
+
+  private SinkEstimate sinks(int number) {
     short[] of = voxels.cavities().of();
+    double[] mould = shot.mouldAtWall();
     return new SinkEstimate(
         cavity,
         c -> of[c] == number,
@@ -150,7 +171,7 @@ public final class Judge {
         shot.set(),
         shot.history(),
         setup.plastisol(),
-        mould,
+        mould[mould.length - 1],
         shot.flow().map(FlowRecord::unfed),
         setup.up());
   }
@@ -317,7 +338,7 @@ public final class Judge {
     return d.depthHigh() >= setup.visibleDent() ? Severity.MAY_DENT : Severity.CLEAN;
   }
 
-  private Findings findings(List<Pocket> pockets) {
+  private Findings findings(List<Pocket> pockets, Opening opening) {
     Severity worst =
         pockets.stream()
             .map(Pocket::severity)
@@ -325,10 +346,10 @@ public final class Judge {
             .orElse(Severity.CLEAN);
     Budget budget = new Budget(setup, cavity, shot, cutOff.level(), gateSets);
     return new Findings(
-        worst,
-        Words.verdict(worst, pockets),
+        opening.severity().compareTo(worst) > 0 ? opening.severity() : worst,
+        Words.verdict(worst, pockets, opening),
         Words.explanation(worst, pockets),
-        Words.advice(pockets),
+        Words.advice(pockets, opening),
         pockets,
         gateSets,
         latest(shot.set(), c -> mouth[c]),
@@ -338,7 +359,8 @@ public final class Judge {
         setup.visibleDent(),
         budget.amounts(),
         budget.fed(),
-        shot.fill().map(f -> FillJudge.judge(setup, voxels, f)).orElse(Filled.NOT_CALCULATED));
+        shot.fill().map(f -> FillJudge.judge(setup, voxels, f)).orElse(Filled.NOT_CALCULATED),
+        opening);
   }
 
   private double latest(float[] field, java.util.function.IntPredicate where) {

@@ -4,12 +4,14 @@ package gelfront.verdict;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
 import gelfront.finding.HotSpot;
+import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
 import gelfront.mesh.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** Findings in plain words, millimetres and seconds. */
 final class Words {
@@ -58,7 +60,19 @@ final class Words {
         : " For no dent to be seen, it would have had to stay open " + until + ".";
   }
 
-  static String verdict(Severity worst, List<Pocket> pockets) {
+  /** The worse of dents and oval first. */
+  static String verdict(Severity worst, List<Pocket> pockets, Opening opening) {
+    String dents = verdict(worst, pockets);
+    if (opening.severity() == Severity.CLEAN) {
+      return dents;
+    }
+    String oval = OpeningJudge.verdict(opening);
+    return opening.severity().compareTo(worst) >= 0
+        ? oval + " Left shut: " + lower(dents)
+        : dents + " " + oval;
+  }
+
+  private static String verdict(Severity worst, List<Pocket> pockets) {
     if (pockets.isEmpty()) {
       return "No dent: every place stays fed until it has set.";
     }
@@ -101,7 +115,13 @@ final class Words {
   }
 
   /** Directions, best first; sizes are for whoever runs the changed case. */
-  static List<String> advice(List<Pocket> pockets) {
+  static List<String> advice(List<Pocket> pockets, Opening opening) {
+    List<String> shut =
+        opening.severity() == Severity.CLEAN ? List.of() : List.of(OpeningJudge.advice(opening));
+    return Stream.concat(shut.stream(), advice(pockets).stream()).toList();
+  }
+
+  private static List<String> advice(List<Pocket> pockets) {
     List<String> advice = new ArrayList<>();
     pockets.stream().filter(p -> p.severity() != Severity.CLEAN).forEach(p -> advise(p, advice));
     if (!advice.isEmpty()) {
@@ -194,10 +214,14 @@ final class Words {
     return say(m3 < 1e-6 ? "%.2f ml" : "%.1f ml", m3 * 1e6);
   }
 
-  private static String at(Vec3 p) {
+  static String at(Vec3 p) {
     return say("x %.0f, y %.0f, z %.0f mm", p.x() * 1e3, p.y() * 1e3, p.z() * 1e3)
         .replace("-0,", "0,")
         .replace("-0 mm", "0 mm");
+  }
+
+  private static String lower(String s) {
+    return Character.toLowerCase(s.charAt(0)) + s.substring(1);
   }
 
   private static String capital(String s) {

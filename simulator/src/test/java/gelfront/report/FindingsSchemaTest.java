@@ -10,8 +10,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.VoxelDoubt;
 import gelfront.answer.VoxelDoubt.At;
+import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
+import gelfront.mesh.Vec3;
 import gelfront.result.StoredRun;
 import gelfront.result.SyntheticRun;
 import java.io.ByteArrayOutputStream;
@@ -97,6 +99,20 @@ class FindingsSchemaTest {
     }
     Files.writeString(folder.resolve("findings.json"), "{\"voxel_size\": {\"here\": 3}}");
     assertEquals(Optional.empty(), FindingsJson.voxels(folder, 2e-4), "another file");
+  }
+
+  @Test
+  void soAreThoseOfAPartThatTheClockOpens() throws IOException {
+    Opening early =
+        new Opening(6, Severity.WILL_DENT, 2e-6, 6e-4, 5e-4, Vec3.ZERO, 11, "Oval.", "Flat.");
+    ObjectNode open = findings(SyntheticRun.opened(RUN, early));
+
+    assertEquals(0.6, open.at("/opening/oval_mm").asDouble());
+    assertEquals(11, open.at("/opening/shut_until_s").asDouble());
+    assertEquals(List.of(), FindingsSchema.complaints(open));
+    assertTrue(findings(RUN).at("/opening").isMissingNode(), "opened when firm");
+    ((ObjectNode) open.get("opening")).put("oval_mm", -1);
+    assertFalse(FindingsSchema.complaints(open).isEmpty());
   }
 
   @Test

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.finding.Findings;
+import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
+import gelfront.mesh.Vec3;
 import gelfront.result.Provenance;
 import gelfront.result.StoredRun;
 import gelfront.result.SyntheticRun;
@@ -113,6 +115,19 @@ class HtmlReportTest {
     RUN.cautions().forEach(c -> assertTrue(page.contains(Html.escape(c))));
     Cautions.ALL.forEach(c -> assertTrue(page.contains(Html.escape(c))));
     RUN.health().lines().forEach(l -> assertTrue(page.contains(Html.escape(l.result()))));
+  }
+
+  @Test
+  void anOvalHasItsOwnFigureAndWordsApartFromTheDents() throws IOException {
+    Opening early =
+        new Opening(
+            6, Severity.WILL_DENT, 2e-6, 6.4e-4, 5e-4, Vec3.ZERO, 11, "It goes oval.", "Flat.");
+
+    String open = pageOf(SyntheticRun.opened(RUN, early));
+
+    assertTrue(open.contains("<b>0.64 mm</b><span>oval, opened after 6.0 s</span>"));
+    assertTrue(open.contains("It goes oval.") && open.contains("Flat."));
+    assertFalse(page.contains("oval, opened"), "opened when firm");
   }
 
   @Test

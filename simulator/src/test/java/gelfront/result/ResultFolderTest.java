@@ -9,6 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.finding.Amounts;
 import gelfront.finding.Findings;
+import gelfront.finding.Opening;
+import gelfront.finding.Severity;
+import gelfront.mesh.Vec3;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
@@ -122,6 +125,16 @@ class ResultFolderTest {
           back.surface().coordinate(back.surface().corner(9, 1), a),
           1e-8);
     }
+  }
+
+  @Test
+  void whatOpeningDoesSurvives() throws IOException {
+    Opening early = new Opening(6, Severity.MAY_DENT, 2e-6, 3e-4, 1e-4, Vec3.ZERO, 9, "a", "b");
+    Path folder = temp.resolve("opened");
+
+    ResultFolder.write(folder, SyntheticRun.opened(RUN, early), List.of());
+
+    assertEquals(early, ResultFolder.read(folder).findings().opening());
   }
 
   @Test
@@ -275,9 +288,9 @@ class ResultFolderTest {
     Path folder = written();
     Path json = folder.resolve("run.json");
     String text = Files.readString(json);
-    Files.writeString(json, text.replace("\"version\" : 5,", "\"version\" : 6,"));
+    Files.writeString(json, text.replace("\"version\" : 6,", "\"version\" : 7,"));
     assertTrue(readError(folder).contains("newer gelfront"));
-    Files.writeString(json, text.replace("\"version\" : 5,", "\"version\" : 1,"));
+    Files.writeString(json, text.replace("\"version\" : 6,", "\"version\" : 1,"));
     assertTrue(readError(folder).contains("older gelfront"));
   }
 

@@ -8,6 +8,7 @@ import gelfront.finding.Dent;
 import gelfront.finding.Fed;
 import gelfront.finding.Findings;
 import gelfront.finding.HotSpot;
+import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
 import gelfront.mesh.TriangleMesh;
@@ -153,6 +154,29 @@ public final class SyntheticRun {
             f.visibleDepth(),
             f.amounts(),
             f.fed()));
+  }
+
+  /** The same run, opened by the clock. */
+  public static StoredRun opened(StoredRun run, Opening opening) {
+    Findings f = run.findings();
+    return withFindings(
+        run,
+        new Findings(
+            f.severity(),
+            f.verdict(),
+            f.explanation(),
+            f.advice(),
+            f.pockets(),
+            f.gateSets(),
+            f.sprueSets(),
+            f.partSets(),
+            f.firmAt(),
+            f.linearShrinkage(),
+            f.visibleDepth(),
+            f.amounts(),
+            f.fed(),
+            f.filled(),
+            opening));
   }
 
   /** The same pocket, which never sets and has no dents. */

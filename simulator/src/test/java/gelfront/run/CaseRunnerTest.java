@@ -2,6 +2,7 @@
 package gelfront.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -41,6 +42,14 @@ class CaseRunnerTest {
   }
 
   private static Case setup(FeedSystem feed, OptionalDouble voxel) {
+    return setup(feed, voxel, OptionalDouble.empty());
+  }
+
+  private static Case opened(FeedSystem feed, double at) {
+    return setup(feed, OptionalDouble.empty(), OptionalDouble.of(at));
+  }
+
+  private static Case setup(FeedSystem feed, OptionalDouble voxel, OptionalDouble openAt) {
     return new Case(
         "test",
         new PartShape.Calipers(List.of()),
@@ -58,7 +67,7 @@ class CaseRunnerTest {
             List.of(),
             List.of()),
         MATERIALS.plastisol("soft"),
-        new Shot(165, 2, 5, 20e3, List.of(), OptionalDouble.of(50e-6), OptionalDouble.empty()),
+        new Shot(165, 2, 5, 20e3, List.of(), OptionalDouble.of(50e-6), openAt),
         new Vec3(0, 0, 1),
         OptionalDouble.empty(),
         1,
@@ -110,6 +119,29 @@ class CaseRunnerTest {
 
     assertEquals(Severity.CLEAN, f.severity());
     assertEquals(1, f.pockets().size());
+  }
+
+  /**
+   * Common practice, no source: opened hot, a thick part goes out of shape. Its dents are those of
+   * a part that stays in the mould, whenever that is opened.
+   */
+  @Test
+  void openedWithALiquidCoreItGoesOvalAndOpenedFirmItDoesNot() {
+    TriangleMesh cone = Examples.all().get("cone-body");
+    FeedSystem thick = feed(new Vec3(80e-3, 0, 0), new Vec3(1, 0, 0), 5e-3);
+    Findings firm = findings(setup(thick), cone);
+    Findings early = findings(opened(thick, 8), cone);
+    Findings late = findings(opened(thick, 1 + firm.firmAt()), cone);
+
+    assertFalse(firm.opening().byClock());
+    assertTrue(early.opening().oval() > early.visibleDepth(), "" + early.opening());
+    assertEquals(Severity.WILL_DENT, early.severity());
+    assertTrue(early.verdict().startsWith("Opened after 8 s this part goes oval"), early.verdict());
+    assertTrue(early.advice().get(0).startsWith("Leave the mould shut until"));
+    assertEquals(deepest(firm), deepest(early), 0.02 * deepest(firm));
+    assertEquals(0, late.opening().oval());
+    assertEquals("", late.opening().sentence());
+    assertEquals(firm.severity(), late.severity());
   }
 
   /**

@@ -99,6 +99,9 @@ final class FindingsPane extends JPanel {
     }
     card.add(bold(f.verdict(), 2));
     card.add(Ui.text(times(f)));
+    if (!f.opening().sentence().isEmpty()) {
+      card.add(Ui.text(f.opening().sentence()));
+    }
     session.voxels().ifPresent(v -> voxels(card, v));
     if (session.comparing()) {
       card.add(

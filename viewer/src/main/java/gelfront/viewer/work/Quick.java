@@ -5,6 +5,7 @@ import gelfront.base.Quantities;
 import gelfront.base.Workers;
 import gelfront.finding.Dent;
 import gelfront.finding.Findings;
+import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
 import gelfront.live.LiveModel;
 import gelfront.mesh.TriangleMesh;
@@ -12,6 +13,7 @@ import gelfront.setup.LoadedCase;
 import gelfront.setup.Numerics;
 import gelfront.setup.PartShape;
 import gelfront.voxelize.VoxelException;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -58,6 +60,9 @@ public final class Quick {
     }
 
     private static String words(Findings f) {
+      if (oval(f)) {
+        return Quantities.say("goes oval when opened, %.1f mm", 1e3 * f.opening().oval());
+      }
       Optional<Dent> worst = f.pockets().stream().flatMap(p -> p.dents().stream()).findFirst();
       String depth =
           worst
@@ -70,7 +75,20 @@ public final class Quick {
       };
     }
 
+    /** Whether opening does worse to it than what was not fed. */
+    private static boolean oval(Findings f) {
+      Severity dents =
+          f.pockets().stream()
+              .map(Pocket::severity)
+              .max(Comparator.naturalOrder())
+              .orElse(Severity.CLEAN);
+      return f.opening().severity().compareTo(dents) > 0;
+    }
+
     private static String cause(Findings f) {
+      if (oval(f)) {
+        return Quantities.say("leave it shut for %.0f s", Math.ceil(f.opening().shutUntil()));
+      }
       if (f.severity() == Severity.CLEAN || f.pockets().isEmpty()) {
         return Quantities.say("the gate stays open for %.0f s", f.gateSets());
       }
