@@ -13,13 +13,23 @@ final class HalfWidth {
   /** What gates count as at most. */
   private static final int GATE = 4;
 
+  private static final int WIDEST = Short.MAX_VALUE;
+
   private final Cavity cavity;
   private final int[][] place;
   private final int[] size;
   private final int[] queue;
+
+  /** Middle of the ball that a cell lies in; then the queue of long steps. */
   private final int[] source;
+
   private final short[] depth;
   private final short[] width;
+
+  /** Ends of the queues for short and long steps. */
+  private int shortTail;
+
+  private int longTail;
 
   HalfWidth(Cavity cavity, CellFaces faces) {
     this.cavity = cavity;
@@ -163,29 +173,44 @@ final class HalfWidth {
     }
   }
 
-  /** Walks from narrow to wide; a cell may be one wider than the cell that it is reached from. */
+  /**
+   * Walks from narrow to wide; a cell may be one wider than the cell that it is reached from. Steps
+   * among small cells are shorter than others: each kind has a queue of its own, in which widths
+   * rise, so that no cell comes into one twice.
+   */
   private void grade() {
     int[] order = byValue(width);
+    shortTail = 0;
+    longTail = 0;
     int at = 0;
-    int head = 0;
-    int tail = 0;
-    while (at < order.length || head < tail) {
-      boolean lowered =
-          at == order.length || (head < tail && width[queue[head]] <= width[order[at]]);
-      tail = lower(lowered ? queue[head++] : order[at++], tail);
+    int shortHead = 0;
+    int longHead = 0;
+    while (at < order.length || shortHead < shortTail || longHead < longTail) {
+      int own = at < order.length ? width[order[at]] : WIDEST;
+      int near = shortHead < shortTail ? width[queue[shortHead]] : WIDEST;
+      int far = longHead < longTail ? width[source[longHead]] : WIDEST;
+      if (near <= own && near <= far) {
+        lower(queue[shortHead++]);
+      } else if (far <= own) {
+        lower(source[longHead++]);
+      } else {
+        lower(order[at++]);
+      }
     }
   }
 
-  private int lower(int c, int tail) {
-    int end = tail;
+  private void lower(int c) {
     for (int f = cavity.faces(c) - 1; f >= 0; f--) {
       int to = cavity.across(c, f);
-      int most = width[c] + Math.max(size[c], size[to]);
-      if (width[to] > most) {
-        width[to] = (short) most;
-        queue[end++] = to;
+      int step = Math.max(size[c], size[to]);
+      if (width[to] > width[c] + step) {
+        width[to] = (short) (width[c] + step);
+        if (step == 1) {
+          queue[shortTail++] = to;
+        } else {
+          source[longTail++] = to;
+        }
       }
     }
-    return end;
   }
 }
