@@ -15,6 +15,9 @@ import java.util.stream.IntStream;
  * the flow carries heat. Liquid that isn't joined is unfed. A cell that set in this step draws
  * through its joined neighbours. A cell that conduction heated draws nothing. Ends when no liquid
  * of the part is joined.
+ *
+ * <p>Conduction cools a gate in a step, then the flow warms it again. What flows is told by the
+ * temperature half way down: by that at the end, gates closed a fifth too early.
  */
 public final class Feeding {
   /** The flow's course is nearly settled after so many rounds; later steps have the last one's. */
@@ -40,6 +43,10 @@ public final class Feeding {
   private final FeedClock clock = new FeedClock();
   private double[] draw = {};
   private double[] bears = {};
+
+  /** °C per cell when conduction had done half of its step. */
+  private final double[] middle;
+
   private boolean flowsNow;
   private double ended = Double.POSITIVE_INFINITY;
 
@@ -71,6 +78,7 @@ public final class Feeding {
     suction = new Suction(cavity);
     falls = new Falls(cavity, liquid, suction);
     volume = cavity.volumes();
+    middle = new double[volume.length];
     double[] mass = new double[volume.length];
     Arrays.fill(mass, 1);
     carrier = new Carrier(cavity, curves, volume, mass);
@@ -104,9 +112,16 @@ public final class Feeding {
   public void step(ThermalState state, double from, Supply supply, double pressure, Runnable ask) {
     clock.start();
     contraction.over(state, from);
+    takeMiddle(state);
     advance(state, state.time - from, supply, pressure, ask);
     sums.part(ofPart(contraction.demand()), ofPart(contraction.unfed()));
     clock.lap(FeedClock.Stage.GATHER);
+  }
+
+  private void takeMiddle(ThermalState state) {
+    for (int c = 0; c < middle.length; c++) {
+      middle[c] = 0.5 * (state.previous[c] + state.temperature[c]);
+    }
   }
 
   /** Fills the sprue up with liquid of the shot's temperature; what has set in it stays. */
@@ -119,8 +134,8 @@ public final class Feeding {
   private void advance(
       ThermalState state, double dt, Supply supply, double pressure, Runnable ask) {
     boolean over = ended < Double.POSITIVE_INFINITY || reservoir.dry();
-    boolean coasts = !over && coast(state, supply, pressure);
-    flowsNow = coasts || (!over && solve(state, supply, pressure, ask));
+    boolean coasts = !over && coast(supply, pressure);
+    flowsNow = coasts || (!over && solve(supply, pressure, ask));
     if (!flowsNow) {
       ended = Math.min(ended, state.time);
       contraction.allLack();
@@ -133,17 +148,17 @@ public final class Feeding {
   }
 
   /** Goes on with the flow there is, scaled to what is drawn now; false: that won't do. */
-  private boolean coast(ThermalState state, Supply supply, double pressure) {
+  private boolean coast(Supply supply, double pressure) {
     double now = 0;
     for (int c = 0; c < volume.length; c++) {
-      now += hopeless(c, state) ? 0 : contraction.rate()[c];
+      now += hopeless(c) ? 0 : contraction.rate()[c];
     }
     if (!coasting.goesOn(now, supply, pressure, reservoir.sunk())) {
       return false;
     }
     double before = Arrays.stream(draw).sum();
     for (int c = 0; c < volume.length; c++) {
-      if (hopeless(c, state)) {
+      if (hopeless(c)) {
         contraction.withdraw(c);
       }
     }
@@ -155,16 +170,16 @@ public final class Feeding {
   }
 
   /** Contracts beyond the reach of any liquid: neither joined nor just set beside some. */
-  private boolean hopeless(int c, ThermalState state) {
+  private boolean hopeless(int c) {
     return contraction.rate()[c] > 0
         && !reach.joined()[c]
-        && (state.temperature[c] > law.noFlow()
+        && (middle[c] > law.noFlow()
             || carrier.joinedNeighbours(reach.joined(), c) == 0);
   }
 
   /** False: no liquid of the part is joined. */
-  private boolean solve(ThermalState state, Supply supply, double pressure, Runnable ask) {
-    boolean[] joined = reach.find(state.temperature, law.noFlow(), reservoir.empty());
+  private boolean solve(Supply supply, double pressure, Runnable ask) {
+    boolean[] joined = reach.find(middle, law.noFlow(), reservoir.empty());
     if (!reach.part()) {
       return false;
     }
@@ -172,12 +187,12 @@ public final class Feeding {
     liquid.update(joined);
     clock.lap(FeedClock.Stage.BLOCKS);
     ask.run();
-    gatherDraw(joined, state);
-    gatherSkin(joined, skin.bears(state.temperature, contraction.unfed()));
+    gatherDraw(joined);
+    gatherSkin(joined, skin.bears(middle, contraction.unfed()));
     clock.lap(FeedClock.Stage.GATHER);
     boolean first = !course.known();
     for (int round = 0; round < (first ? FIRST_ROUNDS : 1); round++) {
-      drive(state, joined, pressure, ask);
+      drive(joined, pressure, ask);
     }
     sums.solved(Math.max(mobility.iterations(), suction.iterations() / suction.passes()));
     double drawn = Arrays.stream(draw).sum();
@@ -185,9 +200,9 @@ public final class Feeding {
     return true;
   }
 
-  private void drive(ThermalState state, boolean[] joined, double pressure, Runnable ask) {
+  private void drive(boolean[] joined, double pressure, Runnable ask) {
     double[] w =
-        mobility.solve(liquid, joined, state.temperature, law.viscosity(), law.noFlow(), course);
+        mobility.solve(liquid, joined, middle, law.viscosity(), law.noFlow(), course);
     clock.lap(FeedClock.Stage.MOBILITY);
     ask.run();
     suction.solve(
@@ -225,7 +240,7 @@ public final class Feeding {
     return sum;
   }
 
-  private void gatherDraw(boolean[] joined, ThermalState state) {
+  private void gatherDraw(boolean[] joined) {
     Blocks blocks = liquid.blocks();
     double[] rate = contraction.rate();
     if (draw.length != blocks.count()) {
@@ -235,7 +250,7 @@ public final class Feeding {
     for (int c = 0; c < rate.length; c++) {
       if (joined[c]) {
         draw[blocks.of[c]] += rate[c];
-      } else if (hopeless(c, state)) {
+      } else if (hopeless(c)) {
         contraction.withdraw(c);
       } else if (rate[c] > 0) {
         spread(joined, blocks, c, rate[c] / carrier.joinedNeighbours(joined, c));

@@ -7,17 +7,14 @@ import gelfront.verdict.FlowRecord;
 
 /** Watches one cavity: when it no longer gets half of what it needs, and why. */
 final class CavityFeed {
-  private static final double HALF = 0.5;
-
   private final Feeding feeding;
   private final short[] owner;
   private final int number;
   private Cavity.Region spentOn = Cavity.Region.GATE;
   private int narrowest = -1;
-  private double half = Double.POSITIVE_INFINITY;
+  private final HalfFed half = new HalfFed();
   private double demand;
   private double unfed;
-  private double lastShare = 1;
 
   CavityFeed(Feeding feeding, short[] owner, int number) {
     this.feeding = feeding;
@@ -34,14 +31,10 @@ final class CavityFeed {
     demand = sums[0][number];
     unfed = sums[1][number];
     double share = needs > 0 ? Math.max(0, 1 - lacks / needs) : 0;
-    if (share >= HALF) {
-      half = Double.POSITIVE_INFINITY;
+    if (half.after(share, from, time)) {
       spentOn = worst(feeding.spent(owner, number));
       narrowest = feeding.narrowest(owner, number);
-    } else if (lastShare >= HALF) {
-      half = from + (time - from) * (lastShare - HALF) / (lastShare - share);
     }
-    lastShare = share;
   }
 
   private static Cavity.Region worst(double[] spent) {
@@ -53,6 +46,6 @@ final class CavityFeed {
   }
 
   FlowRecord.Closing closing() {
-    return new FlowRecord.Closing(demand > 0 ? half : Double.POSITIVE_INFINITY, spentOn, narrowest);
+    return new FlowRecord.Closing(demand > 0 ? half.at() : Double.POSITIVE_INFINITY, spentOn, narrowest);
   }
 }

@@ -10,16 +10,13 @@ import java.util.function.ToDoubleFunction;
 
 /** Watches the flow: its curves, when the part no longer gets half of what it needs, and why. */
 final class FlowRecorder implements StepObserver {
-  private static final double HALF = 0.5;
-
   private final Feeding feeding;
   private final int gateCell;
   private final List<Moment> moments = new ArrayList<>();
   private final short[] owner;
   private final List<CavityFeed> cavities = new ArrayList<>();
-  private double half = Double.POSITIVE_INFINITY;
+  private final HalfFed half = new HalfFed();
   private double dryAt = Double.POSITIVE_INFINITY;
-  private double lastShare = 1;
 
   private record Moment(
       double time, double drawn, double unfed, double share, double level, double suction) {}
@@ -41,12 +38,7 @@ final class FlowRecorder implements StepObserver {
   @Override
   public void after(ThermalState state, double from) {
     double share = feeding.sums().fedShare();
-    if (share >= HALF) {
-      half = Double.POSITIVE_INFINITY;
-    } else if (lastShare >= HALF) {
-      half = from + (state.time - from) * (lastShare - HALF) / (lastShare - share);
-    }
-    lastShare = share;
+    half.after(share, from, state.time);
     double[][] sums = feeding.byCavity(owner, cavities.size());
     cavities.forEach(k -> k.after(state.time, from, sums));
     if (feeding.reservoir().dry()) {
@@ -74,7 +66,7 @@ final class FlowRecorder implements StepObserver {
         feeding.sums().partDemand(),
         feeding.sums().partUnfed(),
         feeding.sums().entered(),
-        half,
+        half.at(),
         cavities.stream().map(CavityFeed::closing).toList(),
         dryAt,
         feeding.sums().worstImbalance(),

@@ -119,7 +119,7 @@ final class FeedingTest {
     coolTo(i -> 150, 1);
     feeding.step(state, 0, Feeding.Supply.FROM_OUTSIDE, 0);
     assertEquals(Double.POSITIVE_INFINITY, feeding.ended());
-    coolTo(i -> i < 2 ? 90 : 140, 1);
+    coolTo(i -> i < 2 ? 40 : 140, 1); // set before the step's middle
     feeding.step(state, 1, Feeding.Supply.FROM_OUTSIDE, 0);
     assertEquals(2, feeding.ended());
     double second = Arrays.stream(feeding.demand()).sum() - feeding.sums().drawn();
@@ -130,13 +130,24 @@ final class FeedingTest {
   @Test
   void cellsThatSetInAStepAreFedThroughTheirNeighbours() {
     Feeding feeding = feeding(true, 1e6);
-    coolTo(i -> i == 19 ? 95 : 150, 1);
+    coolTo(i -> i == 19 ? 25 : 150, 1); // set before the step's middle
     feeding.step(state, 0, Feeding.Supply.FROM_OUTSIDE, 0);
     double demand = Arrays.stream(feeding.demand()).sum();
     assertEquals(demand, feeding.sums().entered(), 1e-4 * demand);
     double share = BETA * (SHOT - NO_FLOW);
-    assertTrue(state.temperature[19] > (95 + share * 150) / (1 + share), "what it drew warms it");
-    assertTrue(state.temperature[19] < (95 + share * SHOT) / (1 + share));
+    assertTrue(state.temperature[19] > (25 + share * 150) / (1 + share), "what it drew warms it");
+    assertTrue(state.temperature[19] < (25 + share * SHOT) / (1 + share));
+  }
+
+  /** A plug that is liquid in the middle of the step flows on, though the step ends below no-flow. */
+  @Test
+  void whatFlowsIsToldByTheStepsMiddle() {
+    Feeding feeding = feeding(true, 1e6);
+    coolTo(i -> i < 2 ? 90 : 140, 1);
+    feeding.step(state, 0, Feeding.Supply.FROM_OUTSIDE, 0);
+    double demand = Arrays.stream(feeding.demand()).sum();
+    assertEquals(demand, feeding.sums().entered(), 1e-4 * demand);
+    assertEquals(Double.POSITIVE_INFINITY, feeding.ended());
   }
 
   @Test

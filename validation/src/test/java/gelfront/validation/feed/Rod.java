@@ -53,6 +53,8 @@ final class Rod {
   final Liquid liquid;
   final ThermalState state;
   final CrossingTimes set;
+
+  /** s in the middle of each step, and the fed share in it. */
   final List<double[]> shares = new ArrayList<>();
   private final HeatCurves curves;
 
@@ -131,7 +133,8 @@ final class Rod {
   /** Until all has set; with a watcher. */
   int run(StepObserver also) {
     StepObserver shareWatch =
-        (s, from) -> shares.add(new double[] {s.time, feeding.sums().fedShare()});
+        (s, from) ->
+            shares.add(new double[] {0.5 * (from + s.time), feeding.sums().fedShare()});
     Flow filled = (s, from, ask) -> feeding.step(s, from, Feeding.Supply.FROM_OUTSIDE, 0);
     return new ShotRun(
             new SplitStepper(model, curves, Workers.SERIAL),
