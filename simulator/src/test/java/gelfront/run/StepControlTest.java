@@ -37,7 +37,7 @@ class StepControlTest {
     double second = control.length(FAR);
     control.taken(second, 2);
 
-    assertEquals(1.5, second / first, 1e-12);
+    assertEquals(2, second / first, 1e-12);
     assertTrue(control.length(FAR) < 0.5 * second);
   }
 
