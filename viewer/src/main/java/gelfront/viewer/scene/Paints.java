@@ -62,6 +62,9 @@ final class Paints {
     Material m = new Material(assets, FOLDER + "Cap.j3md");
     filling.into(m);
     m.getAdditionalRenderState().setFaceCullMode(FaceCullMode.Off);
+    // Walls of solids that run into each other end in it: without that they shine through in
+    // dashes.
+    m.getAdditionalRenderState().setPolyOffset(-1, -2);
     return m;
   }
 
