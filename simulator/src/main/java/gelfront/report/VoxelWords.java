@@ -18,8 +18,8 @@ public final class VoxelWords {
         .orElseGet(
             () ->
                 List.of(
-                    "Whether the verdict hangs on the voxel size isn't known: coarser voxels give no"
-                        + " result ("
+                    "Whether the verdict hangs on the voxel size isn't known: coarser voxels give"
+                        + " no result ("
                         + d.error()
                         + ")."));
   }
@@ -53,7 +53,7 @@ public final class VoxelWords {
               + ". "
               + finest(d.finer());
       case CLOSE ->
-          "The verdict is the same, but close: as large a step again could change it. "
+          "The verdict is the same in both, but close: still finer voxels could change it. "
               + finest(d.finer());
       case HOLDS ->
           "The verdict doesn't hang on the voxel size"

@@ -21,6 +21,7 @@ import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.function.UnaryOperator;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
@@ -67,7 +68,7 @@ public final class Desk {
     setup = new SetupPane(session, hand::adds);
     findings = new FindingsPane(session, this::goTo, this::goTo);
     help = new HelpPane(session);
-    curves = new CurvePane(gaze);
+    curves = new CurvePane(gaze, remembered::units);
     curves.show(null);
     tour = new TourPane(frame.getContentPane(), remembered::toured);
     actions = new ActionBar(session, doings);
@@ -179,6 +180,7 @@ public final class Desk {
 
   void units(Units units) {
     setup.show(units);
+    curves.repaint();
     looked(gaze.now());
   }
 
@@ -192,14 +194,22 @@ public final class Desk {
     return gaze.now();
   }
 
+  /** Looks otherwise. */
+  public void look(UnaryOperator<Look> how) {
+    gaze.change(how);
+  }
+
   private void looked(Look l) {
     double visible =
         session.project().map(p -> p.now().setup()).map(Case::visibleDent).orElse(0.2e-3);
     visible = session.result().map(r -> r.findings().visibleDepth()).orElse(visible);
-    legend.show(l, gaze.end(), visible);
+    legend.show(l, gaze.end(), visible, remembered.units().inch());
     if (l.mode() != shown && session.opened().isPresent()) {
       boolean other = l.mode().ofAResult() != shown.ofAResult();
       shown = l.mode();
+      if (shown == Mode.FILL) {
+        findings.showShot();
+      }
       if (other) {
         scenes.follow(shown);
         strip.read(" ");

@@ -3,10 +3,12 @@ package gelfront.viewer.desk;
 
 import gelfront.answer.VoxelDoubt;
 import gelfront.base.Quantities;
+import gelfront.finding.Amounts;
 import gelfront.finding.Filled;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.report.VoxelWords;
+import gelfront.result.StoredRun;
 import gelfront.viewer.model.Colours;
 import gelfront.viewer.model.MeshFaults;
 import gelfront.viewer.work.Opened;
@@ -25,6 +27,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 
 /** The verdict, what to change, and every pocket with its facts. */
 final class FindingsPane extends JPanel {
@@ -33,6 +36,9 @@ final class FindingsPane extends JPanel {
   private final transient Consumer<Pocket> chosen;
   private final transient Consumer<Filled.TrappedAir> air;
   private final JPanel column = new Column(null);
+
+  /** How the shot fills; null where that wasn't calculated. */
+  private @Nullable JPanel shot;
 
   /**
    * @param chosen is told the pocket that the user picks
@@ -52,13 +58,14 @@ final class FindingsPane extends JPanel {
 
   void follow() {
     column.removeAll();
+    shot = null;
     if (session.opened().orElse(null) instanceof Opened.ABrokenMesh b) {
       broken(b);
     }
     if (session.result().isEmpty() || session.stale()) {
       quick(session.verdict());
     }
-    session.result().ifPresent(r -> checked(r.findings()));
+    session.result().ifPresent(this::checked);
     column.revalidate();
     column.repaint();
     SwingUtilities.invokeLater(() -> column.scrollRectToVisible(new Rectangle(1, 1)));
@@ -91,7 +98,8 @@ final class FindingsPane extends JPanel {
     column.add(card);
   }
 
-  private void checked(Findings f) {
+  private void checked(StoredRun run) {
+    Findings f = run.findings();
     JPanel card = card(Colours.of(f.severity()));
     card.setName("verdict card");
     if (session.stale()) {
@@ -108,6 +116,10 @@ final class FindingsPane extends JPanel {
           Ui.text("Calculating it in coarser voxels, too: does the verdict hang on their size?"));
     }
     column.add(card);
+    boolean wanting = f.filled().mayNotFill() || !f.filled().air().isEmpty();
+    if (wanting) {
+      shot(f);
+    }
     if (!f.advice().isEmpty()) {
       column.add(section("What to change, best first", f.advice()));
     }
@@ -118,12 +130,47 @@ final class FindingsPane extends JPanel {
     }
     f.pockets().forEach(p -> pockets.add(pocket(p)));
     column.add(pockets);
-    if (f.filled().calculated()) {
-      JPanel shot = card(f.filled().mayNotFill() ? Colours.OPEN_EDGE : 0x8A939B);
-      ShotCard.fill(shot, f.filled(), air);
-      column.add(shot);
+    if (f.filled().calculated() && !wanting) {
+      shot(f);
     }
     column.add(section("How it went", List.of(f.explanation())));
+    column.add(section("What to melt", List.of(melt(f.amounts()))));
+    if (!run.cautions().isEmpty()) {
+      column.add(section("Mind", run.cautions()));
+    }
+  }
+
+  private void shot(Findings f) {
+    JPanel card = card(f.filled().mayNotFill() ? Colours.OPEN_EDGE : 0x8A939B);
+    ShotCard.fill(card, f.filled(), air);
+    column.add(card);
+    shot = card;
+  }
+
+  /** Scrolls to how the shot fills. */
+  void showShot() {
+    SwingUtilities.invokeLater(
+        () -> {
+          if (shot != null) {
+            shot.scrollRectToVisible(new Rectangle(0, 0, 1, shot.getHeight()));
+          }
+        });
+  }
+
+  private static String melt(Amounts a) {
+    String words =
+        Quantities.say(
+            "At least %s a shot: %s%s in the part, %s in gate and sprue, %s drawn in as it cools.",
+            Quantities.ml(a.shotVolume()),
+            a.cavities() > 1 ? a.cavities() + " x " : "",
+            Quantities.ml(a.partVolume()),
+            Quantities.ml(a.feedVolume()),
+            Quantities.ml(a.topUpVolume()));
+    if (a.injectorCapacity().isEmpty()) {
+      return words;
+    }
+    return words
+        + (a.injectorHoldsIt() ? " The injector holds it." : " The injector is too small.");
   }
 
   /** What follows first, then what both sizes say. */
@@ -151,7 +198,12 @@ final class FindingsPane extends JPanel {
     JPanel west = new JPanel(new BorderLayout());
     west.add(number, BorderLayout.NORTH);
     row.add(west, BorderLayout.WEST);
-    row.add(Ui.text(p.sentence() + " " + facts(p)), BorderLayout.CENTER);
+    JPanel words = new Column(null);
+    words.add(Ui.text(p.sentence() + " " + facts(p)));
+    if (!p.sign().isEmpty()) {
+      words.add(Ui.text("At the bench: " + p.sign()));
+    }
+    row.add(words, BorderLayout.CENTER);
     return row;
   }
 

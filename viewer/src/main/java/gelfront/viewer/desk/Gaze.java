@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /** The one look that picture, sliders and buttons share. The window's thread. */
 final class Gaze {
@@ -26,6 +27,9 @@ final class Gaze {
   private double scale = 1;
   private double shot = 1;
   private Optional<Plane> plane = Optional.empty();
+
+  /** Where the eye was put by itself last. */
+  private @Nullable Orbit put;
 
   /**
    * @param aspect width over height of one design's picture
@@ -104,7 +108,16 @@ final class Gaze {
   }
 
   private Orbit home(Extent extent) {
-    return Orbit.round(extent, fieldOfView, aspect());
+    Orbit home = Orbit.round(extent, fieldOfView, aspect());
+    put = home;
+    return home;
+  }
+
+  /** The picture is larger or smaller: all is seen still, unless somebody moved the eye. */
+  void resized() {
+    if (look.orbit().equals(put)) {
+      goHome();
+    }
   }
 
   void goHome() {

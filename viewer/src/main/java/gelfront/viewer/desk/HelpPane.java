@@ -5,8 +5,8 @@ import gelfront.answer.Ran;
 import gelfront.answer.Remedies;
 import gelfront.answer.Sizing;
 import gelfront.base.Quantities;
-import gelfront.report.RemediesFiles;
 import gelfront.setup.LoadedCase;
+import gelfront.viewer.model.RemedySaid;
 import gelfront.viewer.work.Asking;
 import gelfront.viewer.work.Help;
 import gelfront.viewer.work.Session;
@@ -103,11 +103,9 @@ final class HelpPane extends JPanel {
     lines.addAll(r.answer().pairs());
     for (int i = 0; i < lines.size(); i++) {
       Remedies.Line l = lines.get(i);
-      List<String> cells = RemediesFiles.cells(r.answer(), l);
       boolean cures = Remedies.Line.cures(l.best(), r.answer().visible()) && l.doubt().isEmpty();
-      String dent = cells.get(2).isEmpty() ? cells.get(1) + " (quick)" : cells.get(2);
-      String facts = "dent " + dent + ", opens " + cells.get(3) + ". " + cells.get(6);
-      proposal(l.label(), facts, cures, r.designs().get(i));
+      String facts = RemedySaid.facts(r.answer(), l);
+      proposal(RemedySaid.head(l), facts, cures, r.designs().get(i));
     }
     r.answer()
         .notRun()
@@ -119,7 +117,12 @@ final class HelpPane extends JPanel {
     for (int i = 0; i < choices.size(); i++) {
       Sizing.Choice c = choices.get(i);
       boolean holds = c.holds(s.answer().visible());
-      String facts = "sprue " + Quantities.mm(c.sprue()) + ", dent " + dent(c.normal());
+      String facts =
+          (holds ? "Cures it: dent " : "Does not hold at level normal: dent ")
+              + dent(c.normal())
+              + ", sprue "
+              + Quantities.mm(c.sprue())
+              + ".";
       Optional<LoadedCase> design =
           i < s.designs().size() ? Optional.of(s.designs().get(i)) : Optional.empty();
       proposal("Gate " + c.gateWords() + " (" + c.label() + ")", facts, holds, design);
@@ -143,7 +146,7 @@ final class HelpPane extends JPanel {
     var head = Ui.text(label);
     head.setFont(head.getFont().deriveFont(Font.BOLD));
     words.add(head);
-    words.add(Ui.text((good ? "Cures it: " : "") + facts));
+    words.add(Ui.text(facts));
     row.add(words, BorderLayout.CENTER);
     JPanel east = new JPanel(new BorderLayout());
     JButton use =

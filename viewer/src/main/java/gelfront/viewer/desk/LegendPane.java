@@ -27,6 +27,7 @@ final class LegendPane extends JPanel {
   private transient @Nullable Look look;
   private double end = 1;
   private double visible = 0.2e-3;
+  private boolean inch;
 
   LegendPane() {
     setPreferredSize(new java.awt.Dimension(132, 300));
@@ -37,8 +38,10 @@ final class LegendPane extends JPanel {
   /**
    * @param scale s at the end of the time scale
    * @param visibleDepth m from which a dent is seen
+   * @param inInch whether depths are told in inches
    */
-  void show(Look now, double scale, double visibleDepth) {
+  void show(Look now, double scale, double visibleDepth, boolean inInch) {
+    inch = inInch;
     look = now;
     end = scale;
     visible = visibleDepth;
@@ -56,9 +59,9 @@ final class LegendPane extends JPanel {
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     boolean times = look.mode().showsTimes();
     String first = look.mode() == Mode.FILL ? "Comes after" : times ? "Sets after" : "Dent";
-    heads(g, first, times ? "seconds" : "mm deep");
+    heads(g, first, times ? "seconds" : inch ? "inch deep" : "mm deep");
     ramp(g, times ? Colours.times() : Colours.dents());
-    double max = times ? end : 1e3 * Colours.DEEPEST * visible;
+    double max = times ? end : Colours.DEEPEST * visible / (inch ? 25.4e-3 : 1e-3);
     ticks(g, max);
     if (look.mode() == Mode.FILL) {
       keys(g, Colours.AIR, List.of("still empty", "air that", "stays"));

@@ -6,6 +6,8 @@ import gelfront.viewer.model.Orbit;
 import gelfront.viewer.model.Plane;
 import gelfront.viewer.model.Ray;
 import java.awt.Canvas;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -59,6 +61,13 @@ final class PictureControls extends MouseAdapter {
     canvas.addMouseListener(this);
     canvas.addMouseMotionListener(this);
     canvas.addMouseWheelListener(this);
+    canvas.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            gaze.resized();
+          }
+        });
     canvas.addKeyListener(
         new KeyAdapter() {
           @Override

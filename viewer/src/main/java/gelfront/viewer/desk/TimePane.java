@@ -7,6 +7,7 @@ import gelfront.viewer.model.Look;
 import gelfront.viewer.model.Mode;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.util.Locale;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -15,7 +16,7 @@ import javax.swing.Timer;
 
 /**
  * The slider below the picture: plays the freezing on a cut, hides what has set before among late
- * cells, exaggerates dents.
+ * cells, exaggerates dents. Where there is nothing to slide, it says what the picture shows.
  */
 final class TimePane extends JPanel {
   private static final long serialVersionUID = 1;
@@ -24,6 +25,10 @@ final class TimePane extends JPanel {
   private static final double PLAYED = 8;
 
   private static final int TICK_MS = 40;
+
+  /** Of the words beside the slider, so that it stays where it is. */
+  private static final Dimension BESIDE = new Dimension(230, 20);
+
   private static final double MOST_TIMES = 20;
 
   private final transient Gaze gaze;
@@ -41,7 +46,6 @@ final class TimePane extends JPanel {
     Ui.padded(this, 6, 10, 6, 10);
     slider.setName("late");
     words.setName("slider words");
-    words.setPreferredSize(new Dimension(230, 20));
     play.setPreferredSize(new Dimension(74, play.getPreferredSize().height));
     slider.addChangeListener(
         e -> {
@@ -49,6 +53,7 @@ final class TimePane extends JPanel {
             moved();
           }
         });
+    setPreferredSize(new Dimension(400, play.getPreferredSize().height + 12));
     add(words, BorderLayout.WEST);
     add(slider, BorderLayout.CENTER);
     add(play, BorderLayout.EAST);
@@ -76,7 +81,10 @@ final class TimePane extends JPanel {
     boolean used = plays || l.mode() == Mode.DENTS;
     following = true;
     slider.setEnabled(used);
+    slider.setVisible(used);
     play.setEnabled(plays);
+    play.setVisible(plays);
+    words.setPreferredSize(used ? BESIDE : null);
     slider.setValue(
         switch (l.mode()) {
           case CELLS -> steps().stepAt(l.from());
@@ -105,7 +113,10 @@ final class TimePane extends JPanel {
           Double.isNaN(l.time())
               ? "All set: slide back to see it freeze"
               : Quantities.say("%.1f s after the shot", l.time());
-      default -> "";
+      default ->
+          l.mode().meaning().substring(0, 1).toUpperCase(Locale.ROOT)
+              + l.mode().meaning().substring(1)
+              + ".";
     };
   }
 

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.Insets;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
@@ -42,6 +43,7 @@ final class Ui {
     area.setEditable(false);
     area.setFocusable(false);
     area.setOpaque(false);
+    area.setMargin(new Insets(2, 0, 2, 0)); // flush with heads
     area.setLineWrap(true);
     area.setWrapStyleWord(true);
     area.setFont(UIManager.getFont("Label.font"));

@@ -2,10 +2,12 @@
 package gelfront.viewer.model;
 
 import gelfront.base.Quantities;
+import gelfront.finding.Filled;
 import gelfront.result.Series;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** The curves of a run that are shown, a strip each, and what they say at a time. */
 public final class Curves {
@@ -27,8 +29,18 @@ public final class Curves {
     }
 
     /** The value at a time, with its unit. */
-    public String at(double seconds) {
+    public String at(double seconds, Units units) {
       double v = Reading.at(time, value, seconds);
+      if (unit.equals("°C") && units.fahrenheit()) {
+        return said(v * 1.8 + 32, "°F");
+      }
+      if (unit.equals("mm") && units.inch()) {
+        return Quantities.say("%.3f in", v / 25.4);
+      }
+      return said(v, unit);
+    }
+
+    private static String said(double v, String unit) {
       String digits = Math.abs(v) >= 100 ? "%.0f" : Math.abs(v) >= 10 ? "%.1f" : "%.2f";
       return Quantities.say(digits, v) + (unit.isEmpty() ? "" : " " + unit);
     }
@@ -56,6 +68,34 @@ public final class Curves {
       }
     }
     return strips;
+  }
+
+  /** The shot itself while it fills; none where it was not calculated. */
+  public static List<Strip> of(Filled f) {
+    List<Filled.Moment> course = f.course();
+    if (course.size() < 2) {
+      return List.of();
+    }
+    double[] time = values(course, Filled.Moment::time);
+    double all = course.get(course.size() - 1).volume() + empty(f);
+    return List.of(
+        of("Filled, feed and part", "%", time, values(course, m -> 100 * m.volume() / all)),
+        of("Pressure at the mouth", "kPa", time, values(course, m -> 1e-3 * m.mouth())),
+        of("Pressure in the gate", "kPa", time, values(course, m -> 1e-3 * m.gate())));
+  }
+
+  /** m3 that no liquid came to: what froze before, and trapped air. */
+  private static double empty(Filled f) {
+    return f.unfilled() + f.air().stream().mapToDouble(Filled.TrappedAir::volume).sum();
+  }
+
+  private static double[] values(
+      List<Filled.Moment> course, ToDoubleFunction<Filled.Moment> wanted) {
+    return course.stream().mapToDouble(wanted).toArray();
+  }
+
+  private static Strip of(String title, String unit, double[] time, double[] values) {
+    return strip(title, time, new Series.Curve(title, title, unit, values));
   }
 
   /** A share is read more easily so. */
