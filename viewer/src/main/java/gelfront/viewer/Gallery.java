@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer;
 
+import gelfront.answer.RunStore;
+import gelfront.result.StudyFolder;
+import gelfront.result.StudyFolder.Identity;
 import gelfront.setup.Change;
 import gelfront.viewer.desk.Desk;
 import gelfront.viewer.model.Mode;
+import gelfront.viewer.work.Asking;
 import gelfront.viewer.work.Help;
+import gelfront.viewer.work.Runs;
 import gelfront.viewer.work.Session;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
@@ -15,7 +20,10 @@ import java.util.Locale;
 import java.util.concurrent.ExecutionException;
 import javax.swing.SwingUtilities;
 
-/** Pictures of every view, of the shipped example, to be looked at. Takes some minutes. */
+/**
+ * Pictures of every view, to be looked at: of the shipped example, and of a part that traps air.
+ * Takes some minutes.
+ */
 final class Gallery {
   private final Desk desk;
   private final Screenshots shots;
@@ -30,16 +38,25 @@ final class Gallery {
     this.session = session;
   }
 
-  /** Makes the folder if it isn't there. */
+  /** What helps takes minutes: a second gallery in that folder has the first one's outcomes. */
+  static RunStore outcomes(Path into) throws ViewerException {
+    Path kept = into.resolve("outcomes");
+    try {
+      return StudyFolder.open(kept, new Identity(Runs.version(), "gallery", "example"));
+    } catch (IOException e) {
+      throw cantWrite(kept, e);
+    }
+  }
+
+  private static ViewerException cantWrite(Path file, Exception e) {
+    return new ViewerException(
+        ViewerException.OUTPUT, file + ": can't be written: " + e.getMessage(), e);
+  }
+
+  /** The folder is there. */
   void fill(Path into)
       throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
     folder = into;
-    try {
-      Files.createDirectories(into);
-    } catch (IOException e) {
-      throw new ViewerException(
-          ViewerException.OUTPUT, into + ": can't be made: " + e.getMessage(), e);
-    }
     take("1-start");
     step(desk.doings()::tour);
     while (session.project().isEmpty() && !shots.failed()) {
@@ -62,11 +79,9 @@ final class Gallery {
       }
     }
     compared();
-    filling();
-    step(() -> session.ask(Help::remedies));
-    take("6-helps");
-    step(() -> desk.dark(true));
-    take("7-dark");
+    helps();
+    trappedAir();
+    dark();
   }
 
   private void compared()
@@ -81,15 +96,56 @@ final class Gallery {
     step(() -> session.compareWith(null));
   }
 
-  /** The shot itself, and how it is told from dents. */
-  private void filling()
+  /** What can be done about the example, all of it calculated. */
+  private void helps()
       throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
-    step(
-        () -> {
-          session.change(List.of(new Change.Set("fill.on", "true")));
-          session.check();
-        });
-    take("4-wait", Mode.FILL);
+    step(session::undo);
+    answer("6-remedies", Help::remedies);
+    answer("6-sizes", Help::sizes);
+    answer("6-shots", Help::shots);
+  }
+
+  private void answer(String name, Asking asking)
+      throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
+    shots.settle();
+    step(() -> session.ask(asking));
+    take(name);
+  }
+
+  /** A mould by its own solids; in it air that can't leave, and how that is told from dents. */
+  private void trappedAir()
+      throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
+    Path file = blindFin();
+    step(() -> desk.open(file));
+    while (!named("blind fin") && !shots.failed()) {
+      Thread.sleep(50);
+    }
+    take("7-own-mould");
+    step(session::check);
+    take("8-wait", Mode.FILL);
+    step(() -> desk.look(l -> l.shotAt(1.6)));
+    take("8-fill-on-its-way");
+  }
+
+  private Path blindFin() throws ViewerException {
+    Path cases = folder.resolve("blind-fin");
+    try {
+      return BlindFin.in(Files.createDirectories(cases));
+    } catch (IOException e) {
+      throw cantWrite(cases, e);
+    }
+  }
+
+  private boolean named(String name) {
+    return session.project().map(p -> p.now().setup().name().equals(name)).orElse(false);
+  }
+
+  private void dark()
+      throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
+    step(() -> desk.dark(true));
+    take("9-dark-fill");
+    take("9-dark-wait", Mode.OPEN);
+    take("9-dark-wait", Mode.SETUP);
   }
 
   private void take(String name, Mode mode)

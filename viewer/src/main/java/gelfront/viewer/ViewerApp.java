@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer;
 
+import gelfront.answer.RunStore;
 import gelfront.viewer.desk.Desk;
 import gelfront.viewer.desk.Theme;
 import gelfront.viewer.scene.Stage;
@@ -91,11 +92,27 @@ public final class ViewerApp {
     return Optional.of(o);
   }
 
+  /** A gallery has all that it writes in its own folder; the user's settings and edits stay. */
+  private static RunStore outcomes(Arguments a) throws ViewerException {
+    if (a.gallery().isEmpty()) {
+      return RunStore.inMemory();
+    }
+    System.setProperty("gelfront.home", a.gallery().get().resolve("home").toString());
+    return Gallery.outcomes(a.gallery().get());
+  }
+
+  /** Edits of a window that ended unexpectedly; where nobody looks they wait. */
+  private static void recover(Desk desk, boolean attended) {
+    if (attended) {
+      desk.doings().recover();
+    }
+  }
+
   private void show(Arguments a) throws ViewerException, InterruptedException {
     Optional<Opened> first = opened(a);
     requireDisplay();
     int threads = Runtime.getRuntime().availableProcessors();
-    try (Backgrounds background = new Backgrounds(threads)) {
+    try (Backgrounds background = new Backgrounds(threads, outcomes(a))) {
       Stage stage = new Stage(background.drawing(), over::completeExceptionally);
       Session session = new Session(background, SwingUtilities::invokeLater);
       Desk desk = open(session, stage, background);
@@ -103,7 +120,7 @@ public final class ViewerApp {
       Thread.setDefaultUncaughtExceptionHandler((t, e) -> unforeseen(e, session, attended));
       stage.startCanvas();
       SwingUtilities.invokeLater(
-          () -> first.ifPresentOrElse(session::take, () -> desk.doings().recover()));
+          () -> first.ifPresentOrElse(session::take, () -> recover(desk, attended)));
       try {
         if (a.screenshot().isPresent()) {
           new Screenshots(desk, stage, session, over).save(a.screenshot().get(), a.mode());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.work;
 
+import gelfront.answer.RunStore;
 import gelfront.base.Workers;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -12,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 /** The threads beside those of window and engine. */
 public final class Backgrounds implements AutoCloseable {
   private final int threads;
+  private final RunStore outcomes;
   private final ExecutorService pool;
   private final ExecutorService reading = one("gelfront reads");
   private final ExecutorService quick = one("gelfront quick");
@@ -22,7 +24,16 @@ public final class Backgrounds implements AutoCloseable {
    * @param threads that loops are split over
    */
   public Backgrounds(int threads) {
+    this(threads, RunStore.inMemory());
+  }
+
+  /**
+   * @param threads that loops are split over
+   * @param outcomes of what studies ran, which none of them runs again
+   */
+  public Backgrounds(int threads, RunStore outcomes) {
     this.threads = threads;
+    this.outcomes = outcomes;
     this.pool = Executors.newFixedThreadPool(2 * threads, named("gelfront counts"));
   }
 
@@ -48,6 +59,11 @@ public final class Backgrounds implements AutoCloseable {
 
   public int threads() {
     return threads;
+  }
+
+  /** Of all studies so far. */
+  RunStore outcomes() {
+    return outcomes;
   }
 
   /** For loops, and for the runs of a study. */

@@ -2,7 +2,6 @@
 package gelfront.viewer.work;
 
 import gelfront.answer.Remedies;
-import gelfront.answer.RunStore;
 import gelfront.answer.SeriesAnswer;
 import gelfront.answer.Sizing;
 import gelfront.base.Progress;
@@ -40,7 +39,7 @@ public sealed interface Help {
   record OfShots(SeriesAnswer answer) implements Help {}
 
   private static Study study(LoadedCase base, TriangleMesh part, Backgrounds b) {
-    return Study.of(base, part, Runs.version(), RunStore.inMemory(), b.pool(), b.threads());
+    return Study.of(base, part, Runs.version(), b.outcomes(), b.pool(), b.threads());
   }
 
   /** What can be done about the dent, least effort first. */

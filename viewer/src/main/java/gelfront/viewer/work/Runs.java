@@ -7,7 +7,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 
 /** Where and when the window's runs are made. */
-final class Runs {
+public final class Runs {
   private Runs() {}
 
   static Provenance provenance() {
@@ -22,7 +22,8 @@ final class Runs {
     return new Provenance(version(), now, host, 0);
   }
 
-  static String version() {
+  /** The program's. */
+  public static String version() {
     String v = Runs.class.getPackage().getImplementationVersion();
     return v == null ? "unpackaged" : v;
   }
