@@ -47,6 +47,20 @@ public record Extent(Vec3 lower, Vec3 upper) {
     return new Extent(all.min(), all.max());
   }
 
+  /**
+   * Grown evenly towards a box round both.
+   *
+   * @param most times the radius that it may have, above 1
+   */
+  public Extent towards(Extent o, double most) {
+    Extent all = with(o);
+    double more = all.radius() - radius();
+    double share = more > 0 ? Math.min(1, (most - 1) * radius() / more) : 1;
+    return new Extent(
+        lower.plus(all.lower.minus(lower).times(share)),
+        upper.plus(all.upper.minus(upper).times(share)));
+  }
+
   public Vec3 middle() {
     return lower.plus(upper).times(0.5);
   }

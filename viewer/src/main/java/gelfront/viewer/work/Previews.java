@@ -24,6 +24,11 @@ import java.util.Optional;
 public final class Previews {
   private static final MeshFaults NONE = new MeshFaults(new float[0], new float[0]);
 
+  /**
+   * The block is seen, too, but a small part in a large one stays large enough to be clicked on.
+   */
+  private static final double GROWN = 1.4;
+
   private Previews() {}
 
   /**
@@ -42,9 +47,9 @@ public final class Previews {
     }
     cavity = feed.map(TriangleMesh::box).map(cavity::union).orElse(cavity);
     MouldShown block = mould(c, cavity, moulds);
-    Extent all = Extent.of(cavity).with(block.extent());
+    Extent seen = Extent.of(cavity).towards(block.extent(), GROWN);
     return new SetupShown(
-        skin, all, feed.map(SkinMesh::of), Optional.of(block), NONE, gates(loaded), says);
+        skin, seen, feed.map(SkinMesh::of), Optional.of(block), NONE, gates(loaded), says);
   }
 
   /** Its own solids, or a box. */
