@@ -107,7 +107,7 @@ final class DesignsTable {
     out.add("");
     out.add(
         "A gate opened by 1 to 2 mm: agrees. A sprue about as wide as the part is thick: indifferent"
-            + " in half, shallower in some, deeper in two; the gate closes first all the same, so a wide"
+            + " in most, shallower in some, deeper in none; the gate closes first all the same, so a wide"
             + " sprue alone cures nothing here. The other end: indifferent; both ends of these"
             + " bodies are thin, so they don't try whether a thick end should be fed first:"
             + " `cone-thick-end` and `cone-thin-end` do.");
