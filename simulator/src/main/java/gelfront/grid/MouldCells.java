@@ -11,6 +11,7 @@ package gelfront.grid;
  * @param startTemperature °C; length m
  * @param neighbour mould cell across +x, +y, +z, -1 where there is none; length 3 m
  * @param conductance W/K to it; length 3 m
+ * @param touching m2 of metal on both sides of that face; length 3 m
  * @param airConductance W/K through outer faces to what surrounds the block; length m
  * @param airTemperature °C of that, the mean by conductance where a cell has several outer faces;
  *     length m
@@ -23,6 +24,7 @@ public record MouldCells(
     double[] startTemperature,
     int[] neighbour,
     double[] conductance,
+    double[] touching,
     double[] airConductance,
     double[] airTemperature) {
   public int count() {

@@ -156,6 +156,7 @@ public final class MouldBuilder {
     double[] start = new double[m];
     int[] neighbour = new int[3 * m];
     double[] conductance = new double[3 * m];
+    double[] touching = new double[3 * m];
     double[] air = new double[m];
     double[] airTemperature = new double[m];
     MouldFaces faces = new MouldFaces(grid, cavity, conductivity, metal.shift(), tube, outside);
@@ -174,6 +175,7 @@ public final class MouldBuilder {
         int next = last ? -1 : number[c + grid.stride(a)];
         neighbour[3 * i + a] = next;
         conductance[3 * i + a] = next < 0 ? 0 : faces.upwards(c, a);
+        touching[3 * i + a] = next < 0 ? 0 : faces.touching(c, a);
       }
     }
     MouldCells all =
@@ -185,6 +187,7 @@ public final class MouldBuilder {
             start,
             neighbour,
             conductance,
+            touching,
             air,
             airTemperature);
     tube.ifPresent(t -> rings(t, all, first > 0 ? 0 : cells.length));

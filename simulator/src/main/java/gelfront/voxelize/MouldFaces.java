@@ -102,8 +102,13 @@ final class MouldFaces {
     int next = cell + grid.stride(axis);
     double series =
         half(cell, axis, true) / conductivity[cell] + half(next, axis, false) / conductivity[next];
+    return touching(cell, axis) / series;
+  }
+
+  /** m2 that a grid cell and the next one along an axis have in common. */
+  double touching(int cell, int axis) {
     double share = outside.isPresent() ? outside.get().upper(cell, axis) : 1;
-    return Math.max(0, share * grid.area(cell, axis) - taken[2 * axis + 1][cell]) / series;
+    return Math.max(0, share * grid.area(cell, axis) - taken[2 * axis + 1][cell]);
   }
 
   /** Metres from the metal's middle to a face. */

@@ -11,11 +11,13 @@ import gelfront.setup.Block;
  * faces there and the cavity's walls lose theirs to the air by the block's own film.
  *
  * <pre>
- *   faces of the plane  1 / (1 / (h A) + 1 / (2 G)),  G: what joined both cells
+ *   faces of the plane  1 / (1 / (h A) + 1 / (2 G)),  A, G: where metal met metal, what joined both
  *   walls of the cavity h A</pre>
  *
  * <p>Simple on purpose: halves that lie face up, or on a bench, lose more or less than this; a
- * plane that isn't one of the grid's is put on the nearest.
+ * plane that isn't one of the grid's is put on the nearest, so that a pocket in one half alone
+ * counts only if it reaches that. Where the halves enclosed a hollow, its walls lose no heat when
+ * open, either.
  */
 public final class OpenMould {
   private final MouldCells closed;
@@ -42,16 +44,15 @@ public final class OpenMould {
   /** The same cells as those of the closed mould, in the same order. */
   public static MouldCells of(CaseVoxels voxels, Block block) {
     OpenMould open = new OpenMould(voxels.model().mould(), block);
-    open.part(PartingPlane.of(voxels), voxels.model().cavity());
+    open.part(PartingPlane.of(voxels));
     open.expose(voxels.model().cavity().walls(), voxels.model().mouldCell());
     return open.cells();
   }
 
-  private void part(PartingPlane plane, Cavity cavity) {
+  private void part(PartingPlane plane) {
     RectilinearGrid grid = closed.grid();
     int a = plane.axis();
     int above = nearestEdge(grid, a, plane.coordinate());
-    double[] empty = cut(cavity, a, grid.edge(a, above));
     for (int i = 0; i < air.length; i++) {
       int next = neighbour[3 * i + a];
       boolean across =
@@ -60,7 +61,7 @@ public final class OpenMould {
               && grid.position(closed.cells()[next], a) == above;
       if (across) {
         double g = conductance[3 * i + a];
-        double bare = area(i, a) - empty[closed.cells()[i]];
+        double bare = closed.touching()[3 * i + a];
         double toAir = film > 0 && g > 0 && bare > 0 ? 1 / (1 / (film * bare) + 0.5 / g) : 0;
         lose(i, toAir);
         lose(next, toAir);
@@ -73,30 +74,6 @@ public final class OpenMould {
   private static int nearestEdge(RectilinearGrid grid, int axis, double coordinate) {
     int i = grid.find(axis, coordinate);
     return coordinate > grid.centre(axis, i) ? i + 1 : i;
-  }
-
-  /** m2 of each grid cell's section at a coordinate along an axis that the cavity takes. */
-  private double[] cut(Cavity cavity, int axis, double coordinate) {
-    RectilinearGrid grid = closed.grid();
-    double[] taken = new double[grid.cellCount()];
-    for (int c = 0; c < cavity.count(); c++) {
-      double e = cavity.edge(c);
-      double over = coordinate - (cavity.centre(c, axis) - 0.5 * e);
-      if (over > 1e-6 * e && over < e * (1 + 1e-6)) {
-        int[] at = new int[3];
-        for (int b = 0; b < 3; b++) {
-          at[b] = grid.find(b, b == axis ? coordinate - 0.5 * e : cavity.centre(c, b));
-        }
-        taken[grid.index(at[0], at[1], at[2])] += e * e;
-      }
-    }
-    return taken;
-  }
-
-  private double area(int cell, int axis) {
-    RectilinearGrid grid = closed.grid();
-    int c = closed.cells()[cell];
-    return grid.volume(c) / grid.width(axis, grid.position(c, axis));
   }
 
   private void expose(Cavity.Walls walls, int[] mouldCell) {
@@ -126,6 +103,7 @@ public final class OpenMould {
         closed.startTemperature(),
         neighbour,
         conductance,
+        closed.touching(),
         air,
         temperature);
   }

@@ -42,6 +42,7 @@ final class FeedingTest {
             new double[] {30},
             new int[] {-1, -1, -1},
             new double[3],
+            new double[3],
             new double[1],
             new double[] {30});
     int walls = cavity.walls().count();

@@ -19,6 +19,8 @@ import gelfront.setup.CaseFile;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.PartLoader;
 import gelfront.voxelize.CaseVoxels;
+import gelfront.voxelize.OpenMould;
+import gelfront.voxelize.PartingPlane;
 import gelfront.voxelize.VoxelException;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -163,6 +165,33 @@ class MouldShapeTest {
     double faces = 4 * (30e-3 - 14e-3) * 50e-3 + 2 * 4 * corner;
     double film = sum(box.airConductance()) - sum(cut.airConductance());
     assertEquals(FILM * (faces - slopes), film, 0.01 * sum(box.airConductance()));
+  }
+
+  /** A notch of 15 x 6 mm at the edge: so much less of the parting plane is bared by opening. */
+  @Test
+  void whatIsCutFromThePartingPlaneLosesNoHeatThere() throws IOException {
+    write("low.stl", notched(-15e-3, 0));
+    write("high.stl", notched(0, 15e-3));
+
+    double less = FILM * 2 * 15e-3 * 6e-3;
+    double bared = bared("mesh = [\"low.stl\", \"high.stl\"]\n" + BOX);
+    assertEquals(less, bared(BOX) - bared, 0.01 * less);
+  }
+
+  /** W/K more of the open mould than of the closed one. */
+  private double bared(String block) {
+    CaseVoxels v = voxels(block);
+    assertEquals(1, PartingPlane.of(v).axis());
+    double open = sum(OpenMould.of(v, loaded(block).setup().block()).airConductance());
+    return open - sum(v.model().mould().airConductance());
+  }
+
+  /** Between two heights y. */
+  private static TriangleMesh notched(double from, double to) {
+    Vec3 high = new Vec3(HIGH.x(), to, 9e-3);
+    return Solids.box(new Vec3(LOW.x(), from, LOW.z()), high)
+        .plus(Solids.box(new Vec3(LOW.x(), from, 9e-3), new Vec3(10e-3, to, HIGH.z())))
+        .plus(Solids.box(new Vec3(25e-3, from, 9e-3), new Vec3(HIGH.x(), to, HIGH.z())));
   }
 
   @Test

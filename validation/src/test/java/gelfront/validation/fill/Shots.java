@@ -79,7 +79,16 @@ final class Shots {
     double[] nothing = {};
     MouldCells mould =
         new MouldCells(
-            null, new int[0], new int[0], nothing, nothing, new int[0], nothing, nothing, nothing);
+            null,
+            new int[0],
+            new int[0],
+            nothing,
+            nothing,
+            new int[0],
+            nothing,
+            nothing,
+            nothing,
+            nothing);
     return new VoxelModel(cavity, mould, none, new double[none.length]);
   }
 }

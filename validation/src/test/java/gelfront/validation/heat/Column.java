@@ -98,6 +98,15 @@ final class Column {
     RectilinearGrid grid =
         new RectilinearGrid(edges, new double[] {0, side}, new double[] {0, side});
     return new MouldCells(
-        grid, cells, cells.clone(), capacity, at, neighbour, conductance, new double[m], at);
+        grid,
+        cells,
+        cells.clone(),
+        capacity,
+        at,
+        neighbour,
+        conductance,
+        new double[3 * m],
+        new double[m],
+        at);
   }
 }
