@@ -70,6 +70,21 @@ final class CheckTest {
   }
 
   @Test
+  void digitsAreShownWhereTheyAreChecked() throws IOException {
+    check().expected(0.86033359).got(0.86033361).within(6e-8, 1);
+
+    assertEquals(List.of("0.8603335900", "0.8603336100"), line().subList(3, 5));
+  }
+
+  @Test
+  void practiceIsToldAndWhereFiguresCameFrom() throws IOException {
+    check().stored("pears.json", "PearRun").told("sweet", "sour", "differs");
+
+    assertEquals(List.of("sweet", "sour", "", "", "1", "differs"), line().subList(3, 9));
+    assertEquals("pears.json, PearRun", line().get(10));
+  }
+
+  @Test
   void nothingCheckedIsAMistake() {
     assertThrows(IllegalStateException.class, () -> check().within(1));
     assertThrows(IllegalStateException.class, () -> check().got(1));

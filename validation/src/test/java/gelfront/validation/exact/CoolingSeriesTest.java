@@ -4,9 +4,11 @@ package gelfront.validation.exact;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import gelfront.validation.Check;
 import gelfront.validation.exact.CoolingSeries.Shape;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -14,9 +16,11 @@ import org.junit.jupiter.params.provider.ValueSource;
  * 1.1191), recomputed to more digits by another program.
  */
 class CoolingSeriesTest {
-  @ParameterizedTest
-  @CsvSource(
-      textBlock =
+  private static final String TABLE = "Incropera and DeWitt ch. 5, digits by another program";
+
+  /** Biot number; then first eigenvalue and coefficient of each shape. */
+  private static final double[][] ONE_TERM =
+      Rows.of(
           """
           0.01, 0.099833639, 1.0016608, 0.14124476, 1.0024958, 0.17303199, 1.0029981
           0.02, 0.14095168, 1.0033101, 0.19950104, 1.0049833, 0.24445971, 1.0059922
@@ -33,30 +37,11 @@ class CoolingSeriesTest {
           50, 1.5400059, 1.2726518, 2.3572421, 1.6002212, 3.0788416, 1.9962206
           100, 1.5552451, 1.2730876, 2.3809017, 1.6015239, 3.110187, 1.9990335
           Infinity, 1.5707963, 1.2732395, 2.4048256, 1.6019747, 3.1415927, 2.0
-          """)
-  void oneTermTable(
-      double biot,
-      double slabZ,
-      double slabC,
-      double barZ,
-      double barC,
-      double ballZ,
-      double ballC) {
-    hasFirstTerm(Shape.SLAB, biot, slabZ, slabC);
-    hasFirstTerm(Shape.CYLINDER, biot, barZ, barC);
-    hasFirstTerm(Shape.BALL, biot, ballZ, ballC);
-  }
+          """);
 
-  private static void hasFirstTerm(Shape shape, double biot, double zeta, double c) {
-    CoolingSeries series = new CoolingSeries(shape, biot);
-
-    assertEquals(zeta, series.eigenvalue(1), 6e-8);
-    assertEquals(c, series.coefficient(1), 6e-8);
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      textBlock =
+  /** Biot and Fourier number; then centre and mean of each shape. */
+  private static final double[][] HISTORY =
+      Rows.of(
           """
           1, 0.5, 0.7725264, 0.6811046, 0.5485862, 0.4473843, 0.3707774, 0.2870005
           10, 0.1, 0.9684242, 0.7261177, 0.9000804, 0.5099836, 0.7957591, 0.3460118
@@ -68,42 +53,69 @@ class CoolingSeriesTest {
           Infinity, 0.1, 0.9493054, 0.6431766, 0.8483551, 0.3941758, 0.7071003, 0.2295213
           Infinity, 0.2, 0.7723116, 0.4959122, 0.5014869, 0.2178524, 0.2770776, 0.08450443
           Infinity, 0.3, 0.6068038, 0.3867639, 0.2824871, 0.1220285, 0.1035322, 0.03147546
-          """)
-  void centreAndMean(
-      double biot,
-      double fourier,
-      double slab,
-      double slabMean,
-      double bar,
-      double barMean,
-      double ball,
-      double ballMean) {
-    isAt(Shape.SLAB, biot, fourier, slab, slabMean);
-    isAt(Shape.CYLINDER, biot, fourier, bar, barMean);
-    isAt(Shape.BALL, biot, fourier, ball, ballMean);
-  }
+          """);
 
-  private static void isAt(Shape shape, double biot, double fourier, double centre, double mean) {
-    CoolingSeries series = new CoolingSeries(shape, biot);
-
-    assertEquals(centre, series.centre(fourier), 6e-8);
-    assertEquals(mean, series.mean(fourier), 6e-8);
-  }
-
-  @ParameterizedTest
-  @CsvSource(
-      textBlock =
+  /** Share left, Biot number; then Fourier number of each shape's centre. */
+  private static final double[][] TIMES =
+      Rows.of(
           """
           0.5, Infinity, 0.378748, 0.200524, 0.138785
           0.5, 80, 0.388198, 0.205522, 0.142242
           0.5, 20, 0.416329, 0.220325, 0.152443
           0.5, 10, 0.453374, 0.239640, 0.165663
           0.3, Infinity, 0.585853, 0.289579, 0.191872
-          """)
-  void timeOfTheCentre(double theta, double biot, double slab, double bar, double ball) {
-    assertEquals(slab, new CoolingSeries(Shape.SLAB, biot).fourierAtCentre(theta), 6e-7);
-    assertEquals(bar, new CoolingSeries(Shape.CYLINDER, biot).fourierAtCentre(theta), 6e-7);
-    assertEquals(ball, new CoolingSeries(Shape.BALL, biot).fourierAtCentre(theta), 6e-7);
+          """);
+
+  private static Check check(Shape shape, String what) {
+    return Check.of(shape.name().toLowerCase(Locale.ROOT) + ": " + what, TABLE);
+  }
+
+  @Test
+  void oneTermTable() {
+    for (Shape shape : Shape.values()) {
+      Check check = check(shape, "first eigenvalue and coefficient, Bi 0.01 to infinite");
+      int at = 1 + 2 * column(shape);
+      for (double[] row : ONE_TERM) {
+        CoolingSeries series = new CoolingSeries(shape, row[0]);
+        check.expected(row[at]).got(series.eigenvalue(1));
+        check.expected(row[at + 1]).got(series.coefficient(1));
+      }
+      check.within(6e-8, 1);
+    }
+  }
+
+  private static int column(Shape shape) {
+    return switch (shape) {
+      case SLAB -> 0;
+      case CYLINDER -> 1;
+      case BALL -> 2;
+    };
+  }
+
+  @Test
+  void centreAndMean() {
+    for (Shape shape : Shape.values()) {
+      Check check = check(shape, "centre and mean, Fo 0.1 to 0.5");
+      int at = 2 + 2 * column(shape);
+      for (double[] row : HISTORY) {
+        CoolingSeries series = new CoolingSeries(shape, row[0]);
+        check.expected(row[at]).got(series.centre(row[1]));
+        check.expected(row[at + 1]).got(series.mean(row[1]));
+      }
+      check.within(6e-8, 1);
+    }
+  }
+
+  @Test
+  void timeOfTheCentre() {
+    for (Shape shape : Shape.values()) {
+      Check check = check(shape, "Fourier number at which the centre is at 0.5 or 0.3");
+      for (double[] row : TIMES) {
+        CoolingSeries series = new CoolingSeries(shape, row[1]);
+        check.expected(row[2 + column(shape)]).got(series.fourierAtCentre(row[0]));
+      }
+      check.within(6e-7, 1);
+    }
   }
 
   /** Not from a table: every eigenvalue must solve its own condition, in rising order. */

@@ -3,6 +3,7 @@ package gelfront.validation.exact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gelfront.validation.Check;
 import gelfront.validation.exact.LayeredPlate.Layer;
 import gelfront.validation.exact.LayeredPlate.Outside;
 import java.util.List;
@@ -25,13 +26,15 @@ class LayeredPlateTest {
     LayeredPlate plate =
         new LayeredPlate(List.of(new Layer(HALF, K, C, 160)), 1e9, new Outside(0, 0), film);
 
+    Check check =
+        Check.of("plate with a film, Bi " + biot + ", °C", "series of Carslaw and Jaeger");
     for (double fourier : new double[] {0.02, 0.1, 0.5, 2}) {
       double time = fourier * HALF * HALF * C / K;
       for (double r : new double[] {0, 0.5, 1}) {
-        double wanted = 20 + 140 * series.at(r, fourier);
-        assertEquals(wanted, plate.at(0, r * HALF, time), 1e-4, "Fo " + fourier + " r " + r);
+        check.expected(20 + 140 * series.at(r, fourier)).got(plate.at(0, r * HALF, time));
       }
     }
+    check.within(1e-4, 1);
   }
 
   /** Cut in two with perfect contact, nothing changes; nor when left and right are exchanged. */
@@ -66,11 +69,13 @@ class LayeredPlateTest {
             new Outside(9, 23),
             new Outside(0, 0));
 
+    Check check = Check.of("two thick layers in contact, °C", "Carslaw and Jaeger ch. II");
     for (double time : new double[] {2, 10, 40}) {
       for (double x : new double[] {0, 0.5e-3, 3e-3}) {
-        assertEquals(exact.inFirst(x, time), plate.at(1, x, time), 2e-3);
+        check.expected(exact.inFirst(x, time)).got(plate.at(1, x, time));
       }
     }
+    check.within(2e-3, 1);
   }
 
   /** At last the flow that the resistances allow. */
@@ -84,7 +89,11 @@ class LayeredPlateTest {
             new Outside(10, 60));
 
     double flow = 50 / (1 / 500.0 + 4e-3 / 0.2 + 1e-3 + 2e-3 / 0.4 + 1 / 10.0);
-    assertEquals(10 + flow / 500, plate.at(0, 0, 1e5), 1e-6);
-    assertEquals(60 - flow / 10, plate.at(1, 2e-3, 1e5), 1e-6);
+    Check.of("steady faces of two layers with films, °C", "resistances in series")
+        .expected(10 + flow / 500)
+        .got(plate.at(0, 0, 1e5))
+        .expected(60 - flow / 10)
+        .got(plate.at(1, 2e-3, 1e5))
+        .within(1e-6, 1);
   }
 }

@@ -3,13 +3,16 @@ package gelfront.validation.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gelfront.validation.Check;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -34,6 +37,39 @@ final class PracticeTest {
       String want = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       assertEquals(want.lines().toList(), stored.table());
     }
+  }
+
+  /** In how many of the designs and conditions practice is borne out: told, not asked for. */
+  @Test
+  void eachClaimIsTold() {
+    for (Practice p : book.practices()) {
+      for (Claim claim : p.claims()) {
+        for (Measure by : p.measures()) {
+          told(p, claim, by);
+        }
+      }
+    }
+  }
+
+  private void told(Practice p, Claim claim, Measure by) {
+    int[] n = new int[Claim.Outcome.values().length];
+    for (String design : book.designs()) {
+      for (String condition : book.conditions(p)) {
+        n[claim.outcome(stored.found(p, design, condition), by).ordinal()]++;
+      }
+    }
+    int all = Arrays.stream(n).sum();
+    String found = n[0] + " agree, " + n[1] + " indifferent, " + n[2] + " against";
+    String name = p.says() + ": " + claim.words() + ", by " + by.name().toLowerCase(Locale.ROOT);
+    Check.of(name, "common practice, no source")
+        .stored("practice.json", "`PracticeRun`")
+        .told("all " + all + " agree", found, verdict(n));
+  }
+
+  private static String verdict(int[] agreeIndifferentAgainst) {
+    int[] n = agreeIndifferentAgainst;
+    String no = n[2] == 0 && n[0] > 0 ? "agrees in part" : "differs";
+    return n[1] + n[2] == 0 ? "agrees" : no;
   }
 
   /**
