@@ -12,7 +12,10 @@ import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
 
-/** What goes wrong becomes words and an exit code; a stack trace only where it is asked for. */
+/**
+ * What goes wrong becomes words and an exit code; a stack trace only where it is asked for. What
+ * goes wrong once the process is asked to end comes of that.
+ */
 final class Errors implements IExecutionExceptionHandler {
   private final Console console;
 
@@ -22,8 +25,10 @@ final class Errors implements IExecutionExceptionHandler {
 
   @Override
   public int handleExecutionException(Exception e, CommandLine line, ParseResult parsed) {
-    int code = code(e);
-    console.err().println(code == ExitCode.INTERNAL ? fault(e) : String.valueOf(e.getMessage()));
+    boolean stopped = console.cancelled().getAsBoolean() && !(e instanceof CancelledException);
+    int code = stopped ? ExitCode.CANCELLED : code(e);
+    String words = code == ExitCode.INTERNAL ? fault(e) : String.valueOf(e.getMessage());
+    console.err().println(stopped ? "cancelled" : words);
     if (console.debug()) {
       e.printStackTrace(console.err());
     }

@@ -16,7 +16,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
@@ -31,10 +30,6 @@ public final class CaseFile {
 
   /** Bytes; the longest cases people write are a hundredth of it. */
   private static final long LARGEST = 1 << 20;
-
-  private static final Pattern COMMA = Pattern.compile("[^\"'#]*=\\s*[-+]?[0-9]*,[0-9]+.*");
-  private static final Pattern NO_QUOTES =
-      Pattern.compile("[^\"'#]*=\\s*[-+]?[0-9.]+(?:/[0-9]+)?\\s*[\\p{L}°%/\"].*");
 
   private static final String EXAMPLE = "{ length = \"mm\", temperature = \"degC\" }";
 
@@ -86,7 +81,8 @@ public final class CaseFile {
    */
   public static LoadedCase parse(String name, String text, Path folder) {
     TomlParseResult toml = toml(name, text);
-    List<Mistake> mistakes = syntax(toml, text.lines().toList());
+    List<String> lines = text.lines().toList();
+    List<Mistake> mistakes = syntax(toml, lines);
     if (!toml.errors().stream().allMatch(CaseFile::repeats)) {
       throw new CaseException(name, mistakes);
     }
@@ -96,6 +92,7 @@ public final class CaseFile {
     List<Statement> assumed = new ArrayList<>();
     CaseAssembler assembler = new CaseAssembler(root, name, folder, assumed, mistakes::isEmpty);
     @Nullable Case setup = assembler.assemble();
+    mistakes.removeIf(m -> misplaced(m, toml, lines));
     if (setup == null || !mistakes.isEmpty()) {
       mistakes.sort(Comparator.comparingInt(Mistake::line).thenComparingInt(Mistake::column));
       throw new CaseException(name, mistakes.stream().distinct().toList());
@@ -127,26 +124,26 @@ public final class CaseFile {
     List<Mistake> mistakes = new ArrayList<>();
     for (TomlParseError e : toml.errors()) {
       int line = e.position().line();
-      String hint = line <= lines.size() ? hint(lines.get(line - 1)) : "";
+      String hint = line <= lines.size() && !repeats(e) ? Slips.hint(lines.get(line - 1)) : "";
       mistakes.add(new Mistake(line, e.position().column(), e.getMessage() + hint));
     }
     return mistakes;
   }
 
+  /** Keys below a head that stands twice were taken for those of the head before it. */
+  private static boolean misplaced(Mistake m, TomlParseResult toml, List<String> lines) {
+    int line = Math.min(m.line(), lines.size());
+    while (line > 0 && !lines.get(line - 1).strip().startsWith("[")) {
+      line--;
+    }
+    int head = line;
+    return head < m.line()
+        && toml.errors().stream().anyMatch(e -> e.position().line() == head && repeats(e));
+  }
+
   /** Whether all else of the file was understood: something is stated twice, no more. */
   private static boolean repeats(TomlParseError e) {
     return String.valueOf(e.getMessage()).contains("previously defined");
-  }
-
-  /** What people most often do who write such a line. */
-  private static String hint(String line) {
-    if (COMMA.matcher(line).matches()) {
-      return "; a decimal comma? Write a point, and the value with its unit in quotes, as in"
-          + " \"3.5 mm\"";
-    }
-    return NO_QUOTES.matcher(line).matches()
-        ? "; a value with its unit goes in quotes, as in \"12 mm\""
-        : "";
   }
 
   /** The file's own units of bare numbers; values without a unit of these have none to fall to. */

@@ -213,6 +213,15 @@ final class CaseFileTest {
     assertTrue(told.matches("(?s).*bait.toml:26:1: shot previously defined.*"), told);
   }
 
+  /** Its keys would otherwise be told as unknown ones of the table before it. */
+  @Test
+  void belowAHeadThatStandsTwiceOnlyThatIsTold() {
+    List<Mistake> found = Cases.mistakes(Cases.SOUND + "[gate]\nsize = \"3 mm\"\n");
+
+    assertEquals(1, found.size(), Cases.words(found));
+    assertTrue(Cases.words(found).contains("bait.toml:25:1: gate previously defined at line 9"));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -223,7 +232,14 @@ final class CaseFileTest {
         "size = 2,5 | a decimal comma?",
         "size = | Unexpected end of line",
         "size \"2.5 mm\" | Unexpected",
-        "size = \"2.5 mm | Unexpected end",
+        "size = \"2.5 mm | Unexpected end of line, expected \" or a character; a quote is missing",
+        "size = \u201c2.5 mm\u201d | curly quotes: write straight ones",
+        "shape = round | a word goes in quotes, as in \"soft\"",
+        "size: \"2.5 mm\" | write = between a key and its value",
+        "size = \"2.5 mm\" // wide | a remark begins with #",
+        "gate | a head goes in brackets, as in [gate]",
+        "{\"size\": 2.5} | a case holds lines such as size = \"4 mm\" under heads such as [gate]",
+        "mesh = \"C:\\parts\\bait.stl\" | write paths with /, or in single quotes",
         "size = [1, 2 | Unexpected",
         "= 3 | Unexpected '='",
         "[gate | Unexpected",

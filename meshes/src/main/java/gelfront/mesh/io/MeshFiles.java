@@ -109,6 +109,10 @@ public final class MeshFiles {
     if (content.length > 1 && (content[0] & content[1] & 0xFF) >= 0xFE) {
       throw new MeshException("text of 16 bits a letter: save it as plain text or binary");
     }
+    Optional<String> other = OtherKinds.of(content);
+    if (other.isPresent()) {
+      throw new MeshException(other.get());
+    }
     return READERS.stream()
         .filter(r -> r.claims(content))
         .findFirst()

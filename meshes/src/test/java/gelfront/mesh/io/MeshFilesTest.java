@@ -196,6 +196,18 @@ class MeshFilesTest {
   }
 
   @Test
+  void whatPeopleHandOverInsteadIsTold() throws IOException {
+    assertRefused(text("ISO-10303-21;\nHEADER;\n"), "a STEP drawing: save the part as STL or 3MF");
+    assertRefused(text("%PDF-1.7\n"), "a PDF page: save the part");
+    assertRefused(text("<!DOCTYPE html><html></html>"), "a web page: was the download refused?");
+    byte[] picture = new byte[2000];
+    picture[0] = (byte) 0x89;
+    System.arraycopy(text("PNG"), 0, picture, 1, 3);
+    assertRefused(picture, "a picture: save the part as STL or 3MF");
+    assertRefused(new byte[] {31, -117, 8, 0}, "packed: unpack it first");
+  }
+
+  @Test
   void emptyMissingAndFolder() throws IOException {
     Path empty = Files.createFile(folder.resolve("empty.stl"));
 
