@@ -41,7 +41,7 @@ final class ToolkitsTest {
     int from = lines.indexOf(lines.stream().filter(l -> l.startsWith(head)).findFirst().get());
     return lines.subList(from + 2, lines.size()).stream()
         .takeWhile(l -> l.startsWith("|"))
-        .map(l -> Arrays.stream(l.substring(1).split("\\|")).map(String::strip))
+        .map(l -> Arrays.stream(l.substring(1).split("\\|", -1)).map(String::strip))
         .map(cells -> cells.toArray(String[]::new))
         .filter(cells -> !cells[0].startsWith("gelfront"))
         .toList();

@@ -10,7 +10,7 @@ final class Rows {
   static double[][] of(String table) {
     return table
         .lines()
-        .map(l -> Arrays.stream(l.split(",")).mapToDouble(Double::parseDouble).toArray())
+        .map(l -> Arrays.stream(l.split(",", -1)).mapToDouble(Double::parseDouble).toArray())
         .toArray(double[][]::new);
   }
 }

@@ -38,13 +38,17 @@ final class DesignsTest {
   void theGateIsToBlameMostlyAndNoRecipeClearsAThinNose() {
     int all = stored.dented().size();
     assertTrue(all >= 12);
-    check("dents that the gate is blamed for, mostly", all).got(stored.blamed("gate")).within(0.5);
+    check("dents that the gate is blamed for, mostly", all)
+        .got((double) stored.blamed("gate"))
+        .within(0.5);
     check("designs that a gate wider by 2 mm makes shallower", all)
         .got(stored.against("gate +2 mm")[0])
         .within(0);
     long clear =
         stored.recipes().values().stream().filter(f -> f.dentHighMm() < DesignsRun.SEEN).count();
-    check("recipes that clear a nose of 5 mm into a body of 16 mm", 0).got(clear).within(0, 1);
+    check("recipes that clear a nose of 5 mm into a body of 16 mm", 0)
+        .got((double) clear)
+        .within(0, 1);
   }
 
   private static Check check(String what, int expected) {
