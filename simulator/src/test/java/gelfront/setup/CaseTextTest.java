@@ -9,6 +9,8 @@ import gelfront.base.Dimension;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 final class CaseTextTest {
   private static final String TEXT =
@@ -40,6 +42,43 @@ final class CaseTextTest {
     String changed = set("gate.at", "[1, 2, 3]");
 
     assertTrue(changed.contains("at = [1, 2, 3]\nsize"), changed);
+  }
+
+  /** Each way to write a value ends where it ends, with or without a space behind it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "'3 mm'",
+        "\"3 \\\" mm\"",
+        "\"\"\"3 mm, \" # no remark\"\"\"",
+        "'''3 mm'''",
+        "3",
+        "true",
+        "[1, [2, 3], '] # }']",
+        "[\n1, # ]\n2 #]\n]",
+        "{ a = 1, b = '}' }",
+      })
+  void valuesOfAnyKindAreExchangedWhole(String value) {
+    for (String behind : List.of("", " ", "# remark", "\t# remark")) {
+      String text = "[gate]\nsize = " + value + behind + "\nland = 4\n";
+      String changed = CaseText.with(text, new Change.Set("gate.size", "5"));
+      assertEquals("[gate]\nsize = 5" + behind + "\nland = 4\n", changed);
+    }
+  }
+
+  @Test
+  void aValueInAnInlineTableEndsAtTheComma() {
+    String inline = "gate = { size = 3,land = [4],at = '}' }";
+
+    assertEquals(
+        "gate = { size = 5,land = [4],at = '}' }",
+        CaseText.with(inline, new Change.Set("gate.size", "5")));
+    assertEquals(
+        "gate = { size = 3,land = 5,at = '}' }",
+        CaseText.with(inline, new Change.Set("gate.land", "5")));
+    assertEquals(
+        "gate = { size = 3,land = [4],at = 5 }",
+        CaseText.with(inline, new Change.Set("gate.at", "5")));
   }
 
   @Test

@@ -47,6 +47,84 @@ final class StarterGuessTest {
     }
   }
 
+  /** Off the axis and leaning: centres lie on the line between those of both ends. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2})
+  void sectionsOfALeaningPrismAnywhere(int axis) {
+    double[] low = {0.03, -0.02, 0.011};
+    double[] high = {0.027, -0.016, 0.015};
+    high[axis] = low[axis] + 0.05;
+    TriangleMesh bar = leaning(low, high, axis);
+
+    SectionProfile p = SectionProfile.of(bar);
+
+    for (int s = 0; s < SectionProfile.STATIONS; s += 37) {
+      double z = (s + 0.5) / SectionProfile.STATIONS;
+      assertEquals(6e-3 * 4e-3, p.area(s), 1e-12);
+      Vec3 middle = point(low).plus(point(high).minus(point(low)).times(z));
+      assertTrue(p.centre(s).distance(middle) < 1e-9, p.centre(s) + " " + middle);
+    }
+  }
+
+  private static Vec3 point(double[] of) {
+    return new Vec3(of[0], of[1], of[2]);
+  }
+
+  /** Sections of 6 x 4 mm across an axis, their middles from one place to another. */
+  private static TriangleMesh leaning(double[] low, double[] high, int axis) {
+    double[] v = new double[24];
+    for (int c = 0; c < 8; c++) {
+      double[] middle = c < 4 ? low : high;
+      double[] at = middle.clone();
+      at[(axis + 1) % 3] += (c % 4 == 0 || c % 4 == 3 ? -1 : 1) * 3e-3;
+      at[(axis + 2) % 3] += (c % 4 < 2 ? -1 : 1) * 2e-3;
+      System.arraycopy(at, 0, v, 3 * c, 3);
+    }
+    int[] t = {
+      0, 2, 1, 0, 3, 2, 4, 5, 6, 4, 6, 7, 0, 1, 5, 0, 5, 4, 1, 2, 6, 1, 6, 5, 2, 3, 7, 2, 7, 6, 3,
+      0, 4, 3, 4, 7
+    };
+    return new TriangleMesh(v, t);
+  }
+
+  /** Two fifths of what is thickest, to a cutter of half millimetres; the sprue 1.6 times that. */
+  @ParameterizedTest
+  @CsvSource({"6,14,5.5,9", "14,6,5.5,9", "4,12,4.5,8", "30,20,6,10", "1,1.2,1,8"})
+  void gateAndSprueFollowTheThickness(double low, double high, double gateMm, double sprueMm) {
+    Vec3 from = new Vec3(0.01, 0.02, 0.03);
+    Vec3 to = new Vec3(0.06, 0.02, 0.03);
+
+    StarterGuess g = StarterGuess.of(Solids.cylinder(from, to, 0.5e-3 * low, 0.5e-3 * high, 96));
+
+    assertEquals(gateMm * 1e-3, g.gateSize(), 1e-9);
+    assertEquals(sprueMm * 1e-3, g.sprueSize(), 1e-9);
+    assertTrue(g.gate().distance(high > low ? to : from) < 1e-6, "" + g.gate());
+  }
+
+  /** Pour opening and gate at the other end, the land's middle within a station. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, -1})
+  void feedInTheMeshIsRecognisedAtEitherEnd(int way) {
+    TriangleMesh all =
+        round(0, way * 20, 5, 5)
+            .plus(round(way * 20, way * 23, 1.5, 1.5))
+            .plus(round(way * 23, way * 45, 6, 1));
+
+    StarterGuess g = StarterGuess.of(all);
+
+    assertEquals(0, g.mouth().orElseThrow().x(), TENTH_MM);
+    assertEquals(way * 21.5e-3, g.gate().x(), 2 * TENTH_MM);
+    assertEquals(-way, g.direction().x());
+    assertEquals(3e-3, g.gateSize(), TENTH_MM);
+    assertEquals(10e-3, g.sprueSize(), TENTH_MM);
+  }
+
+  /** Along x, mm. */
+  private static TriangleMesh round(double from, double to, double r0, double r1) {
+    Vec3 low = new Vec3(from * 1e-3, 0, 0);
+    return Solids.cylinder(low, new Vec3(to * 1e-3, 0, 0), r0 * 1e-3, r1 * 1e-3, 720);
+  }
+
   @ParameterizedTest
   @CsvSource({"cone-body,80", "bulb-thin-nose,90", "two-bulbs-neck,0", "finned-body,0"})
   void partsWithoutFeedGetAGateAtTheThickEnd(String name, double xMm) {
