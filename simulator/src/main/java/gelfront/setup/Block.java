@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param shrunkOff W/m2 K that is left of the contact where the skin has left the wall
  * @param mesh solids of the mould itself: what lies outside them is air, not metal; absent: all of
  *     the box is metal
+ * @param channels drilled for a coolant
  */
 public record Block(
     MouldMaterial material,
@@ -37,8 +38,10 @@ public record Block(
     List<Insert> inserts,
     List<Face> faces,
     double shrunkOff,
-    Optional<MouldMesh> mesh) {
+    Optional<MouldMesh> mesh,
+    List<Channel> channels) {
   public Block {
+    channels = List.copyOf(channels);
     warmSpots = List.copyOf(warmSpots);
     inserts = List.copyOf(inserts);
     faces = List.copyOf(faces);
@@ -79,7 +82,8 @@ public record Block(
         inserts,
         faces,
         shrunkOff,
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   /** A block in the air on all sides; plastisol stays in contact. */
@@ -126,6 +130,31 @@ public record Block(
       if (!(film >= 0) || !Double.isFinite(temperature)) {
         throw new IllegalArgumentException("a face needs a film not less than 0, and °C");
       }
+    }
+  }
+
+  /**
+   * A straight round hole with a coolant in it.
+   *
+   * @param from middle of one end, metres; it may lie outside the block
+   * @param to middle of the other
+   * @param diameter metres
+   * @param film W/m2 K on its wall; 0 insulates
+   * @param temperature °C of the coolant, its mean along the channel
+   */
+  public record Channel(Vec3 from, Vec3 to, double diameter, double film, double temperature) {
+    public Channel {
+      if (!(diameter > 0) || !(film >= 0) || !Double.isFinite(temperature) || from.equals(to)) {
+        throw new IllegalArgumentException(
+            "a channel needs a length, a diameter, a film not less than 0, and °C");
+      }
+    }
+
+    /** Metres from its axis, beyond its ends from those. */
+    public double distance(Vec3 p) {
+      Vec3 way = to.minus(from);
+      double along = p.minus(from).dot(way) / way.dot(way);
+      return p.distance(from.plus(way.times(Math.max(0, Math.min(1, along)))));
     }
   }
 

@@ -96,7 +96,8 @@ final class BlockReader {
         inserts,
         faces,
         Math.min(off, contact),
-        mesh);
+        mesh,
+        ChannelReader.read(table.list("channel")));
   }
 
   /** The box round the solids. */

@@ -206,6 +206,15 @@ final class CaseAssembler {
         tables.get(i).mistake("temperature", Quantities.say(words, t, mix.firm()));
       }
     }
+    List<CaseTable> channels = root.sub("block").list("channel");
+    for (int i = 0; i < channels.size(); i++) {
+      double t = block.channels().get(i).temperature();
+      if (t >= mix.firm()) {
+        String words =
+            "what runs through a channel (%.0f °C) must be colder than %.0f °C, at which the part is firm";
+        channels.get(i).mistake("temperature", Quantities.say(words, t, mix.firm()));
+      }
+    }
   }
 
   private List<Growth> growths() {

@@ -107,6 +107,7 @@ public final class CaseKeys {
         warm_spot        places that start warmer or colder
         insert           places of another material
         face             outer faces cooled otherwise than by the air round the block
+        channel          straight channels drilled for a coolant
       [[block.warm_spot]]
         centre           of a ball
         radius           of a ball
@@ -124,6 +125,12 @@ public final class CaseKeys {
         cooled_by        fan, water, bench or still-air
         film             instead of cooled_by, as "500 W/m2K"; 0 insulates
         temperature      of what cools it, as "15 degC"
+      [[block.channel]]
+        from             middle of one end; it may lie outside the block
+        to               middle of the other end
+        diameter         of the drill
+        film             of the coolant on the wall, as "3000 W/m2K"
+        temperature      of the coolant, the mean of in and out
       [plastisol]
         grade            soft, medium or firm
         filler           salt, glitter or hollow-spheres

@@ -58,7 +58,8 @@ public record CaseVoxels(
             : shape.surface().box();
     Box box = BlockBox.of(c.block(), inside, shape.atBlock(), dx, mouth);
     Optional<MouldSolids> solids =
-        c.block().mesh().map(m -> MouldSolids.of(m, shape.surface(), inside, box, progress));
+        MouldSolids.of(c.block(), shape.surface(), inside, box, progress);
+    Bores.check(c.block().channels(), cavity, box);
     VoxelModel model = MouldBuilder.build(cavity, c.block(), box, tube, shape.atBlock(), solids);
     progress.check("cutting the mould into cells", 1);
     return new CaseVoxels(

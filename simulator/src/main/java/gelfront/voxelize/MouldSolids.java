@@ -6,17 +6,22 @@ import gelfront.grid.RectilinearGrid;
 import gelfront.mesh.Box;
 import gelfront.mesh.MeshException;
 import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.shape.Solids;
+import gelfront.setup.Block;
 import gelfront.setup.MouldMesh;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The mould's own shape.
  *
- * @param mesh of its solids, closed and wound outwards, metres
+ * @param mesh of its solids without channels, closed and wound outwards, metres
+ * @param drilled the same with them
  * @param cavity part and feed system, likewise
  * @param progress asked while it is cut
  */
-record MouldSolids(TriangleMesh mesh, TriangleMesh cavity, Progress progress) {
+record MouldSolids(
+    TriangleMesh mesh, TriangleMesh drilled, TriangleMesh cavity, Progress progress) {
   /** Metres that solids may stand out of the stated box, or the cavity out of the solids. */
   private static final double SLACK = 0.5e-3;
 
@@ -26,8 +31,18 @@ record MouldSolids(TriangleMesh mesh, TriangleMesh cavity, Progress progress) {
    * @throws VoxelException in words, if the mesh can't be had or is in another place than the block
    *     and the cavity
    */
-  static MouldSolids of(
-      MouldMesh file, TriangleMesh cavity, Box inside, Box box, Progress progress) {
+  static Optional<MouldSolids> of(
+      Block block, TriangleMesh cavity, Box inside, Box box, Progress progress) {
+    if (block.mesh().isEmpty() && block.channels().isEmpty()) {
+      return Optional.empty();
+    }
+    TriangleMesh mesh =
+        block.mesh().map(m -> loaded(m, inside, box)).orElse(Solids.box(box.min(), box.max()));
+    return Optional.of(
+        new MouldSolids(mesh, Bores.drilled(mesh, block.channels()), cavity, progress));
+  }
+
+  private static TriangleMesh loaded(MouldMesh file, Box inside, Box box) {
     TriangleMesh mesh;
     try {
       mesh = file.load();
@@ -36,7 +51,7 @@ record MouldSolids(TriangleMesh mesh, TriangleMesh cavity, Progress progress) {
     }
     within(inside, mesh.box(), "part and feed system reach out of the mould's solids");
     within(mesh.box(), box, "the mould's solids reach out of box_min, box_max");
-    return new MouldSolids(mesh, cavity, progress);
+    return mesh;
   }
 
   private static void within(Box inner, Box outer, String what) {
@@ -65,6 +80,6 @@ record MouldSolids(TriangleMesh mesh, TriangleMesh cavity, Progress progress) {
   }
 
   Outside outside(RectilinearGrid grid) {
-    return Outside.of(mesh, cavity, grid, progress);
+    return Outside.of(drilled, cavity, grid, progress);
   }
 }

@@ -105,6 +105,12 @@ final class CaseKeysTest {
       [[block.face]]
       side = "top"
       cooled_by = "fan" #> "water"
+      [[block.channel]]
+      from = ["-20 mm", "0 mm", "18 mm"] #> ["-21 mm", "0 mm", "18 mm"]
+      to = ["80 mm", "0 mm", "18 mm"] #> ["81 mm", "0 mm", "18 mm"]
+      diameter = "8 mm" #> "10 mm"
+      film = "3000 W/m2K" #> "3001 W/m2K"
+      temperature = "15 degC" #> "16 degC"
       [plastisol]
       grade = "soft" #> "medium"
       filler = "salt" #> "glitter"
@@ -261,7 +267,7 @@ final class CaseKeysTest {
     listed
         .get("[part]")
         .removeAll(List.of("caliper", "copy")); // these hold tables, which are tried
-    listed.get("[block]").removeAll(List.of("warm_spot", "insert", "face"));
+    listed.get("[block]").removeAll(List.of("warm_spot", "insert", "face", "channel"));
     listed.get("[fill]").remove("vent");
     listed.get("[plastisol]").remove("viscosity");
     listed.get("[limits]").remove("gate_place");
