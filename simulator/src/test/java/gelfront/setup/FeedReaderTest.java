@@ -22,10 +22,13 @@ final class FeedReaderTest {
   void aTaperOpensTheMouth() {
     double opened = 8e-3 + 2 * 28e-3 * Math.tan(Math.toRadians(2));
 
-    assertEquals(opened, feed(Cases.with("sprue", "taper = \"4 deg\"")).sprue().mouthDiameter(), 1e-9);
+    assertEquals(
+        opened, feed(Cases.with("sprue", "taper = \"4 deg\"")).sprue().mouthDiameter(), 1e-9);
     assertEquals(8e-3, feed(Cases.SOUND).sprue().mouthDiameter());
     assertEquals(
-        9e-3, feed(Cases.with("sprue", "mouth_diameter = \"9 mm\"")).sprue().mouthDiameter(), 1e-12);
+        9e-3,
+        feed(Cases.with("sprue", "mouth_diameter = \"9 mm\"")).sprue().mouthDiameter(),
+        1e-12);
   }
 
   @Test
@@ -54,16 +57,24 @@ final class FeedReaderTest {
   @Test
   void whatContradictsItselfIsTold() {
     String series = "cycle = \"50 s\"\nidle = \"44 s\"\nopen = \"20 s\"";
-    told(Cases.with("series", series), "opens the mould at 6 s, while the injector is still on it until 7 s");
     told(
-        Cases.with("series", "cycle = \"300 s\"").replace("165 degC\"", "165 degC\"\nopen_at = \"90 s\""),
+        Cases.with("series", series),
+        "opens the mould at 6 s, while the injector is still on it until 7 s");
+    told(
+        Cases.with("series", "cycle = \"300 s\"")
+            .replace("165 degC\"", "165 degC\"\nopen_at = \"90 s\""),
         "shot.open_at says when the mould is opened: state one of both");
     told(
         Cases.with("fill", "on = true").replace("165 degC\"", "165 degC\"\nfill_time = \"0 s\""),
         "a fill time of zero can't be calculated");
-    told(Cases.SOUND + "[[filing]]\nreach = \"2 mm\"\ndepth = \"1 mm\"\n", "[[filing]] needs at = ");
+    told(
+        Cases.SOUND + "[[filing]]\nreach = \"2 mm\"\ndepth = \"1 mm\"\n", "[[filing]] needs at = ");
     assertEquals(
-        7, Cases.read(Cases.with("series", series.replace("44", "43"))).rhythm().opensAt().getAsDouble());
+        7,
+        Cases.read(Cases.with("series", series.replace("44", "43")))
+            .rhythm()
+            .opensAt()
+            .getAsDouble());
   }
 
   @Test

@@ -81,7 +81,10 @@ final class ChannelTest {
 
   private static String along(double diameterMm, double film) {
     return channel(
-        "\"-20 mm\", \"-14 mm\", \"-14 mm\"", "\"90 mm\", \"-14 mm\", \"-14 mm\"", diameterMm, film);
+        "\"-20 mm\", \"-14 mm\", \"-14 mm\"",
+        "\"90 mm\", \"-14 mm\", \"-14 mm\"",
+        diameterMm,
+        film);
   }
 
   private static double sum(double[] of) {
@@ -200,7 +203,8 @@ final class ChannelTest {
 
   @Test
   void whatCantBeIsToldInWords() {
-    String through = channel("\"-20 mm\", 0, 0", "\"90 mm\", 0, 0", 8, 3000).replace(" 0", " \"0 mm\"");
+    String through =
+        channel("\"-20 mm\", 0, 0", "\"90 mm\", 0, 0", 8, 3000).replace(" 0", " \"0 mm\"");
     assertTrue(refused(through).contains("runs into part or feed system at (-"), refused(through));
     String beside =
         channel("\"-20 mm\", \"60 mm\", \"0 mm\"", "\"90 mm\", \"60 mm\", \"0 mm\"", 8, 3000);
