@@ -2,6 +2,7 @@
 package gelfront.viewer;
 
 import gelfront.answer.RunStore;
+import gelfront.mesh.example.Examples;
 import gelfront.result.StudyFolder;
 import gelfront.result.StudyFolder.Identity;
 import gelfront.setup.Change;
@@ -12,6 +13,7 @@ import gelfront.viewer.work.Help;
 import gelfront.viewer.work.Runs;
 import gelfront.viewer.work.Session;
 import java.io.IOException;
+import java.io.InputStream;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -80,6 +82,7 @@ final class Gallery {
     }
     compared();
     helps();
+    sizes();
     trappedAir();
     dark();
   }
@@ -112,14 +115,39 @@ final class Gallery {
     take(name);
   }
 
+  /** A part for which a gate can be found: the example's neck lets none do. */
+  private void sizes()
+      throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
+    open(example("cone-body.stl", "cone-thick-end.toml"), "Cone, fed at the thick end");
+    answer("6-sizes-found", Help::sizes);
+  }
+
+  private Path example(String mesh, String text) throws ViewerException {
+    Path cases = folder.resolve("cases");
+    try {
+      Files.createDirectories(cases);
+      for (String file : List.of(mesh, text)) {
+        try (InputStream in = Examples.class.getResourceAsStream("/gelfront/examples/" + file)) {
+          Files.write(cases.resolve(file), in.readAllBytes());
+        }
+      }
+      return cases.resolve(text);
+    } catch (IOException e) {
+      throw cantWrite(cases, e);
+    }
+  }
+
+  private void open(Path file, String name) throws InterruptedException, InvocationTargetException {
+    step(() -> desk.open(file));
+    while (!named(name) && !shots.failed()) {
+      Thread.sleep(50);
+    }
+  }
+
   /** A mould by its own solids; in it air that can't leave, and how that is told from dents. */
   private void trappedAir()
       throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
-    Path file = blindFin();
-    step(() -> desk.open(file));
-    while (!named("blind fin") && !shots.failed()) {
-      Thread.sleep(50);
-    }
+    open(blindFin(), "blind fin");
     take("7-own-mould");
     step(session::check);
     take("8-wait", Mode.FILL);
@@ -128,7 +156,7 @@ final class Gallery {
   }
 
   private Path blindFin() throws ViewerException {
-    Path cases = folder.resolve("blind-fin");
+    Path cases = folder.resolve("cases");
     try {
       return BlindFin.in(Files.createDirectories(cases));
     } catch (IOException e) {

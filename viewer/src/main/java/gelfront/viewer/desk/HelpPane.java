@@ -101,19 +101,29 @@ final class HelpPane extends JPanel {
   private void remedies(Help.OfRemedies r) {
     List<Remedies.Line> lines = new ArrayList<>(r.answer().lines());
     lines.addAll(r.answer().pairs());
-    for (int i = 0; i < lines.size(); i++) {
-      Remedies.Line l = lines.get(i);
-      boolean cures = Remedies.Line.cures(l.best(), r.answer().visible()) && l.doubt().isEmpty();
-      String facts = RemedySaid.facts(r.answer(), l);
-      proposal(RemedySaid.head(l), facts, cures, r.designs().get(i));
+    for (boolean cures : new boolean[] {true, false}) { // what cures it stands at the top
+      for (int i = 0; i < lines.size(); i++) {
+        Remedies.Line l = lines.get(i);
+        if (cures == cures(r.answer(), l)) {
+          String facts = RemedySaid.facts(r.answer(), l);
+          proposal(RemedySaid.head(l), facts, cures, r.designs().get(i));
+        }
+      }
     }
     r.answer()
         .notRun()
         .forEach(n -> column.add(Ui.text("Not tried: " + n.label() + ": " + n.why())));
   }
 
+  private static boolean cures(Remedies r, Remedies.Line l) {
+    return Remedies.Line.cures(l.best(), r.visible()) && l.doubt().isEmpty();
+  }
+
   private void sizes(Help.OfSizes s) {
     List<Sizing.Choice> choices = s.answer().best().map(Sizing.Place::choices).orElse(List.of());
+    if (choices.isEmpty()) {
+      s.answer().places().forEach(p -> tried(p, s.answer().verdict()));
+    }
     for (int i = 0; i < choices.size(); i++) {
       Sizing.Choice c = choices.get(i);
       boolean holds = c.holds(s.answer().visible());
@@ -126,6 +136,19 @@ final class HelpPane extends JPanel {
       Optional<LoadedCase> design =
           i < s.designs().size() ? Optional.of(s.designs().get(i)) : Optional.empty();
       proposal("Gate " + c.gateWords() + " (" + c.label() + ")", facts, holds, design);
+    }
+  }
+
+  /** How near gates come where none will do. */
+  private void tried(Sizing.Place p, String said) {
+    column.add(Ui.gap(8));
+    column.add(Ui.head(RemedySaid.capital(p.label())));
+    if (!said.contains(p.words())) {
+      column.add(Ui.text(p.words()));
+    }
+    for (Sizing.Point at : p.curve()) {
+      String gate = Quantities.mm(at.gate());
+      column.add(Ui.text("Gate " + gate + ": dent " + dent(at.ran()) + ", level " + at.level()));
     }
   }
 

@@ -22,6 +22,9 @@ final class ShotsPane extends JPanel {
   private static final long serialVersionUID = 1;
   private static final int ROW = 44;
 
+  /** Pixels that a row's name takes. */
+  private static final int LEFT = 62;
+
   private final transient SeriesAnswer answer;
   private final transient List<ShotRow> rows;
 
@@ -31,8 +34,9 @@ final class ShotsPane extends JPanel {
     answer.settled().ifPresent(rows::add);
     setName("shots");
     setAlignmentX(LEFT_ALIGNMENT);
-    setPreferredSize(new Dimension(240, ROW * rows.size() + 8));
-    setMaximumSize(new Dimension(Integer.MAX_VALUE, ROW * rows.size() + 8));
+    int high = ROW * rows.size() + 28;
+    setPreferredSize(new Dimension(240, high));
+    setMaximumSize(new Dimension(Integer.MAX_VALUE, high));
   }
 
   JTextArea words() {
@@ -49,26 +53,35 @@ final class ShotsPane extends JPanel {
     for (ShotRow r : rows) {
       deepest = Math.max(deepest, r.dentHigh());
     }
-    int wide = Math.max(1, getWidth() - 70);
+    int wide = Math.max(1, getWidth() - LEFT - 8);
+    int seen = LEFT + (int) (wide * answer.visible() / deepest);
     for (int i = 0; i < rows.size(); i++) {
-      ShotRow r = rows.get(i);
-      int y = 8 + i * ROW;
-      g.setColor(UIManager.getColor("Label.foreground"));
-      String name = r.number() == 0 ? "settled" : "shot " + r.number();
-      g.drawString(name, 0, y + 14);
-      g.drawString(
-          Quantities.say("mould %.0f °C, dent %.2f mm", r.mouldBefore(), 1e3 * r.dentHigh()),
-          62,
-          y + 14);
-      g.setColor(new Color(Colours.of(r.severity())));
-      int low = (int) (wide * r.dentLow() / deepest);
-      int high = (int) (wide * r.dentHigh() / deepest);
-      g.fillRect(62, y + 20, Math.max(2, low), 10);
-      g.fillRect(62 + low, y + 23, Math.max(0, high - low), 4);
+      row(g, rows.get(i), 8 + i * ROW, wide / deepest, seen);
     }
-    int seen = 62 + (int) (wide * answer.visible() / deepest);
-    g.setColor(UIManager.getColor("Label.foreground"));
-    g.drawLine(seen, 4, seen, 8 + ROW * rows.size());
+    String words = "seen from " + Quantities.mm(answer.visible());
+    int left = Math.min(seen, getWidth() - g.getFontMetrics().stringWidth(words) - 8);
+    g.drawString(words, left, 8 + rows.size() * ROW + 12);
     g.dispose();
+  }
+
+  /**
+   * @param top of the row
+   * @param scale pixels a metre of dent
+   * @param seen where a dent begins to be seen
+   */
+  private static void row(Graphics2D g, ShotRow r, int top, double scale, int seen) {
+    g.setColor(UIManager.getColor("Label.foreground"));
+    g.drawString(r.number() == 0 ? "settled" : "shot " + r.number(), 0, top + 14);
+    g.drawString(
+        Quantities.say("mould %.0f °C, dent up to %.2f mm", r.mouldBefore(), 1e3 * r.dentHigh()),
+        LEFT,
+        top + 14);
+    g.setColor(new Color(Colours.of(r.severity())));
+    int low = (int) (scale * r.dentLow());
+    int high = (int) (scale * r.dentHigh());
+    g.fillRect(LEFT, top + 20, Math.max(2, low), 10);
+    g.fillRect(LEFT + low, top + 23, Math.max(0, high - low), 4);
+    g.setColor(UIManager.getColor("Label.foreground"));
+    g.drawLine(seen, top + 18, seen, top + 32);
   }
 }

@@ -34,7 +34,8 @@ final class Ui {
   static String held(String words) {
     return words
         .replaceAll("(\\d) (mm|ml|s|K|kPa|°C|°F|%)(?!\\w)", "$1\u00a0$2")
-        .replaceAll("\\b([xyz]) (-?\\d)", "$1\u00a0$2");
+        .replaceAll("\\b([xyz]) (= )?(-?\\d)", "$1\u00a0$2$3")
+        .replace("= ", "=\u00a0");
   }
 
   /** Words that wrap, but never between a number and its unit, and can't be typed into. */

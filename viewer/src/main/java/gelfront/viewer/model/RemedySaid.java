@@ -32,7 +32,7 @@ public final class RemedySaid {
     boolean confirmed = !cells.get(2).isEmpty();
     List<String> said = new ArrayList<>();
     said.add("dent " + (confirmed ? cells.get(2) : cells.get(1) + " at level " + level));
-    said.add(changed(cells.get(3), "opens %s later", "opens %s sooner", "opens as soon"));
+    said.add(changed(cells.get(3), "opens %s later", "opens %s sooner", "opens as soon as before"));
     said.add(changed(cells.get(4), "%s more to trim", "%s less to trim", ""));
     said.removeIf(String::isEmpty);
     return so(cells.get(6)) + ": " + String.join(", ", said) + ".";
@@ -50,7 +50,8 @@ public final class RemedySaid {
     return String.format(Locale.ROOT, by.startsWith("-") ? less : more, by.substring(1));
   }
 
-  private static String capital(String words) {
+  /** The same, as a line begins. */
+  public static String capital(String words) {
     return words.isEmpty()
         ? ""
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);

@@ -16,7 +16,7 @@ class RemedySaidTest {
   @Test
   void aLineOfTheTableIsASentence() {
     assertEquals(
-        "Cures it: dent 0.17 mm, opens as soon.",
+        "Cures it: dent 0.17 mm, opens as soon as before.",
         said("hold 23 s", "0.19 mm", "0.17 mm", "same", "same", "40 N", "cures"));
     assertEquals(
         "Changes little: dent 0.24 mm at level quick, opens 82 s later.",
