@@ -9,6 +9,7 @@ import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.report.VoxelWords;
 import gelfront.result.StoredRun;
+import gelfront.setup.Numerics.Level;
 import gelfront.viewer.model.Colours;
 import gelfront.viewer.model.MeshFaults;
 import gelfront.viewer.work.Opened;
@@ -111,6 +112,11 @@ final class FindingsPane extends JPanel {
       card.add(Ui.text(f.opening().sentence()));
     }
     session.voxels().ifPresent(v -> voxels(card, v));
+    if (run.fields().spacing() > 0.99 * Level.QUICK.voxel()) {
+      card.add(
+          Ui.text(
+              "In coarse voxels (level quick): check it at level normal before you cut metal."));
+    }
     if (session.comparing()) {
       card.add(
           Ui.text("Calculating it in coarser voxels, too: does the verdict hang on their size?"));

@@ -102,8 +102,10 @@ final class Gaze {
 
   /** The same is shown, in a box that may have changed: the eye stays where it is. */
   void keep(Extent extent) {
+    boolean still = untouched();
     Orbit o = look.orbit();
     look = look.with(new Orbit(extent, o.target(), o.yaw(), o.pitch(), o.distance()));
+    put = still ? look.orbit() : put;
     List.copyOf(watchers).forEach(w -> w.accept(look));
   }
 
@@ -113,9 +115,14 @@ final class Gaze {
     return home;
   }
 
+  /** Whether nobody has moved the eye since it was put where all is seen. */
+  boolean untouched() {
+    return look.orbit().equals(put);
+  }
+
   /** The picture is larger or smaller: all is seen still, unless somebody moved the eye. */
   void resized() {
-    if (look.orbit().equals(put)) {
+    if (untouched()) {
       goHome();
     }
   }

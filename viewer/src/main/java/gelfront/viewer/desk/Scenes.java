@@ -187,9 +187,16 @@ final class Scenes {
   /** The eye changed between mould and result. */
   void follow(Mode mode) {
     if (mode == Mode.SETUP) {
+      homeless |= gaze.untouched();
       setup();
-    } else {
-      session.result().ifPresent(r -> stage.show(one()));
+    } else if (session.result().isPresent()) {
+      boolean still = gaze.untouched();
+      ResultShown shown = one();
+      stage.show(shown);
+      gaze.keep(shown.extent());
+      if (still) {
+        gaze.goHome();
+      }
     }
   }
 

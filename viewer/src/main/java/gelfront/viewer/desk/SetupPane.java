@@ -157,7 +157,8 @@ final class SetupPane extends JPanel {
           Entries.of(heads, heading).setVisible(fits);
           Optional.ofNullable(buttons.get(heading)).ifPresent(b -> b.setVisible(fits));
           for (FieldRow r : list) {
-            boolean lone = r.field().key().endsWith(".height");
+            String key = r.field().key();
+            boolean lone = key.endsWith(".height") || key.equals("block.wall");
             boolean shown = fits && !(lone && r.field().shown(loaded, units).isEmpty());
             r.label().setVisible(shown);
             r.input().setVisible(shown);

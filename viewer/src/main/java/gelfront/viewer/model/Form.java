@@ -127,9 +127,16 @@ public final class Form {
             "Metal",
             c -> c.materials().names("mould"),
             c -> c.word("block.material").orElse("aluminium-6061")),
-        length("block.wall", "Wall", 8, 40, c -> c.block().wall()),
+        optional("block.wall", "Wall", 8, 40, Form::wall),
         temperature("block.start", "Before the shot", 15, 80, c -> c.block().startTemperature()),
         temperature("block.air", "Air", 5, 40, c -> c.block().airTemperature()));
+  }
+
+  /** A mould by its own solids, or in a stated box, has no wall to be said. */
+  private static OptionalDouble wall(Case c) {
+    return c.block().outer().isPresent()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(c.block().wall());
   }
 
   private static List<FormField> plastisol() {
