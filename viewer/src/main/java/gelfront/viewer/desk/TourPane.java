@@ -7,11 +7,14 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.FlowLayout;
+import java.awt.Graphics;
+import java.awt.Insets;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.border.AbstractBorder;
 import javax.swing.border.Border;
 import org.jspecify.annotations.Nullable;
 
@@ -66,13 +69,45 @@ final class TourPane extends JPanel {
     Tour.Step step = Tour.STEPS.get(at);
     words.setText((at + 1) + " of " + Tour.STEPS.size() + ". " + step.words());
     next.setText(at + 1 == Tour.STEPS.size() ? "Done" : "Next");
-    if (find(root, step.points()) instanceof JComponent c
-        && !(c instanceof javax.swing.JTabbedPane)) {
+    if (find(root, step.points()) instanceof JComponent c) {
       framed = c;
       before = c.getBorder();
-      c.setBorder(BorderFactory.createLineBorder(BRASS, 3));
+      c.setBorder(new Brass(before));
     }
     revalidate();
+  }
+
+  /** Over a component's own border, as wide as that: nothing moves. */
+  private static final class Brass extends AbstractBorder {
+    private static final long serialVersionUID = 1;
+    private final transient @Nullable Border own;
+
+    Brass(@Nullable Border own) {
+      this.own = own;
+    }
+
+    @Override
+    public Insets getBorderInsets(Component c) {
+      return own == null ? new Insets(0, 0, 0, 0) : own.getBorderInsets(c);
+    }
+
+    @Override
+    public Insets getBorderInsets(Component c, Insets into) {
+      Insets i = getBorderInsets(c);
+      into.set(i.top, i.left, i.bottom, i.right);
+      return into;
+    }
+
+    @Override
+    public void paintBorder(Component c, Graphics g, int x, int y, int width, int height) {
+      if (own != null) {
+        own.paintBorder(c, g, x, y, width, height);
+      }
+      g.setColor(BRASS);
+      for (int i = 0; i < 3; i++) {
+        g.drawRect(x + i, y + i, width - 1 - 2 * i, height - 1 - 2 * i);
+      }
+    }
   }
 
   private void unframe() {

@@ -86,9 +86,9 @@ public record FormField(
       return "";
     }
     return "usually "
-        + units.number(measured(), low)
+        + units.rough(measured(), low)
         + " to "
-        + units.number(measured(), high)
+        + units.rough(measured(), high)
         + " "
         + units.shown(measured());
   }

@@ -3,6 +3,8 @@ package gelfront.viewer.model;
 
 import gelfront.base.Dimension;
 import gelfront.base.Quantities;
+import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
  * Units that a person reads and types.
@@ -41,6 +43,14 @@ public record Units(boolean inch, boolean fahrenheit) {
     String format = d == Dimension.LENGTH ? (inch ? "%.4f" : "%.3f") : "%.2f";
     String digits = Quantities.say(format, inUnit(d, si)).replaceFirst("\\.?0+$", "");
     return digits.equals("-0") ? "0" : digits;
+  }
+
+  /** The same with two digits, as what is usual is told where it was turned into other units. */
+  public String rough(Dimension d, double si) {
+    boolean turned = inch && d == Dimension.LENGTH;
+    return turned
+        ? new BigDecimal(inUnit(d, si)).round(new MathContext(2)).toPlainString()
+        : number(d, si);
   }
 
   private double inUnit(Dimension d, double si) {

@@ -37,6 +37,14 @@ class UnitsTest {
   }
 
   @Test
+  void whatIsUsualIsNotToldMoreExactlyThanItIsKnown() {
+    assertEquals("0.16", SHOP.rough(Dimension.LENGTH, 0.004)); // 0.1575
+    assertEquals("0.0039", SHOP.rough(Dimension.LENGTH, 0.0001));
+    assertEquals("4", Units.METRIC.rough(Dimension.LENGTH, 0.004));
+    assertEquals("311", SHOP.rough(Dimension.TEMPERATURE, 155));
+  }
+
+  @Test
   void nonsenseIsRefusedInWords() {
     IllegalArgumentException e =
         assertThrows(
