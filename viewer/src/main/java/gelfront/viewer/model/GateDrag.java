@@ -29,9 +29,6 @@ public record GateDrag(FeedSystem.Gate gate, int number, boolean rim) {
   /** Pixels within which a small gate is still taken hold of. */
   private static final double FINGER = 9;
 
-  /** A direction that is nearly along an axis is meant to be: cosine of 12 degrees. */
-  private static final double NEARLY = Math.cos(Math.toRadians(12));
-
   private static final double LEAST = 0.5e-3;
   private static final double MOST = 20e-3;
 
@@ -96,7 +93,10 @@ public record GateDrag(FeedSystem.Gate gate, int number, boolean rim) {
     return rounded(hit.place());
   }
 
-  /** Away from the part. */
+  /**
+   * Away from the part, along the axis that is nearest to its normal: a sprue that leaves the block
+   * askew ends at none of its faces. Others can be stated in the case.
+   */
   static Vec3 direction(Picker.Hit hit) {
     return squared(hit.outward());
   }
@@ -111,12 +111,12 @@ public record GateDrag(FeedSystem.Gate gate, int number, boolean rim) {
   }
 
   private static Vec3 squared(Vec3 d) {
-    for (Vec3 axis : List.of(new Vec3(1, 0, 0), new Vec3(0, 1, 0), new Vec3(0, 0, 1))) {
-      double along = d.dot(axis);
-      if (Math.abs(along) > NEARLY) {
-        return axis.times(Math.signum(along));
-      }
+    double x = Math.abs(d.x());
+    double y = Math.abs(d.y());
+    double z = Math.abs(d.z());
+    if (x >= y && x >= z) {
+      return new Vec3(Math.signum(d.x()), 0, 0);
     }
-    return d;
+    return y >= z ? new Vec3(0, Math.signum(d.y()), 0) : new Vec3(0, 0, Math.signum(d.z()));
   }
 }

@@ -13,6 +13,7 @@ import gelfront.setup.LoadedCase;
 import gelfront.setup.Numerics;
 import gelfront.setup.PartShape;
 import gelfront.voxelize.VoxelException;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -44,19 +45,41 @@ public final class Quick {
     /** Being calculated. */
     public static final Verdict WAITING = new Verdict(Optional.empty(), "");
 
-    /** Two or three short lines. */
+    /** Of a line beside the gate. */
+    private static final int WIDE = 46;
+
+    private static final int MOST = 4;
+
+    /** Some short lines. */
     public List<String> lines() {
       if (!error.isEmpty()) {
-        return List.of("No quick verdict", shortened(error));
+        List<String> lines = new ArrayList<>(List.of("No quick verdict"));
+        lines.addAll(wrapped(error.lines().findFirst().orElse("")));
+        return lines;
       }
       return findings
           .map(f -> List.of("quick: " + words(f), cause(f)))
           .orElse(List.of("quick: calculating"));
     }
 
-    private static String shortened(String words) {
-      String first = words.lines().findFirst().orElse("");
-      return first.length() > 70 ? first.substring(0, 67) + "..." : first;
+    /** Beside the gate; where it is is seen there. */
+    private static List<String> wrapped(String words) {
+      List<String> lines = new ArrayList<>(List.of(""));
+      for (String word : words.replaceAll(" at \\([^)]*\\) mm", "").split(" ", -1)) {
+        String last = lines.get(lines.size() - 1);
+        if (!last.isEmpty() && last.length() + word.length() > WIDE) {
+          lines.add(word);
+        } else {
+          lines.set(lines.size() - 1, last.isEmpty() ? word : last + " " + word);
+        }
+      }
+      return lines.size() <= MOST ? lines : cut(lines);
+    }
+
+    private static List<String> cut(List<String> lines) {
+      List<String> kept = new ArrayList<>(lines.subList(0, MOST));
+      kept.set(MOST - 1, kept.get(MOST - 1) + " ...");
+      return kept;
     }
 
     private static String words(Findings f) {

@@ -249,6 +249,9 @@ public final class Session {
   }
 
   private void changed() {
+    if (bad()) {
+      say(""); // of the case as it was before
+    }
     tell(What.CASE);
     askQuick();
   }

@@ -71,6 +71,17 @@ class GatesTest {
     }
   }
 
+  /** On a slope the sprue still leaves square to a face of the block. */
+  @Test
+  void aGateOnASlopeLooksAlongTheNearestAxis() {
+    Picker.Hit slope = hit(12, -4, 3, new Vec3(0.3, -0.8, 0.52).unit());
+
+    LoadedCase moved = one.with(Gates.moved(one, part, 0, slope));
+
+    assertEquals(new Vec3(0, -1, 0), Gates.of(moved).get(0).direction());
+    assertEquals(new Vec3(0, -1, 0), feed(moved).sprue().direction());
+  }
+
   @Test
   void aGateIsTakenHoldOfWhereItIsAndMovedWithItsRunner() {
     LoadedCase two = added(TOP);

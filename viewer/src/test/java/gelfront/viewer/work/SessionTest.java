@@ -96,6 +96,9 @@ class SessionTest {
     session.change(List.of(new Change.Set("gate.at", "[\"0 mm\", \"40 mm\", \"0 mm\"]")));
     until(() -> !session.busy());
     assertFalse(session.verdict().error().isEmpty());
+    List<String> beside = session.verdict().lines();
+    assertTrue(beside.size() > 1 && beside.size() <= 5, beside.toString());
+    assertTrue(beside.stream().allMatch(l -> l.length() <= 60), beside.toString());
 
     session.undo();
     until(() -> !session.busy());
