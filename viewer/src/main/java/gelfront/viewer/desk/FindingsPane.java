@@ -89,10 +89,11 @@ final class FindingsPane extends JPanel {
     int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
     JPanel card = card(edge);
     card.setName("quick card");
-    for (String line : v.lines()) {
-      card.add(line.equals(v.lines().get(0)) ? bold(line, 2) : Ui.text(line));
-    }
-    if (!v.error().isEmpty()) {
+    List<String> lines = v.lines();
+    card.add(bold(lines.get(0), 2));
+    if (v.error().isEmpty()) {
+      lines.subList(1, lines.size()).forEach(l -> card.add(Ui.text(l)));
+    } else {
       card.add(Ui.text(v.error()));
     }
     card.add(Ui.text("Quick: coarse voxels. Press Check before you cut metal."));
