@@ -26,25 +26,49 @@ final class CaseText {
    * @throws IllegalArgumentException where the text is written in a way that can't be changed
    */
   static String with(String text, Change change) {
-    if (change instanceof Change.Set s) {
-      return OneOfSeveral.of(s.key())
-          .map(o -> o.set(text, s.value()))
-          .orElseGet(() -> set(text, s.key(), s.value()));
-    }
-    if (change instanceof Change.Add a) {
-      return add(text, a);
-    }
-    String key = ((Change.Remove) change).key();
-    return OneOfSeveral.of(key).map(o -> o.remove(text)).orElseGet(() -> remove(text, key));
+    return with(text, List.of(change));
   }
 
-  private static String set(String text, String key, String value) {
+  /** As above, one change after the other. */
+  static String with(String text, List<Change> changes) {
+    Read now = new Read(text);
+    for (Change c : changes) {
+      now = with(now, c);
+    }
+    return now.text;
+  }
+
+  /** A text as it reads; what a change is held against, the next one goes by. */
+  private record Read(String text, TomlParseResult toml) {
+    Read(String text) {
+      this(text, CaseFile.toml("", text));
+    }
+  }
+
+  private static Read with(Read now, Change change) {
+    if (change instanceof Change.Set s) {
+      return OneOfSeveral.of(s.key())
+          .map(o -> new Read(o.set(now.text, s.value())))
+          .orElseGet(() -> set(now, s.key(), s.value()));
+    }
+    if (change instanceof Change.Add a) {
+      return add(now.text, a);
+    }
+    String key = ((Change.Remove) change).key();
+    return OneOfSeveral.of(key)
+        .map(o -> new Read(o.remove(now.text)))
+        .orElseGet(() -> remove(now, key));
+  }
+
+  private static Read set(Read now, String key, String value) {
     List<String> path = path(key);
-    TomlParseResult toml = CaseFile.toml("", text);
-    String changed =
-        toml.contains(path) ? replaced(text, toml, path, value) : inserted(text, toml, path, value);
+    Read changed =
+        new Read(
+            now.toml.contains(path)
+                ? replaced(now.text, now.toml, path, value)
+                : inserted(now.text, now.toml, path, value));
     Object wanted = Toml.parse("x = " + value).get(List.of("x"));
-    Object found = CaseFile.toml("", changed).get(path);
+    Object found = changed.toml.get(path);
     if (wanted == null || !plain(wanted).equals(plain(found))) {
       throw new IllegalArgumentException(key + " can't be changed to " + value + OWN_TABLE);
     }
@@ -63,17 +87,15 @@ final class CaseText {
     return text.substring(0, from) + value + text.substring(valueEnd(text, from));
   }
 
-  private static String remove(String text, String key) {
+  private static Read remove(Read now, String key) {
     List<String> path = path(key);
-    TomlParseResult toml = CaseFile.toml("", text);
-    if (!toml.contains(path)) {
-      return text;
+    if (!now.toml.contains(path)) {
+      return now;
     }
-    int from = offset(text, toml.inputPositionOf(path));
-    int end = valueEnd(text, valueStart(text, toml, path));
-    String changed = text.substring(0, from) + text.substring(end);
-    if (!CaseFile.toml("", changed).errors().isEmpty()
-        || CaseFile.toml("", changed).contains(path)) {
+    int from = offset(now.text, now.toml.inputPositionOf(path));
+    int end = valueEnd(now.text, valueStart(now.text, now.toml, path));
+    Read changed = new Read(now.text.substring(0, from) + now.text.substring(end));
+    if (!changed.toml.errors().isEmpty() || changed.toml.contains(path)) {
       throw new IllegalArgumentException(key + " can't be left out" + OWN_TABLE);
     }
     return changed;
@@ -101,16 +123,17 @@ final class CaseText {
         : text.substring(0, next + 1) + line + text.substring(next + 1);
   }
 
-  private static String add(String text, Change.Add a) {
+  private static Read add(String text, Change.Add a) {
     StringBuilder s = new StringBuilder(ended(text)).append("\n[[").append(a.table());
     s.append("]]\n");
     for (Map.Entry<String, String> e : a.values().entrySet()) {
       s.append(e.getKey()).append(" = ").append(e.getValue()).append('\n');
     }
-    if (!CaseFile.toml("", s.toString()).errors().isEmpty()) {
+    Read changed = new Read(s.toString());
+    if (!changed.toml.errors().isEmpty()) {
       throw new IllegalArgumentException("[[" + a.table() + "]] can't be added to this case");
     }
-    return s.toString();
+    return changed;
   }
 
   private static String ended(String text) {

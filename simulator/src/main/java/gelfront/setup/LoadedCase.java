@@ -52,11 +52,7 @@ public record LoadedCase(
    * @throws IllegalArgumentException where the file is written in a way that can't be changed
    */
   public LoadedCase with(List<Change> changes) {
-    String changed = text;
-    for (Change c : changes) {
-      changed = CaseText.with(changed, c);
-    }
-    LoadedCase read = CaseFile.parse(file, changed, folder);
+    LoadedCase read = CaseFile.parse(file, CaseText.with(text, changes), folder);
     return setup.numerics().flow() ? read : read.with(read.setup.numerics().withoutFlow());
   }
 
