@@ -56,6 +56,7 @@ final class Rod {
 
   /** s in the middle of each step, and the fed share in it. */
   final List<double[]> shares = new ArrayList<>();
+
   private final HeatCurves curves;
 
   Rod(double gate, double sprue, double dx, boolean carriesHeat) {
@@ -133,8 +134,7 @@ final class Rod {
   /** Until all has set; with a watcher. */
   int run(StepObserver also) {
     StepObserver shareWatch =
-        (s, from) ->
-            shares.add(new double[] {0.5 * (from + s.time), feeding.sums().fedShare()});
+        (s, from) -> shares.add(new double[] {0.5 * (from + s.time), feeding.sums().fedShare()});
     Flow filled = (s, from, ask) -> feeding.step(s, from, Feeding.Supply.FROM_OUTSIDE, 0);
     return new ShotRun(
             new SplitStepper(model, curves, Workers.SERIAL),
