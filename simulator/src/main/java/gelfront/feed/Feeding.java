@@ -173,8 +173,7 @@ public final class Feeding {
   private boolean hopeless(int c) {
     return contraction.rate()[c] > 0
         && !reach.joined()[c]
-        && (middle[c] > law.noFlow()
-            || carrier.joinedNeighbours(reach.joined(), c) == 0);
+        && (middle[c] > law.noFlow() || carrier.joinedNeighbours(reach.joined(), c) == 0);
   }
 
   /** False: no liquid of the part is joined. */
@@ -201,8 +200,7 @@ public final class Feeding {
   }
 
   private void drive(boolean[] joined, double pressure, Runnable ask) {
-    double[] w =
-        mobility.solve(liquid, joined, middle, law.viscosity(), law.noFlow(), course);
+    double[] w = mobility.solve(liquid, joined, middle, law.viscosity(), law.noFlow(), course);
     clock.lap(FeedClock.Stage.MOBILITY);
     ask.run();
     suction.solve(

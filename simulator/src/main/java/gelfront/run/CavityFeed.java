@@ -46,6 +46,7 @@ final class CavityFeed {
   }
 
   FlowRecord.Closing closing() {
-    return new FlowRecord.Closing(demand > 0 ? half.at() : Double.POSITIVE_INFINITY, spentOn, narrowest);
+    return new FlowRecord.Closing(
+        demand > 0 ? half.at() : Double.POSITIVE_INFINITY, spentOn, narrowest);
   }
 }

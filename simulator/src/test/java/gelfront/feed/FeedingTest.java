@@ -140,7 +140,9 @@ final class FeedingTest {
     assertTrue(state.temperature[19] < (25 + share * SHOT) / (1 + share));
   }
 
-  /** A plug that is liquid in the middle of the step flows on, though the step ends below no-flow. */
+  /**
+   * A plug that is liquid in the middle of the step flows on, though the step ends below no-flow.
+   */
   @Test
   void whatFlowsIsToldByTheStepsMiddle() {
     Feeding feeding = feeding(true, 1e6);
