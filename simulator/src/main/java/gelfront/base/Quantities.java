@@ -78,4 +78,13 @@ public final class Quantities {
   public static String say(String format, Object... values) {
     return String.format(Locale.ROOT, format, values);
   }
+
+  /**
+   * Millimetres to a tenth, and no zero below zero.
+   *
+   * @param metres of a place
+   */
+  public static double tenths(double metres) {
+    return Math.rint(metres * 1e4) / 10 + 0.0;
+  }
 }

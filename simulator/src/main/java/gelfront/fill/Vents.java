@@ -154,6 +154,8 @@ public final class Vents {
   }
 
   private static String words(Vec3 p) {
-    return Quantities.say("[%.1f, %.1f, %.1f] mm", p.x() * 1e3, p.y() * 1e3, p.z() * 1e3);
+    return Quantities.say(
+        "[%.1f, %.1f, %.1f] mm",
+        Quantities.tenths(p.x()), Quantities.tenths(p.y()), Quantities.tenths(p.z()));
   }
 }

@@ -175,4 +175,10 @@ final class QuantitiesTest {
   void millimetresForPeople(double metres, String shown) {
     assertEquals(shown, Quantities.mm(metres));
   }
+
+  @Test
+  void aPlaceOnAnAxisIsNotBelowZero() {
+    assertEquals("0.0", Quantities.say("%.1f", Quantities.tenths(-2e-5)));
+    assertEquals("-0.1", Quantities.say("%.1f", Quantities.tenths(-8e-5)));
+  }
 }
