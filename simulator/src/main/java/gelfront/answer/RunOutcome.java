@@ -2,6 +2,7 @@
 package gelfront.answer;
 
 import gelfront.finding.Constriction;
+import gelfront.finding.Opening;
 import gelfront.finding.Severity;
 import gelfront.mesh.Vec3;
 import java.util.List;
@@ -33,6 +34,7 @@ import java.util.OptionalDouble;
  * @param pressing what pushes the halves apart
  * @param filling whether the cavity fills at all
  * @param halfAt s at which less than half of what the part needs comes; +infinity: never
+ * @param opening what becomes of the part if a clock opens the mould
  * @param cavities each of several cavities for itself; empty where the block has one
  * @param cells of plastisol that were calculated
  * @param seconds of calculation, on one thread
@@ -59,6 +61,7 @@ public record RunOutcome(
     Pressing pressing,
     Filling filling,
     double halfAt,
+    Opening opening,
     List<OfCavity> cavities,
     int cells,
     double seconds,
@@ -97,9 +100,24 @@ public record RunOutcome(
     }
   }
 
+  /** Metres at the worst: the deepest dent's high bound, or the oval that opening makes. */
+  public double defect() {
+    return Math.max(dentHigh, opening.oval());
+  }
+
+  /** Metres of the same at the least. */
+  public double leastDefect() {
+    return Math.max(dentLow, opening.least());
+  }
+
+  /** Whether an oval is seen, from {@code visible} metres on. */
+  public boolean goesOval(double visible) {
+    return opening.oval() >= visible;
+  }
+
   /** Whether neither a dent is seen, from {@code visible} metres on, nor an oval. */
   public boolean clean(double visible) {
-    return dentHigh < visible && severity == Severity.CLEAN;
+    return defect() < visible;
   }
 
   /** Share of the demand that nothing fed, 0 to 1. */

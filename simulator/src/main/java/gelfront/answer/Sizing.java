@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The smallest feed system that leaves no dent to be seen.
+ * The smallest feed system that leaves neither a dent to be seen nor, where a clock opens the
+ * mould, an oval.
  *
  * @param name of the case
- * @param visible metres from which a dent is seen
+ * @param visible metres from which a dent or an oval is seen
  * @param places where gates were sized, the case's own or its list first
  * @param chosen number of the place that is proposed, from 0; -1: none will do
  * @param verdict one or two sentences
@@ -78,9 +79,9 @@ public record Sizing(
       sheet = List.copyOf(sheet);
     }
 
-    /** Whether no dent is seen. */
+    /** Whether neither a dent nor an oval is seen. */
     public boolean holds(double visible) {
-      return normal.outcome().filter(o -> o.dentHigh() < visible).isPresent();
+      return normal.outcome().filter(o -> o.clean(visible)).isPresent();
     }
   }
 
@@ -121,9 +122,9 @@ public record Sizing(
    * @param ran what came out, level quick
    */
   public record Second(Vec3 at, double gate, double first, Ran ran) {
-    /** Whether no dent is seen. */
+    /** Whether neither a dent nor an oval is seen. */
     public boolean does(double visible) {
-      return ran.outcome().filter(o -> o.dentHigh() < visible).isPresent();
+      return ran.outcome().filter(o -> o.clean(visible)).isPresent();
     }
   }
 

@@ -34,8 +34,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = {
-      "Finds the smallest gate, with runner and sprue, whose deepest dent isn't seen, at the case's"
-          + " gate or at each place of its list ([[limits.gate_place]]), within the limits of the"
+      "Finds the smallest gate, with runner and sprue, whose deepest dent isn't seen, nor an oval where"
+          + " open_at opens the mould, at the case's gate or at each place of its list ([[limits.gate_place]]), within the limits of the"
           + " case ([limits]). Where none will do there, the thickest places are tried. A gate that"
           + " is part of the mesh is filed open; its sprue stays.",
       "Writes size.json, size.html, size-sheet.csv with what to cut, size-case.toml with"
@@ -194,11 +194,16 @@ final class SizeCommand implements Callable<Integer> {
             "%7.2f to %.2f  %-9s%9.0f  %s",
             o.dentLow() * 1e3,
             o.dentHigh() * 1e3,
-            o.dentHigh() < visible ? "not seen" : "may show",
+            seen(o, visible),
             o.cycle(),
             o.blamed()
                 .map(b -> b.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '))
                 .orElse(""));
+  }
+
+  private static String seen(RunOutcome o, double visible) {
+    String defect = o.dentHigh() < visible ? "goes oval" : "may show";
+    return o.clean(visible) ? "not seen" : defect;
   }
 
   private void sheet(Sizing.Place p, double visible) {
@@ -227,7 +232,11 @@ final class SizeCommand implements Callable<Integer> {
         .outcome()
         .map(
             o ->
-                Quantities.say("%.2f mm, %s", o.dentHigh() * 1e3, c.holds(visible) ? "does" : "no"))
+                Quantities.say(
+                    "%.2f mm%s, %s",
+                    o.defect() * 1e3,
+                    o.opening().oval() > o.dentHigh() ? " oval" : "",
+                    c.holds(visible) ? "does" : "no"))
         .orElse("no result");
   }
 }

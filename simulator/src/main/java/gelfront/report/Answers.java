@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.finding.Constriction;
+import gelfront.finding.Opening;
 import gelfront.mesh.Vec3;
 import java.util.Locale;
 
@@ -57,6 +58,7 @@ final class Answers {
     number(n, "dent_high_mm", o.dentHigh() * 1e3);
     o.dentPlace().ifPresent(p -> place(n, "dent_at_mm", p));
     o.blamed().ifPresent(c -> blamed(n.putObject("blamed"), c));
+    opening(n, o.opening());
     number(n, "unfed_percent", o.unfedShare() * 100);
     number(n, "gate_sets_s", o.gateSets());
     number(n, "part_sets_s", o.partSets());
@@ -66,6 +68,15 @@ final class Answers {
     number(n, "opening_force_n", o.pressing().force());
     o.pressing().margin().ifPresent(m -> number(n, "clamping_margin_n", m));
     n.put("filling", o.filling().name().toLowerCase(Locale.ROOT));
+  }
+
+  private static void opening(ObjectNode n, Opening o) {
+    if (o.byClock()) {
+      number(n, "opened_s", o.at());
+      number(n, "oval_least_mm", o.least() * 1e3);
+      number(n, "oval_mm", o.oval() * 1e3);
+      number(n, "shut_until_s", o.shutUntil());
+    }
   }
 
   private static void blamed(ObjectNode n, Constriction c) {

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The deepest dent over the gate's size as a drawing. */
+/** The deepest dent, or the oval where that is worse, over the gate's size as a drawing. */
 final class SizeCurve {
   private static final int WIDTH = 640;
   private static final int HEIGHT = 340;
@@ -46,7 +46,7 @@ final class SizeCurve {
   }
 
   private static double[] point(double gate, RunOutcome o) {
-    return new double[] {gate * 1e3, o.dentHigh() * 1e3, o.dentLow() * 1e3};
+    return new double[] {gate * 1e3, o.defect() * 1e3, o.leastDefect() * 1e3};
   }
 
   void draw(Html h) {

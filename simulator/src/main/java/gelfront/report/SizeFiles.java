@@ -49,7 +49,7 @@ public final class SizeFiles {
     n.put("does", c.holds(visible));
     c.normal()
         .outcome()
-        .ifPresent(o -> Answers.number(n, "margin_mm", (visible - o.dentHigh()) * 1e3));
+        .ifPresent(o -> Answers.number(n, "margin_mm", (visible - o.defect()) * 1e3));
     Answers.put(n.putObject("normal"), c.normal());
     ObjectNode sheet = n.putObject("sheet_mm");
     c.sheet().forEach(l -> Answers.number(sheet, l.name(), l.value() * 1e3));

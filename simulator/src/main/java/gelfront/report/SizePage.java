@@ -29,7 +29,8 @@ public final class SizePage {
             + " runs. The search ran at level quick; the answer and what it is rounded up to were"
             + " run again at level normal, and only that counts. A dent is seen from "
             + Say.fixed(s.visible() * 1e3, 2)
-            + " mm on; its depth here is the high bound of what the skin allows.");
+            + " mm on; its depth here is the high bound of what the skin allows. Where a clock opens the"
+            + " mould, an oval counts as much.");
     h.close();
   }
 
@@ -63,8 +64,13 @@ public final class SizePage {
   private static String dent(Sizing.Choice c, double visible) {
     return c.normal()
         .outcome()
-        .map(o -> Say.fixed(o.dentHigh() * 1e3, 2) + (c.holds(visible) ? " mm: does" : " mm: no"))
+        .map(o -> worst(o) + (c.holds(visible) ? ": does" : ": no"))
         .orElse("no result: " + c.normal().error());
+  }
+
+  private static String worst(RunOutcome o) {
+    String oval = o.opening().oval() > o.dentHigh() ? " oval" : "";
+    return Say.fixed(o.defect() * 1e3, 2) + " mm" + oval;
   }
 
   private static String both(double metres) {
@@ -86,7 +92,7 @@ public final class SizePage {
       new SizeCurve(p, s.visible()).draw(h);
       h.element(
           "figcaption",
-          "Deepest dent over the gate's size, high bound: dots at level quick, squares at level normal;"
+          "Deepest dent (or the oval, where that is worse) over the gate's size, high bound: dots at level quick, squares at level normal;"
               + " the band reaches down to the low bound. Below"
               + " the line it isn't seen.");
       h.close();
@@ -110,9 +116,16 @@ public final class SizePage {
       }
       RunOutcome o = c.ran().outcome().get();
       h.element("td", Say.fixed(o.dentLow() * 1e3, 2) + " to " + Say.fixed(o.dentHigh() * 1e3, 2));
-      h.element("td", o.dentHigh() < s.visible() ? "no" : "may be");
+      h.element("td", seen(o, s.visible()));
       h.element("td", Say.time(o.cycle())).element("td", Answers.blamed(o)).close();
     }
     h.close().close().close();
+  }
+
+  private static String seen(RunOutcome o, double visible) {
+    if (o.goesOval(visible)) {
+      return "an oval of " + Say.fixed(o.opening().oval() * 1e3, 2) + " mm";
+    }
+    return o.clean(visible) ? "no" : "may be";
   }
 }

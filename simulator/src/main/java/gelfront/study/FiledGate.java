@@ -15,7 +15,8 @@ import java.util.Optional;
 
 /**
  * Sizes a gate that is part of the mesh by filing it open all round, as a maker would; its sprue
- * and runner stay. The smallest width that leaves no dent is run at level normal.
+ * and runner stay. The smallest width that leaves neither a dent nor an oval to be seen is run at
+ * level normal.
  */
 public final class FiledGate {
   /** Runs at level normal. */
@@ -56,7 +57,9 @@ public final class FiledGate {
     Ran before = study.run("as it is", List.of(asItIs), progress).get(0);
     RunOutcome o = before.outcome().orElseThrow(() -> new IllegalArgumentException(before.error()));
     Optional<Constriction> gate =
-        o.blamed().filter(c -> c.kind() == Constriction.Kind.GATE && dents(o));
+        o.blamed()
+            .filter(c -> c.kind() == Constriction.Kind.GATE)
+            .filter(c -> dents(o) && !o.goesOval(visible()));
     if (gate.isEmpty()) {
       return answer(untouched(o), -1);
     }
@@ -97,18 +100,25 @@ public final class FiledGate {
   }
 
   private Sizing.Place untouched(RunOutcome o) {
-    String depth = Quantities.say("%.2f mm deep at level quick", o.dentHigh() * 1e3);
+    String depth = SizeWords.worst(o) + " at level quick";
     String words =
-        dents(o)
-            ? "The gate, which is part of the mesh, is not what closes ("
-                + depth
-                + "): "
-                + SizeWords.blame(o)
-                + " What a file or another sprue does: remedies."
-            : "Nothing to size: the deepest dent isn't seen (" + depth + ").";
+        o.goesOval(visible())
+            ? tooEarly(o, depth)
+            : dents(o)
+                ? "The gate, which is part of the mesh, is not what closes ("
+                    + depth
+                    + "): "
+                    + SizeWords.blame(o)
+                    + " What a file or another sprue does: remedies."
+                : "Nothing to size: the deepest dent isn't seen (" + depth + ").";
     Constriction c =
         o.blamed().orElse(new Constriction(Constriction.Kind.GATE, Vec3.ZERO, Double.NaN, 0));
     return place(c, List.of(), List.of(), words);
+  }
+
+  private String tooEarly(RunOutcome o, String depth) {
+    String later = SizeWords.openLater(o.opening()) + SizeWords.apart(o, visible());
+    return "Filing the gate, which is part of the mesh, doesn't help (" + depth + "): " + later;
   }
 
   private Sizing.Place place(
@@ -169,7 +179,7 @@ public final class FiledGate {
     String came =
         cure.ran()
             .outcome()
-            .map(o -> Quantities.say("%.2f mm deep still", o.dentHigh() * 1e3))
+            .map(o -> SizeWords.worst(o) + (o.goesOval(visible()) ? "" : " still"))
             .orElse("no result");
     return cure.wanted().isPresent()
         ? at

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** How wide a neck, or a gate in the mesh, must be filed all round to leave no dent. */
+/** How wide a neck, or a gate in the mesh, must be filed all round to leave nothing to be seen. */
 final class NeckSearch {
   private static final double TOLERANCE = 0.5e-3;
 
@@ -66,8 +66,7 @@ final class NeckSearch {
       for (int i = 0; i < widths.size(); i++) {
         ran.put(widths.get(i), came.get(i));
         bracket.know(
-            widths.get(i),
-            came.get(i).outcome().map(o -> o.dentHigh() - visible).orElse(Double.NaN));
+            widths.get(i), came.get(i).outcome().map(o -> o.defect() - visible).orElse(Double.NaN));
       }
       next = fresh(bracket.next(1));
     }

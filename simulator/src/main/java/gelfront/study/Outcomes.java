@@ -49,6 +49,7 @@ final class Outcomes {
             c.shot().holdPressure(), Clamping.force(c, o.voxels()), c.clampingForce()),
         filling(f.filled()),
         f.fed().halfAt(),
+        f.opening(),
         o.voxels().cavities().count() > 1 ? cavities(f, o.voxels().cavities().count()) : List.of(),
         o.voxels().model().cavity().count(),
         seconds,

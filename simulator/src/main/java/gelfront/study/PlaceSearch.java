@@ -5,6 +5,7 @@ import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
 import gelfront.finding.Constriction;
+import gelfront.finding.Opening;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.LoadedCase;
 import java.util.ArrayList;
@@ -12,12 +13,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * The search for the smallest gate at one place, at level quick: the present gate and one of the
  * part's thickness first; where that doesn't do the widest that is accepted, since dents may grow
- * again with a gate that heats the part; a wider sprue where that is to blame; then a bracket round
- * the smallest that does.
+ * again with a gate that heats the part; a wider sprue where that is to blame; sizes between one
+ * that leaves a dent and a wider one that leaves an oval as the clock opens the mould; then a
+ * bracket round the smallest that does.
  */
 final class PlaceSearch {
   /** Metres between a size that does and one that doesn't: no cutter tells less apart. */
@@ -141,7 +144,7 @@ final class PlaceSearch {
   Optional<Sizing.Point> best() {
     return points.stream()
         .filter(p -> p.ran().outcome().isPresent())
-        .min(Comparator.comparingDouble(p -> p.ran().outcome().get().dentHigh()));
+        .min(Comparator.comparingDouble(p -> p.ran().outcome().get().defect()));
   }
 
   /** Whether none does, and one is so close that level normal must tell. */
@@ -149,7 +152,7 @@ final class PlaceSearch {
     return Double.isNaN(does())
         && best()
             .flatMap(p -> p.ran().outcome())
-            .filter(o -> o.dentHigh() < (1 + CLOSE) * visible)
+            .filter(o -> o.defect() < (1 + CLOSE) * visible)
             .isPresent();
   }
 
@@ -175,7 +178,7 @@ final class PlaceSearch {
       return moved || n == 1 ? List.of(proposed) : List.of(now, Math.min(widest, more));
     }
     if (Double.isNaN(does())) {
-      return !known(widest) || widerSprueHelps() ? List.of(widest) : List.of();
+      return !known(widest) || widerSprueHelps() ? List.of(widest) : betweenDentAndOval();
     }
     if (Double.isNaN(tooSmall())) {
       return does() <= least + 1e-9
@@ -183,6 +186,39 @@ final class PlaceSearch {
           : List.of(whole(Math.max(least, 0.5 * does())), least).subList(0, Math.min(2, n));
     }
     return bracket.next(n);
+  }
+
+  /** Half way between neighbours of which the narrower only dents and the wider only goes oval. */
+  private List<Double> betweenDentAndOval() {
+    List<Sizing.Point> all = points();
+    for (int i = 1; i < all.size(); i++) {
+      double a = all.get(i - 1).gate();
+      double b = all.get(i).gate();
+      if (b - a > TOLERANCE && only(all.get(i - 1), false) && only(all.get(i), true)) {
+        return List.of(whole(0.5 * (a + b)));
+      }
+    }
+    return List.of();
+  }
+
+  private boolean only(Sizing.Point p, boolean oval) {
+    return p.ran()
+        .outcome()
+        .filter(o -> o.goesOval(visible) == oval && (o.dentHigh() >= visible) != oval)
+        .isPresent();
+  }
+
+  /**
+   * The opening of the mould that keeps gates from doing: that of the best run, or of the widest
+   * gate; the one that takes longer to be mended. Absent: some gate does, or no oval is seen.
+   */
+  Optional<Opening> openedTooEarly() {
+    Optional<RunOutcome> closest = best().flatMap(p -> p.ran().outcome());
+    return Stream.of(closest, atWidest())
+        .flatMap(Optional::stream)
+        .filter(o -> Double.isNaN(does()) && o.goesOval(visible))
+        .map(RunOutcome::opening)
+        .max(Comparator.comparingDouble(Opening::shutUntil));
   }
 
   /** A wider sprue is taken once, where the widest gate shows that the sprue closes first. */
@@ -228,14 +264,14 @@ final class PlaceSearch {
   void know(double gate, Ran ran) {
     left--;
     points.add(new Sizing.Point(gate, sprueFor(gate), "quick", ran));
-    bracket.know(gate, ran.outcome().map(o -> o.dentHigh() - visible).orElse(Double.NaN));
+    bracket.know(gate, ran.outcome().map(o -> o.defect() - visible).orElse(Double.NaN));
   }
 
   /** A run of the answer with a narrower sprue. */
   void knowSprue(double gate, double narrower, Ran ran) {
     left--;
     points.add(new Sizing.Point(gate, sprueFor(gate, narrower), "quick", ran));
-    if (ran.outcome().filter(o -> o.dentHigh() < visible).isPresent()) {
+    if (ran.outcome().filter(o -> o.clean(visible)).isPresent()) {
       sprue = narrower;
     }
   }

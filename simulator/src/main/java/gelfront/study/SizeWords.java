@@ -5,6 +5,7 @@ import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
 import gelfront.base.Quantities;
 import gelfront.finding.Constriction;
+import gelfront.finding.Opening;
 import gelfront.mesh.Vec3;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.LoadedCase;
@@ -31,7 +32,8 @@ final class SizeWords {
       return "A gate of "
           + Cutters.plainMm(p.does())
           + " does at level quick, but not at level normal, nor do the next cutter sizes: too close"
-          + " to call; take the next size up and check it.";
+          + " to call; "
+          + tooClose(choices, visible);
     }
     return "A gate of "
         + holds.get().gateWords()
@@ -41,20 +43,54 @@ final class SizeWords {
         + ".";
   }
 
+  private static String tooClose(List<Sizing.Choice> choices, double visible) {
+    return choices.stream()
+        .flatMap(c -> c.normal().outcome().stream())
+        .filter(o -> o.goesOval(visible))
+        .map(RunOutcome::opening)
+        .max(Comparator.comparingDouble(Opening::shutUntil))
+        .map(o -> openLater(o) + ".")
+        .orElse("take the next size up and check it.");
+  }
+
+  /** What an oval asks for. */
+  static String openLater(Opening o) {
+    return Quantities.say(
+        "opened after %.0f s the part goes oval, which no gate mends: open later, from %.0f s on",
+        o.at(), Math.ceil(o.shutUntil()));
+  }
+
+  /** "0.31 mm deep", or "0.75 mm oval" where that is worse. */
+  static String worst(RunOutcome o) {
+    String kind = o.opening().oval() > o.dentHigh() ? "oval" : "deep";
+    return Quantities.say("%.2f mm ", o.defect() * 1e3) + kind;
+  }
+
   private static String beside(LoadedCase base, Sizing.Choice c) {
     double now = ((FeedSystem.Declared) base.setup().feed()).sprue().innerDiameter();
-    double dent = c.normal().outcome().map(RunOutcome::dentHigh).orElse(Double.NaN);
+    RunOutcome came = c.normal().outcome().orElseThrow();
     String sprue =
         Math.abs(c.sprue() - now) < 1e-6
             ? ", with the sprue of " + Cutters.plainMm(now) + " as it is"
             : ", with a sprue of " + Cutters.plainMm(c.sprue());
-    double margin = base.setup().visibleDent() - dent;
+    double margin = base.setup().visibleDent() - came.defect();
     String close = margin < PlaceSearch.CLOSE * base.setup().visibleDent() ? ", a close call" : "";
     return sprue
-        + Quantities.say(
-            ": the deepest dent stays under %.2f mm, %.2f mm less than is seen",
-            dent * 1e3, margin * 1e3)
+        + Quantities.say(": the deepest dent stays under %.2f mm", came.dentHigh() * 1e3)
+        + opened(came.opening())
+        + Quantities.say(", %.2f mm less than is seen", margin * 1e3)
         + close;
+  }
+
+  private static String opened(Opening o) {
+    if (!o.byClock()) {
+      return "";
+    }
+    String how =
+        o.oval() > 0 ? Quantities.say("oval by less than %.2f mm", o.oval() * 1e3 + 0.01) : "round";
+    return Quantities.say(" and the part, opened after %.0f s, ", o.at())
+        + (o.oval() > 0 ? "goes " : "stays ")
+        + how;
   }
 
   private static String below(PlaceSearch p) {
@@ -78,19 +114,37 @@ final class SizeWords {
     RunOutcome left = best.get().ran().outcome().orElseThrow();
     String depth =
         Quantities.say(
-            " (%.2f mm deep at the least, with %s%s)",
-            left.dentHigh() * 1e3,
+            " (%s at the least, with %s%s)",
+            worst(left),
             Cutters.plainMm(best.get().gate()),
             near.isEmpty() ? "" : "; at level normal " + depth(near.get(0)));
-    String why = cure.map(c -> cure(c, visible)).orElseGet(() -> blame(left));
+    String why =
+        p.openedTooEarly()
+            .map(o -> openLater(o) + leftShut(p, left, visible))
+            .orElseGet(() -> cure.map(c -> cure(c, visible)).orElseGet(() -> blame(left)));
     return upTo + depth + ": " + why;
   }
 
+  /** What the gates do to a part that is left in the mould. */
+  private static String leftShut(PlaceSearch p, RunOutcome left, double visible) {
+    return p.points().stream()
+        .filter(g -> g.ran().outcome().filter(o -> o.dentHigh() < visible).isPresent())
+        .findFirst()
+        .map(
+            g ->
+                "; left shut, "
+                    + Cutters.plainMm(g.gate())
+                    + " leaves no dent: size it again then.")
+        .orElseGet(() -> apart(left, visible));
+  }
+
+  /** What else is wrong than the opening. */
+  static String apart(RunOutcome o, double visible) {
+    return o.dentHigh() < visible ? "." : "; apart from that, " + blame(o);
+  }
+
   private static String depth(Sizing.Choice c) {
-    return c.normal()
-        .outcome()
-        .map(o -> Quantities.say("%.2f mm, a close call", o.dentHigh() * 1e3))
-        .orElse("no result");
+    return c.normal().outcome().map(o -> worst(o) + ", a close call").orElse("no result");
   }
 
   private static String second(Sizing.Second s, double visible) {
@@ -105,7 +159,7 @@ final class SizeWords {
                 o ->
                     Quantities.say(
                         " leaves %.2f mm%s",
-                        o.dentHigh() * 1e3, s.does(visible) ? ", which isn't seen" : ""))
+                        o.defect() * 1e3, s.does(visible) ? ", which isn't seen" : ""))
             .orElse(" gives no result");
     return gate + came;
   }

@@ -14,8 +14,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Sizes gate, runner and sprue: for each place the smallest gate whose deepest dent isn't seen, by
- * runs at level quick; the answer and what it is rounded up to are run at level normal.
+ * Sizes gate, runner and sprue: for each place the smallest gate that leaves nothing to be seen,
+ * neither a dent nor, where a clock opens the mould, an oval, by runs at level quick; the answer
+ * and what it is rounded up to are run at level normal. Where a part opened too early goes oval
+ * with any gate, neither other places nor necks are tried: they don't set its core.
  */
 public final class Sizer {
   /** Runs at level normal at most, of those allowed a place. */
@@ -79,7 +81,8 @@ public final class Sizer {
     asked = searches.size();
     search(0);
     boolean none = searches.stream().allMatch(s -> Double.isNaN(s.of().does()));
-    if (none && propose == 0 && given.isEmpty()) {
+    boolean openLater = searches.stream().anyMatch(s -> s.of().openedTooEarly().isPresent());
+    if (none && !openLater && propose == 0 && given.isEmpty()) {
       propose(2);
       search(asked);
     }
@@ -240,8 +243,8 @@ public final class Sizer {
     }
     double visible = base.setup().visibleDent();
     boolean does = found || choices.stream().anyMatch(c -> c.holds(visible));
-    boolean unasked = searches.indexOf(s) >= asked;
-    Optional<Sizing.Cure> cure = does || unasked ? Optional.empty() : cures.of(s.of());
+    boolean hopeless = searches.indexOf(s) >= asked || s.of().openedTooEarly().isPresent();
+    Optional<Sizing.Cure> cure = does || hopeless ? Optional.empty() : cures.of(s.of());
     return new Sizing.Place(
         s.label(),
         s.place().at(),

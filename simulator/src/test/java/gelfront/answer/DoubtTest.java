@@ -5,10 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gelfront.finding.Severity;
+import gelfront.base.Changed;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class DoubtTest {
@@ -17,32 +15,7 @@ class DoubtTest {
   }
 
   static Ran dent(double lowMm, double highMm, Curves curves) {
-    return Ran.well(
-        new RunOutcome(
-            Severity.MAY_DENT,
-            "may dent",
-            lowMm * 1e-3,
-            highMm * 1e-3,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            0,
-            1e-6,
-            4e-7,
-            5,
-            30,
-            60,
-            1e-6,
-            1e-7,
-            35,
-            new RunOutcome.Pressing(0, 0, OptionalDouble.empty()),
-            RunOutcome.Filling.UNKNOWN,
-            1,
-            List.of(),
-            1000,
-            1,
-            curves));
+    return Ran.well(Changed.of(SomeRun.dent(lowMm, highMm), "unfed", 4e-8, "curves", curves));
   }
 
   static Doubt doubt(Ran typical, Ran finer, Ran... cases) {

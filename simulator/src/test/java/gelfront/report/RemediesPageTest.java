@@ -7,15 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import gelfront.answer.Curves;
 import gelfront.answer.Ran;
 import gelfront.answer.Remedies;
 import gelfront.answer.Remedies.Effort;
 import gelfront.answer.Remedies.Line;
-import gelfront.answer.RunOutcome;
-import gelfront.answer.RunOutcome.Filling;
 import gelfront.answer.RunOutcome.Pressing;
-import gelfront.finding.Severity;
+import gelfront.answer.SomeRun;
+import gelfront.base.Changed;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,31 +23,14 @@ import org.junit.jupiter.api.Test;
 final class RemediesPageTest {
   private static Ran ran(double dentMm, double cycle, double trimMl, double held) {
     return Ran.well(
-        new RunOutcome(
-            dentMm < 0.2 ? Severity.CLEAN : Severity.WILL_DENT,
-            "",
-            dentMm * 1e-3,
-            dentMm * 1e-3,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            9,
-            1e-7,
-            5e-8,
-            3,
-            30,
+        Changed.of(
+            SomeRun.dent(dentMm, dentMm),
+            "cycle",
             cycle,
+            "feedVolume",
             trimMl * 1e-6,
-            0,
-            40,
-            new Pressing(20e3, 50, OptionalDouble.of(held)),
-            Filling.UNKNOWN,
-            1,
-            List.of(),
-            1000,
-            1,
-            Curves.NONE));
+            "pressing",
+            new Pressing(20e3, 50, OptionalDouble.of(held))));
   }
 
   private static Line line(Effort e, String label, Ran ran, String doubt) {

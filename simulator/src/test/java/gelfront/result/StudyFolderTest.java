@@ -8,7 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gelfront.answer.Curves;
 import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
+import gelfront.answer.SomeRun;
+import gelfront.base.Changed;
 import gelfront.finding.Constriction;
+import gelfront.finding.Opening;
 import gelfront.finding.Severity;
 import gelfront.mesh.Vec3;
 import java.io.IOException;
@@ -31,31 +34,29 @@ final class StudyFolderTest {
   private static Ran ran(Optional<Vec3> at, OptionalDouble held) {
     Optional<Constriction> blamed =
         at.map(p -> new Constriction(Constriction.Kind.NECK, p, 5e-3, 12.5));
+    Opening early = new Opening(6, Severity.MAY_DENT, 2e-6, 3e-4, 1e-4, Vec3.ZERO, 9, "a", "b");
     return Ran.well(
-        new RunOutcome(
-            Severity.MAY_DENT,
+        Changed.of(
+            SomeRun.dent(0.1, 1e3 / 3),
+            "verdict",
             "may \"dent\"",
-            1e-4,
-            1.0 / 3,
+            "dentPlace",
             at,
+            "blamed",
             blamed,
+            "pocketCentre",
             at,
+            "partedBy",
             blamed,
+            "openUntil",
             Double.POSITIVE_INFINITY,
-            1e-7,
-            2e-8,
-            3,
-            80,
-            200,
-            1e-6,
-            1e-7,
-            41,
+            "pressing",
             new RunOutcome.Pressing(2e4, 20, held),
-            RunOutcome.Filling.UNKNOWN,
-            5,
+            "opening",
+            at.isPresent() ? early : Opening.WHEN_FIRM,
+            "cavities",
             List.of(new RunOutcome.OfCavity(1, 0, 1e-4, Double.POSITIVE_INFINITY)),
-            1000,
-            1.25,
+            "curves",
             new Curves(
                 List.of(0.0, 0.4),
                 List.of(new Curves.Curve("gate", "gate", "°C", List.of(165.0, 160.25))))));

@@ -5,18 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gelfront.answer.Curves;
 import gelfront.answer.Ran;
 import gelfront.answer.Remedies;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.RunOutcome.Filling;
 import gelfront.answer.RunOutcome.Pressing;
 import gelfront.answer.RunStore;
+import gelfront.answer.SomeRun;
+import gelfront.base.Changed;
 import gelfront.base.Progress;
 import gelfront.finding.Constriction;
-import gelfront.finding.Severity;
 import gelfront.mesh.TriangleMesh;
-import gelfront.mesh.Vec3;
 import gelfront.setup.CaseFile;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
@@ -56,32 +55,8 @@ final class RemedyStudyTest {
   }
 
   private static RunOutcome outcome(double dentMm, Constriction.Kind kind, Filling f, double held) {
-    Vec3 at = new Vec3(0.001, 0, 0);
-    return new RunOutcome(
-        dentMm < 0.2 ? Severity.CLEAN : Severity.WILL_DENT,
-        "",
-        dentMm * 1e-3,
-        dentMm * 1e-3,
-        Optional.of(at),
-        Optional.of(new Constriction(kind, at, 2e-3, 3)),
-        Optional.of(at),
-        Optional.empty(),
-        9,
-        1e-7,
-        5e-8,
-        3,
-        30,
-        90,
-        1e-6,
-        0,
-        40,
-        new Pressing(20e3, 50, OptionalDouble.of(held)),
-        f,
-        1,
-        List.of(),
-        1000,
-        1,
-        Curves.NONE);
+    Pressing pressing = new Pressing(20e3, 50, OptionalDouble.of(held));
+    return Changed.of(SomeRun.dent(dentMm, kind), "filling", f, "pressing", pressing);
   }
 
   private static RunOutcome gate(double dentMm) {

@@ -6,9 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.answer.Ran;
+import gelfront.answer.RunOutcome;
 import gelfront.answer.RunStore;
 import gelfront.answer.Sizing;
+import gelfront.answer.SomeRun;
 import gelfront.base.Progress;
+import gelfront.finding.Constriction;
+import gelfront.finding.Opening;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.CaseFile;
@@ -20,6 +25,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.AfterEach;
@@ -87,13 +93,8 @@ final class SizerTest {
     assertTrue(s.verdict().contains("the gate still sets first"), s.verdict());
   }
 
-  @Test
-  void aGateInTheMeshIsFiledOpen(@TempDir Path folder) throws IOException {
+  private static LoadedCase drawn(Path folder) throws IOException {
     Files.createFile(folder.resolve("drawn.stl")); // never read
-    LoadedCase described = load(StudyCases.BEAN);
-    TriangleMesh part = PartLoader.load(described.setup().part()).mesh();
-    TriangleMesh feed =
-        FeedSolids.of(described.setup(), (FeedSystem.Declared) described.setup().feed(), part);
     String text =
         """
         visible_dent = "0.1 mm"
@@ -111,7 +112,16 @@ final class SizerTest {
         level = "quick"
         """;
     LoadedCase read = CaseFile.parse("drawn.toml", text, folder);
-    LoadedCase drawn = read.with(read.setup().numerics().withoutFlow());
+    return read.with(read.setup().numerics().withoutFlow());
+  }
+
+  @Test
+  void aGateInTheMeshIsFiledOpen(@TempDir Path folder) throws IOException {
+    LoadedCase described = load(StudyCases.BEAN);
+    TriangleMesh part = PartLoader.load(described.setup().part()).mesh();
+    TriangleMesh feed =
+        FeedSolids.of(described.setup(), (FeedSystem.Declared) described.setup().feed(), part);
+    LoadedCase drawn = drawn(folder);
     Study study = Study.of(drawn, part.plus(feed), "1", RunStore.inMemory(), pool, 2);
 
     FiledGate gate = new FiledGate(study, 12, Progress.NONE);
@@ -127,6 +137,104 @@ final class SizerTest {
     assertTrue(s.runs() <= 12, s.runs() + " runs");
     assertThrows(
         IllegalArgumentException.class, () -> new Sizer(study, 12, 2, Progress.NONE).run(0));
+  }
+
+  /** A study in which nothing is calculated: all of its runs come out alike. */
+  private Study allCome(RunOutcome outcome, LoadedCase base, TriangleMesh part) {
+    RunStore told =
+        new RunStore() {
+          @Override
+          public Optional<Ran> find(String hash) {
+            return Optional.of(Ran.well(outcome));
+          }
+
+          @Override
+          public void keep(String hash, String label, Ran ran) {
+            throw new AssertionError("calculated: " + label);
+          }
+        };
+    return Study.of(base, part, "1", told, pool, 2);
+  }
+
+  private Sizing sized(RunOutcome all) {
+    LoadedCase bean = load(StudyCases.BEAN);
+    TriangleMesh part = PartLoader.load(bean.setup().part()).mesh();
+    return new Sizer(allCome(all, bean, part), 12, 2, Progress.NONE).run(0);
+  }
+
+  @Test
+  void openedTooEarlyNoGateDoesAndTheTimeIsSaid() {
+    RunOutcome oval = SomeRun.opened(SomeRun.dent(0.1, Constriction.Kind.GATE), 0.75, 11.3);
+
+    Sizing s = sized(oval);
+
+    assertEquals(-1, s.chosen());
+    assertEquals(1, s.places().size(), "another place doesn't set the core");
+    assertTrue(s.verdict().contains("0.75 mm oval at the least"), s.verdict());
+    assertTrue(s.verdict().contains("which no gate mends: open later, from 12 s on;"), s.verdict());
+    assertTrue(s.verdict().contains("; left shut, 2 mm leaves no dent"), s.verdict());
+  }
+
+  @Test
+  void whatDentsApartFromTheOpeningIsSaidToo() {
+    RunOutcome both = SomeRun.opened(SomeRun.dent(0.5, Constriction.Kind.GATE), 0.3, 11.3);
+
+    Sizing s = sized(both);
+
+    assertTrue(s.verdict().contains("0.50 mm deep at the least"), s.verdict());
+    assertTrue(s.verdict().contains("from 12 s on; apart from that, the gate"), s.verdict());
+  }
+
+  @Test
+  void anOvalThatIsNotSeenIsSaidBesideTheDent() {
+    RunOutcome does = SomeRun.opened(SomeRun.dent(0.1, Constriction.Kind.GATE), 0.15, 6);
+
+    Sizing s = sized(does);
+
+    assertEquals(0, s.chosen());
+    String said =
+        "under 0.10 mm and the part, opened after 6 s, goes oval by less than 0.16 mm, 0.05 mm less";
+    assertTrue(s.verdict().contains(said), s.verdict());
+  }
+
+  @Test
+  void aGateInTheMeshIsNotFiledWhereOpeningMakesTheOval(@TempDir Path folder) throws IOException {
+    RunOutcome both = SomeRun.opened(SomeRun.dent(0.3, Constriction.Kind.GATE), 0.75, 11.3);
+    LoadedCase base = drawn(folder);
+    TriangleMesh part = PartLoader.load(load(StudyCases.BEAN).setup().part()).mesh();
+
+    Sizing s = new FiledGate(allCome(both, base, part), 12, Progress.NONE).run();
+
+    assertEquals(-1, s.chosen());
+    assertEquals(1, s.runs(), "the case as it is");
+    assertTrue(s.verdict().contains("(0.75 mm oval at level quick)"), s.verdict());
+    assertTrue(s.verdict().contains("from 12 s on; apart from that, the gate"), s.verdict());
+  }
+
+  @Test
+  void theBeanOpenedHotIsNoMatterOfItsGate() {
+    String early = "165 degC\"\nopen_at = \"OPEN\"\nfill_time = \"1 s\"\nhold_time = \"2 s\"";
+    String text = StudyCases.BEAN.replace("165 degC\"", early);
+    Sizing s = sizer(load(text.replace("OPEN", "4 s")), 9).run(0);
+
+    Opening widest = last(s.places().get(0).curve()).ran().outcome().orElseThrow().opening();
+    assertEquals(-1, s.chosen(), s.verdict());
+    assertTrue(widest.oval() >= s.visible(), s.verdict());
+    assertTrue(s.verdict().contains("open later, from"), s.verdict());
+
+    double later = Math.ceil(widest.shutUntil()) + 1;
+    LoadedCase base = load(text.replace("OPEN", later + " s"));
+    Study study =
+        Study.of(
+            base, PartLoader.load(base.setup().part()).mesh(), "1", RunStore.inMemory(), pool, 2);
+    Job wide =
+        Job.of("wide", base, new FeedChange(last(s.places().get(0).curve()).gate(), 8e-3).of(base));
+    Ran left = study.run("opened later", List.of(wide.quick()), Progress.NONE).get(0);
+    assertFalse(left.outcome().orElseThrow().goesOval(s.visible()), "after " + later + " s");
+  }
+
+  private static <T> T last(List<T> list) {
+    return list.get(list.size() - 1);
   }
 
   @Test

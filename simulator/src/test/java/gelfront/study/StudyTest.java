@@ -10,6 +10,7 @@ import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.RunStore;
 import gelfront.base.CancelledException;
+import gelfront.base.Changed;
 import gelfront.base.Progress;
 import gelfront.mesh.TriangleMesh;
 import gelfront.setup.CaseFile;
@@ -51,32 +52,7 @@ final class StudyTest {
   }
 
   private static RunOutcome timeless(Ran ran) {
-    RunOutcome o = ran.outcome().orElseThrow();
-    return new RunOutcome(
-        o.severity(),
-        o.verdict(),
-        o.dentLow(),
-        o.dentHigh(),
-        o.dentPlace(),
-        o.blamed(),
-        o.pocketCentre(),
-        o.partedBy(),
-        o.openUntil(),
-        o.demand(),
-        o.unfed(),
-        o.gateSets(),
-        o.partSets(),
-        o.cycle(),
-        o.feedVolume(),
-        o.drawnIn(),
-        o.mould(),
-        o.pressing(),
-        o.filling(),
-        o.halfAt(),
-        o.cavities(),
-        o.cells(),
-        0,
-        o.curves());
+    return Changed.of(ran.outcome().orElseThrow(), "seconds", 0.0);
   }
 
   @Test
