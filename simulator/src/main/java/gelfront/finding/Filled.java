@@ -9,6 +9,7 @@ import java.util.List;
  *
  * @param calculated whether it was; false: all else means nothing
  * @param mayNotFill whether some place of the part is reached too cold, or not at all
+ * @param end why no more came
  * @param sentence in words
  * @param time s until no more came
  * @param pressure Pa over the air's at the mouth, at most
@@ -29,6 +30,7 @@ import java.util.List;
 public record Filled(
     boolean calculated,
     boolean mayNotFill,
+    End end,
     String sentence,
     double time,
     double pressure,
@@ -48,8 +50,8 @@ public record Filled(
   /** The cavity was taken to be full at the start. */
   public static final Filled NOT_CALCULATED =
       new Filled(
-          false, false, "", 0, 0, 0, 0, 0, Vec3.ZERO, 0, 0, Vec3.ZERO, 0, 0, List.of(), List.of(),
-          List.of(), List.of());
+          false, false, End.FULL, "", 0, 0, 0, 0, 0, Vec3.ZERO, 0, 0, Vec3.ZERO, 0, 0, List.of(),
+          List.of(), List.of(), List.of());
 
   /** How to tell the two faults apart; common practice, no source. */
   public static final String APART =
@@ -61,6 +63,42 @@ public record Filled(
     air = List.copyOf(air);
     welds = List.copyOf(welds);
     course = List.copyOf(course);
+  }
+
+  /** Why no more came. */
+  public enum End {
+    /** No air is left. */
+    FULL,
+    /** What air is left is as dense as the pressure makes it, or leaves too slowly. */
+    AIR_HOLDS,
+    /** No way to the front flows any more. */
+    FROZEN,
+    /** It took too long. */
+    TOO_SLOW
+  }
+
+  /** The same in words. */
+  public Filled told(String newSentence, List<TrappedAir> newAir) {
+    return new Filled(
+        calculated,
+        mayNotFill,
+        end,
+        newSentence,
+        time,
+        pressure,
+        reynolds,
+        speed,
+        coldest,
+        coldestAt,
+        margin,
+        spare,
+        last,
+        lastAt,
+        unfilled,
+        cold,
+        newAir,
+        welds,
+        course);
   }
 
   /**
@@ -85,6 +123,7 @@ public record Filled(
    * @param pressure Pa over the air's at the end of filling
    * @param vent where a vent would meet it, on the parting face where it can be
    * @param offFace metres from there to the parting face; 0: it lies on it
+   * @param ventWidth metres that a vent on that face wants; 0 where none reaches it
    * @param proposal in words
    */
   public record TrappedAir(
@@ -96,7 +135,17 @@ public record Filled(
       double pressure,
       Vec3 vent,
       double offFace,
-      String proposal) {}
+      double ventWidth,
+      String proposal) {
+    /** Metres: deep enough for air, too thin for plastisol: common practice, no source. */
+    public static final double VENT_DEPTH = 0.03e-3;
+
+    /** The same in words. */
+    public TrappedAir told(String newProposal) {
+      return new TrappedAir(
+          number, place, volume, began, since, pressure, vent, offFace, ventWidth, newProposal);
+    }
+  }
 
   /**
    * A moment while it fills.

@@ -75,4 +75,30 @@ public record Findings(
     advice = List.copyOf(advice);
     pockets = List.copyOf(pockets);
   }
+
+  /** The same in other words: pockets, shot and opening differ from these in words alone. */
+  public Findings told(
+      String newVerdict,
+      String newExplanation,
+      List<String> newAdvice,
+      List<Pocket> toldPockets,
+      Filled toldShot,
+      Opening toldOpening) {
+    return new Findings(
+        severity,
+        newVerdict,
+        newExplanation,
+        newAdvice,
+        toldPockets,
+        gateSets,
+        sprueSets,
+        partSets,
+        firmAt,
+        linearShrinkage,
+        visibleDepth,
+        amounts,
+        fed,
+        toldShot,
+        toldOpening);
+  }
 }

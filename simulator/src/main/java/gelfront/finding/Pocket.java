@@ -23,6 +23,7 @@ import java.util.List;
  * @param openUntil s that the way in would have had to stay open for no dent to be seen; its
  *     cut-off where none is seen anyway
  * @param dentVolume m3 that its dents hold: unfed contraction, even shrinkage taken off
+ * @param sunk how far the sprue has sunk by then
  * @param sentence the verdict on this pocket in plain words
  * @param sign what a maker sees at the bench when this is so, in plain words
  */
@@ -42,6 +43,7 @@ public record Pocket(
     List<HotSpot> spots,
     double openUntil,
     double dentVolume,
+    Sunk sunk,
     String sentence,
     String sign) {
   public Pocket {
@@ -73,6 +75,7 @@ public record Pocket(
         spots,
         openUntil,
         dentVolume,
+        sunk,
         newSentence,
         newSign);
   }
@@ -108,6 +111,7 @@ public record Pocket(
         spots,
         cutOff,
         0,
+        Sunk.UNKNOWN,
         sentence,
         "");
   }

@@ -3,6 +3,7 @@ package gelfront.report;
 
 import gelfront.answer.VoxelDoubt;
 import gelfront.answer.VoxelDoubt.At;
+import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.finding.Severity;
 import java.util.List;
@@ -11,10 +12,15 @@ import java.util.List;
 public final class VoxelWords {
   private VoxelWords() {}
 
-  /** What both sizes say, then what follows from it. */
+  /** In millimetres. */
   public static List<String> of(VoxelDoubt d) {
+    return of(d, Units.METRIC);
+  }
+
+  /** What both sizes say, then what follows from it. */
+  public static List<String> of(VoxelDoubt d, Units units) {
     return d.coarser()
-        .map(rough -> List.of(both(d.finer(), rough), follows(d, rough)))
+        .map(rough -> List.of(both(d.finer(), rough, units), follows(d, rough)))
         .orElseGet(
             () ->
                 List.of(
@@ -24,23 +30,23 @@ public final class VoxelWords {
                         + ")."));
   }
 
-  private static String both(At fine, At rough) {
-    return "In voxels of " + said(fine) + "; of " + said(rough) + ".";
+  private static String both(At fine, At rough, Units units) {
+    return "In voxels of " + said(fine, units) + "; of " + said(rough, units) + ".";
   }
 
-  private static String said(At at) {
-    String size = Say.fixed(at.voxel() * 1e3, 2) + " mm (" + at.level() + "): ";
+  private static String said(At at, Units units) {
+    String size = units.length(at.voxel(), 2) + " (" + at.level() + "): ";
     if (at.blamed().isEmpty()) {
       return size + "no dent";
     }
     Constriction c = at.blamed().get();
     return size
-        + Say.depth(at.dentLow(), at.dentHigh())
+        + units.range(at.dentLow(), at.dentHigh(), 2)
         + " deep, "
         + Say.culprit(c.kind())
         + " at "
-        + Say.place(c.place())
-        + " mm, closed after "
+        + units.lengths("%s, %s, %s", 1, c.place().x(), c.place().y(), c.place().z())
+        + ", closed after "
         + Say.time(c.closedAt());
   }
 

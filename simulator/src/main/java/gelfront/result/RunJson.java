@@ -44,7 +44,7 @@ record RunJson(
     List<String> cautions) {
   static final String FILE = "run.json";
   static final String FORMAT = "gelfront-result";
-  static final int VERSION = 6;
+  static final int VERSION = 7;
 
   static RunJson of(StoredRun run, List<String> files) {
     return new RunJson(

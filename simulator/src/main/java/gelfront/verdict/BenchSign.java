@@ -2,9 +2,10 @@
 package gelfront.verdict;
 
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
-import java.util.Optional;
+import gelfront.finding.Sunk;
 
 /**
  * What a maker sees at the bench when a pocket's fault is the one that was found, so that a look
@@ -15,13 +16,10 @@ final class BenchSign {
   /** Metres of sinking that an eye tells from none. */
   private static final double SEEN = 0.3e-3;
 
-  private final Optional<FlowRecord> flow;
+  private final Units units;
 
-  /**
-   * @param flow empty where conduction alone was calculated: then no millimetres are told
-   */
-  BenchSign(Optional<FlowRecord> flow) {
-    this.flow = flow;
+  BenchSign(Units units) {
+    this.units = units;
   }
 
   /** In words; empty where there is no dent to tell from. */
@@ -51,29 +49,21 @@ final class BenchSign {
               "Gate and sprue stay soft and take top-ups for long, and still the thickest place dents:"
                   + " a wider gate or a taller sprue changes little.";
         };
-    return sign + ruler(p.cutOff());
+    return sign + ruler(p.sunk());
   }
 
-  private String ruler(double cutOff) {
-    if (flow.isEmpty() || flow.get().trace().time().length == 0) {
+  /** Nothing where conduction alone was calculated. */
+  private String ruler(Sunk s) {
+    if (!s.known()) {
       return "";
     }
-    FlowRecord.Trace t = flow.get().trace();
-    int last = t.time().length - 1;
-    int then = 0;
-    while (then < last && t.time()[then] < cutOff) {
-      then++;
+    if (Math.max(s.then(), s.end()) < SEEN) {
+      return " Here the sprue stays level to within " + units.length(SEEN, 1) + ".";
     }
-    double sunk = t.level()[then];
-    double after = t.level()[last] - sunk;
-    if (Math.max(sunk, t.level()[last]) < SEEN) {
-      return " Here the sprue stays level to within 0.3 mm.";
-    }
-    return after < SEEN
-        ? Quantities.say(
-            " Here it has sunk %.1f mm by %.0f s and stays there.", sunk * 1e3, t.time()[then])
-        : Quantities.say(
-            " Here it has sunk %.1f mm by %.0f s, and %.1f mm in the end.",
-            sunk * 1e3, t.time()[then], t.level()[last] * 1e3);
+    String then =
+        Quantities.say(" Here it has sunk %s by %.0f s", units.length(s.then(), 1), s.at());
+    return s.end() - s.then() < SEEN
+        ? then + " and stays there."
+        : then + ", and " + units.length(s.end(), 1) + " in the end.";
   }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.verdict;
 
-import gelfront.base.Quantities;
 import gelfront.fill.FillRecord;
 import gelfront.finding.Filled;
 import gelfront.grid.Cavity;
@@ -14,7 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** From what a shot left to what may not fill, trapped air and welds. */
+/** From what a shot left to what may not fill, trapped air and welds; no words yet. */
 final class FillJudge {
   /** K above no-flow below which the front may stop another time: own judgement, no source. */
   private static final double MARGIN = 10;
@@ -65,13 +64,13 @@ final class FillJudge {
     boolean mayNot = !cold.isEmpty();
     Vec3 coldestAt = coldest < 0 ? Vec3.ZERO : cavity.centre(coldest);
     Vec3 lastAt = last < 0 ? Vec3.ZERO : cavity.centre(last);
-    double pressure = pressure();
     return new Filled(
         true,
         mayNot,
-        FillWords.sentence(fill, pressure, cold, trapped, lastAt, margin, spare),
+        Filled.End.valueOf(fill.end().name()),
+        "",
         fill.time(),
-        pressure,
+        pressure(),
         reynolds(speed),
         speed,
         t,
@@ -232,12 +231,5 @@ final class FillJudge {
       sum = sum.plus(cavity.centre(c));
     }
     return sum.times(1.0 / cells.length);
-  }
-
-  /** For words. */
-  static String place(Vec3 p) {
-    return Quantities.say(
-        "(%.1f, %.1f, %.1f) mm",
-        Quantities.tenths(p.x()), Quantities.tenths(p.y()), Quantities.tenths(p.z()));
   }
 }

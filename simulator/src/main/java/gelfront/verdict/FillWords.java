@@ -2,65 +2,88 @@
 package gelfront.verdict;
 
 import gelfront.base.Quantities;
-import gelfront.fill.FillRecord;
+import gelfront.base.Units;
 import gelfront.finding.Filled;
 import gelfront.mesh.Vec3;
 import java.util.List;
 
 /** What a shot came to, in words. */
 final class FillWords {
-  private FillWords() {}
+  private final Units units;
 
-  static String sentence(
-      FillRecord fill,
-      double pressure,
-      List<Filled.Cold> cold,
-      List<Filled.TrappedAir> air,
-      Vec3 last,
-      double margin,
-      double spare) {
-    String end =
-        switch (fill.end()) {
-          case FULL -> Quantities.say("The cavity is full after %.1f s", fill.time());
-          case AIR_HOLDS ->
-              air.isEmpty()
-                  ? Quantities.say("The cavity is full after %.1f s", fill.time())
-                  : Quantities.say("After %.1f s the air in the cavity holds", fill.time());
-          case FROZEN ->
-              Quantities.say(
-                  "The way to the front sets after %.1f s, before it is full", fill.time());
-          case TOO_SLOW -> Quantities.say("After %.0f s the cavity is still not full", fill.time());
-        };
-    String pressed = Quantities.say(", with up to %.0f kPa at the mouth. ", pressure * 1e-3);
-    return end + pressed + reach(cold, last, margin, spare) + air(air);
+  FillWords(Units units) {
+    this.units = units;
   }
 
-  private static String reach(List<Filled.Cold> cold, Vec3 last, double margin, double spare) {
-    if (!cold.isEmpty() && !cold.get(0).reached()) {
-      return Quantities.say(
-          "No liquid comes to %s, %s of the part: shoot hotter or faster, or warm the mould. ",
-          FillJudge.place(cold.get(0).place()), Quantities.ml(cold.get(0).volume()));
-    }
-    if (!cold.isEmpty()) {
-      return Quantities.say(
-          "The place at %s may not fill: the front comes only %.0f K above where nothing flows,"
-              + " with %.1f s to spare. ",
-          FillJudge.place(cold.get(0).place()), cold.get(0).margin(), cold.get(0).spare());
-    }
-    String time =
-        Double.isFinite(spare) ? Quantities.say(", with %.1f s to spare", Math.max(0, spare)) : "";
-    return Quantities.say(
-        "It fills last at %s; the front is nowhere less than %.0f K above where nothing flows%s. ",
-        FillJudge.place(last), margin, time);
+  String sentence(Filled f) {
+    return end(f)
+        + Quantities.say(", with up to %.0f kPa at the mouth. ", f.pressure() * 1e-3)
+        + reach(f)
+        + air(f.air());
   }
 
-  private static String air(List<Filled.TrappedAir> air) {
+  private static String end(Filled f) {
+    String full = Quantities.say("The cavity is full after %.1f s", f.time());
+    return switch (f.end()) {
+      case FULL -> full;
+      case AIR_HOLDS ->
+          f.air().isEmpty()
+              ? full
+              : Quantities.say("After %.1f s the air in the cavity holds", f.time());
+      case FROZEN ->
+          Quantities.say("The way to the front sets after %.1f s, before it is full", f.time());
+      case TOO_SLOW -> Quantities.say("After %.0f s the cavity is still not full", f.time());
+    };
+  }
+
+  private String reach(Filled f) {
+    if (f.cold().isEmpty()) {
+      double spare = f.spare();
+      String time =
+          Double.isFinite(spare)
+              ? Quantities.say(", with %.1f s to spare", Math.max(0, spare))
+              : "";
+      return Quantities.say(
+          "It fills last at %s; the front is nowhere less than %s above where nothing flows%s. ",
+          place(f.last()), units.difference(f.margin()), time);
+    }
+    Filled.Cold worst = f.cold().get(0);
+    return worst.reached()
+        ? Quantities.say(
+            "The place at %s may not fill: the front comes only %s above where nothing flows,"
+                + " with %.1f s to spare. ",
+            place(worst.place()), units.difference(worst.margin()), worst.spare())
+        : Quantities.say(
+            "No liquid comes to %s, %s of the part: shoot hotter or faster, or warm the mould. ",
+            place(worst.place()), Quantities.ml(worst.volume()));
+  }
+
+  private String air(List<Filled.TrappedAir> air) {
     if (air.isEmpty()) {
       return "No air is trapped.";
     }
     return Quantities.say(
         "Air is trapped in %s, the most at %s.",
-        air.size() == 1 ? "one place" : air.size() + " places",
-        FillJudge.place(air.get(0).place()));
+        air.size() == 1 ? "one place" : air.size() + " places", place(air.get(0).place()));
+  }
+
+  /** What would let it out. */
+  String proposal(Filled.TrappedAir a) {
+    if (a.offFace() > 0) {
+      return Quantities.say(
+          "It lies %s from the parting face, where no scratch reaches it: let a pin or an insert end"
+              + " there, for air leaves round it, turn the part in the block, or gate it so that this"
+              + " place doesn't fill last.",
+          units.size(a.offFace()));
+    }
+    double wide = Math.ceil(a.ventWidth() * 1e3) * 1e-3;
+    return Quantities.say(
+        "Scratch a vent %s deep and %s wide into the parting face, from %s to the outside of the"
+            + " block.",
+        units.length(Filled.TrappedAir.VENT_DEPTH, 2), units.length(wide, 0), place(a.vent()));
+  }
+
+  private String place(Vec3 p) {
+    return units.lengths("(%s, %s, %s)", 1, p.x(), p.y(), p.z());
   }
 }

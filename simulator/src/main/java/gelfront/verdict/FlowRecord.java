@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.verdict;
 
+import gelfront.finding.Sunk;
 import gelfront.grid.Cavity;
 import java.util.List;
 
@@ -59,5 +60,19 @@ public record FlowRecord(
       double[] unfed,
       double[] share,
       double[] level,
-      double[] gateSuction) {}
+      double[] gateSuction) {
+
+    /** How far the sprue's surface has sunk when a pocket is cut off. */
+    Sunk sunk(double cutOff) {
+      if (time.length == 0) {
+        return Sunk.UNKNOWN;
+      }
+      int last = time.length - 1;
+      int then = 0;
+      while (then < last && time[then] < cutOff) {
+        then++;
+      }
+      return new Sunk(level[then], time[then], level[last]);
+    }
+  }
 }

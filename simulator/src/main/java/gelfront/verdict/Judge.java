@@ -2,6 +2,7 @@
 package gelfront.verdict;
 
 import gelfront.base.Progress;
+import gelfront.base.Units;
 import gelfront.dent.DentLobes;
 import gelfront.dent.Sink;
 import gelfront.dent.SinkEstimate;
@@ -14,6 +15,7 @@ import gelfront.finding.HotSpot;
 import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
+import gelfront.finding.Sunk;
 import gelfront.grid.Basins;
 import gelfront.grid.Cavity;
 import gelfront.grid.Chords;
@@ -100,7 +102,7 @@ public final class Judge {
 
   /** What a shot's filling alone comes to. */
   public static Filled filled(Case setup, CaseVoxels voxels, FillRecord fill) {
-    return FillJudge.judge(setup, voxels, fill);
+    return new Telling(Units.METRIC).of(FillJudge.judge(setup, voxels, fill));
   }
 
   private Judgement judge(Progress progress) {
@@ -154,7 +156,7 @@ public final class Judge {
       return Opening.WHEN_FIRM;
     }
     double at = setup.opensAt().getAsDouble();
-    OpeningJudge judge = new OpeningJudge(setup.visibleDent(), latest(shot.firm(), this::isPart));
+    OpeningJudge judge = new OpeningJudge(setup.visibleDent());
     return IntStream.range(1, sinks.length)
         .mapToObj(k -> judge.of(at, sinks(sinks, k).opened(at, setup.visibleDent())))
         .max(Comparator.comparingDouble(Opening::oval).thenComparingDouble(Opening::liquid))
@@ -285,26 +287,25 @@ public final class Judge {
             .sorted(Comparator.comparingDouble((Dent x) -> -x.depthHigh()))
             .toList();
     Severity severity = severity(dents.get(0));
-    Pocket bare =
-        new Pocket(
-            number,
-            cavities(d.basin),
-            severity,
-            spots.get(0).place(),
-            partOf(d.basin),
-            d.basin.level(),
-            d.basin.peaks().get(0).height(),
-            d.sink.temperature(),
-            d.constriction,
-            d.sink.unfedLow(),
-            d.sink.unfedHigh(),
-            dents,
-            spots,
-            d.sink.openUntil(),
-            d.sink.lobes().volume(),
-            "",
-            "");
-    return bare.told(Words.sentence(bare), new BenchSign(shot.flow()).of(bare));
+    return new Pocket(
+        number,
+        cavities(d.basin),
+        severity,
+        spots.get(0).place(),
+        partOf(d.basin),
+        d.basin.level(),
+        d.basin.peaks().get(0).height(),
+        d.sink.temperature(),
+        d.constriction,
+        d.sink.unfedLow(),
+        d.sink.unfedHigh(),
+        dents,
+        spots,
+        d.sink.openUntil(),
+        d.sink.lobes().volume(),
+        shot.flow().map(r -> r.trace().sunk(d.basin.level())).orElse(Sunk.UNKNOWN),
+        "",
+        "");
   }
 
   /** m3 of the cubes that lie in the part. */
@@ -345,22 +346,24 @@ public final class Judge {
             .max(Comparator.naturalOrder())
             .orElse(Severity.CLEAN);
     Budget budget = new Budget(setup, cavity, shot, cutOff.level(), gateSets);
-    return new Findings(
-        opening.severity().compareTo(worst) > 0 ? opening.severity() : worst,
-        Words.verdict(worst, pockets, opening),
-        Words.explanation(worst, pockets),
-        Words.advice(pockets, opening),
-        pockets,
-        gateSets,
-        latest(shot.set(), c -> mouth[c]),
-        latest(shot.set(), this::isPart),
-        latest(shot.firm(), this::isPart),
-        budget.linearShrinkage(),
-        setup.visibleDent(),
-        budget.amounts(),
-        budget.fed(),
-        shot.fill().map(f -> FillJudge.judge(setup, voxels, f)).orElse(Filled.NOT_CALCULATED),
-        opening);
+    Findings bare =
+        new Findings(
+            opening.severity().compareTo(worst) > 0 ? opening.severity() : worst,
+            "",
+            "",
+            List.of(),
+            pockets,
+            gateSets,
+            latest(shot.set(), c -> mouth[c]),
+            latest(shot.set(), this::isPart),
+            latest(shot.firm(), this::isPart),
+            budget.linearShrinkage(),
+            setup.visibleDent(),
+            budget.amounts(),
+            budget.fed(),
+            shot.fill().map(f -> FillJudge.judge(setup, voxels, f)).orElse(Filled.NOT_CALCULATED),
+            opening);
+    return new Telling(Units.METRIC).of(bare);
   }
 
   private double latest(float[] field, java.util.function.IntPredicate where) {

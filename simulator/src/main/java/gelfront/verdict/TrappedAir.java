@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.verdict;
 
-import gelfront.base.Quantities;
 import gelfront.fill.FillRecord;
 import gelfront.fill.Vents;
 import gelfront.finding.Filled;
@@ -21,9 +20,6 @@ import java.util.function.Consumer;
  */
 final class TrappedAir {
   private static final double OUTSIDE = 101_325;
-
-  /** Metres: deep enough for air, too thin for plastisol: common practice, no source. */
-  private static final double DEPTH = 0.03e-3;
 
   /** Pa and s that a proposed vent lets the air out with and in. */
   private static final double DRIVES = 5e3;
@@ -100,27 +96,16 @@ final class TrappedAir {
         b.pressure() - OUTSIDE,
         at,
         on ? 0 : off,
-        on ? scratch(b, at, nearest, axis) : elsewhere(off));
+        on ? ventWidth(b, nearest, axis) : 0,
+        "");
   }
 
-  private String scratch(FillRecord.AirBody b, Vec3 at, int cell, int axis) {
+  private double ventWidth(FillRecord.AirBody b, int cell, int axis) {
     double land = Double.POSITIVE_INFINITY;
     for (int f = 0; f < 6; f++) {
       land = f / 2 == axis ? land : Math.min(land, Vents.land(voxels, cell, f));
     }
     double needed = b.began() / (DRIVES * WITHIN);
-    double width = Math.max(NARROWEST, Vents.width(needed, DEPTH, land));
-    return Quantities.say(
-        "Scratch a vent %.2f mm deep and %.0f mm wide into the parting face, from %s to the outside"
-            + " of the block.",
-        DEPTH * 1e3, Math.ceil(width * 1e3), FillJudge.place(at));
-  }
-
-  private static String elsewhere(double off) {
-    return Quantities.say(
-        "It lies %s from the parting face, where no scratch reaches it: let a pin or an insert end"
-            + " there, for air leaves round it, turn the part in the block, or gate it so that this"
-            + " place doesn't fill last.",
-        Quantities.mm(off));
+    return Math.max(NARROWEST, Vents.width(needed, Filled.TrappedAir.VENT_DEPTH, land));
   }
 }

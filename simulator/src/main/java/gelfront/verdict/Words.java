@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.verdict;
 
+import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
 import gelfront.finding.HotSpot;
@@ -10,43 +12,48 @@ import gelfront.finding.Severity;
 import gelfront.mesh.Vec3;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
-/** Findings in plain words, millimetres and seconds. */
+/** Pockets in plain words: what each is, what follows for the part, what to change. */
 final class Words {
-  private Words() {}
+  private final Units units;
 
-  static String sentence(Pocket p) {
+  Words(Units units) {
+    this.units = units;
+  }
+
+  String sentence(Pocket p) {
     StringBuilder s = new StringBuilder();
     s.append(
-        say(
+        Quantities.say(
             "%s closes after %.1f s; behind it, round %s%s, %s of plastisol is still liquid and sets"
                 + " only after %.0f s.",
             capital(name(p.constriction())),
             p.cutOff(),
             at(p.centre()),
             cavity(p),
-            millilitres(p.volume()),
+            Quantities.ml(p.volume()),
             p.lastSet()));
-    Dent d = p.dents().get(0);
-    s.append(' ')
-        .append(
-            switch (p.severity()) {
-              case WILL_DENT ->
-                  say("A dent %s is to be expected near %s.", depth(d), at(d.place()));
-              case MAY_DENT -> say("A dent %s is possible near %s.", depth(d), at(d.place()));
-              case CLEAN ->
-                  say("It shrinks evenly enough: a local dent stays under %s.", mm(d.depthHigh()));
-            });
+    s.append(' ').append(dent(p.severity(), p.dents().get(0)));
     s.append(margin(p));
     for (HotSpot h : p.spots().subList(1, p.spots().size())) {
       s.append(
-          say(
+          Quantities.say(
               " At %.0f s %s parts the place round %s from the rest.",
               h.separatedAt(), name(h.neck()), at(h.place())));
     }
     return s.toString();
+  }
+
+  private String dent(Severity severity, Dent d) {
+    return switch (severity) {
+      case WILL_DENT ->
+          Quantities.say("A dent %s is to be expected near %s.", depth(d), at(d.place()));
+      case MAY_DENT -> Quantities.say("A dent %s is possible near %s.", depth(d), at(d.place()));
+      case CLEAN ->
+          Quantities.say(
+              "It shrinks evenly enough: a local dent stays under %s.", units.size(d.depthHigh()));
+    };
   }
 
   /** How much longer the way in would have had to stay open; nothing where no dent is seen. */
@@ -54,25 +61,26 @@ final class Words {
     if (p.severity() == Severity.CLEAN) {
       return "";
     }
-    String until = say("%.0f s longer, until %.0f s", Math.max(1, p.margin()), p.openUntil());
+    String until =
+        Quantities.say("%.0f s longer, until %.0f s", Math.max(1, p.margin()), p.openUntil());
     return p.constriction().kind() == Constriction.Kind.DRY_SPRUE
         ? " For no dent to be seen, liquid would have had to stand in the sprue " + until + "."
         : " For no dent to be seen, it would have had to stay open " + until + ".";
   }
 
   /** The worse of dents and oval first. */
-  static String verdict(Severity worst, List<Pocket> pockets, Opening opening) {
+  String verdict(Severity worst, List<Pocket> pockets, Opening opening) {
     String dents = verdict(worst, pockets);
     if (opening.severity() == Severity.CLEAN) {
       return dents;
     }
-    String oval = OpeningJudge.verdict(opening);
+    String oval = new OpeningWords(units).verdict(opening);
     return opening.severity().compareTo(worst) >= 0
         ? oval + " Left shut: " + lower(dents)
         : dents + " " + oval;
   }
 
-  private static String verdict(Severity worst, List<Pocket> pockets) {
+  private String verdict(Severity worst, List<Pocket> pockets) {
     if (pockets.isEmpty()) {
       return "No dent: every place stays fed until it has set.";
     }
@@ -80,48 +88,48 @@ final class Words {
     Dent d = p.dents().get(0);
     return switch (worst) {
       case WILL_DENT ->
-          say(
+          Quantities.say(
               "This part will dent: %s near %s%s, because %s closes after %.1f s.",
               depth(d), at(d.place()), cavity(p), name(p.constriction()), p.cutOff());
       case MAY_DENT ->
-          say(
+          Quantities.say(
               "This part may dent: %s near %s%s, because %s closes after %.1f s.",
               depth(d), at(d.place()), cavity(p), name(p.constriction()), p.cutOff());
       case CLEAN ->
-          say(
+          Quantities.say(
               "No visible dent: the part shrinks evenly, the deepest local dent stays under %s.",
-              mm(d.depthHigh()));
+              units.size(d.depthHigh()));
     };
   }
 
-  static String explanation(Severity worst, List<Pocket> pockets) {
+  String explanation(Severity worst, List<Pocket> pockets) {
     if (pockets.isEmpty()) {
       return "Hot plastisol can reach every place through gate and sprue until it has set.";
     }
     Pocket p = pockets.get(0);
     String first =
-        say(
+        Quantities.say(
             "%s (%s wide) sets after %.1f s, but the plastisol behind it stays liquid until %.0f s."
                 + " Between %s and %s of shrinkage can't be fed any more.",
             capital(name(p.constriction())),
-            mm(p.constriction().width()),
+            units.size(p.constriction().width()),
             p.cutOff(),
             p.lastSet(),
-            millilitres(p.unfedLow()),
-            millilitres(p.unfedHigh()));
+            Quantities.ml(p.unfedLow()),
+            Quantities.ml(p.unfedHigh()));
     return worst == Severity.CLEAN
         ? first + " It spreads over the whole part, which comes out a little smaller, not dented."
         : first + " Most of it comes from the softest, thickest places.";
   }
 
   /** Directions, best first; sizes are for whoever runs the changed case. */
-  static List<String> advice(List<Pocket> pockets, Opening opening) {
+  List<String> advice(List<Pocket> pockets, Opening opening) {
     List<String> shut =
-        opening.severity() == Severity.CLEAN ? List.of() : List.of(OpeningJudge.advice(opening));
+        opening.severity() == Severity.CLEAN ? List.of() : List.of(OpeningWords.advice(opening));
     return Stream.concat(shut.stream(), advice(pockets).stream()).toList();
   }
 
-  private static List<String> advice(List<Pocket> pockets) {
+  private List<String> advice(List<Pocket> pockets) {
     List<String> advice = new ArrayList<>();
     pockets.stream().filter(p -> p.severity() != Severity.CLEAN).forEach(p -> advise(p, advice));
     if (!advice.isEmpty()) {
@@ -133,58 +141,61 @@ final class Words {
     return advice.stream().distinct().toList();
   }
 
-  private static void advise(Pocket p, List<String> advice) {
+  private void advise(Pocket p, List<String> advice) {
     Constriction c = p.constriction();
     switch (c.kind()) {
       case GATE -> {
         advice.add(
-            say(
+            Quantities.say(
                 "Open the gate (now %s) a little more and run the case again; the first millimetres"
                     + " count most.",
-                mm(c.width())));
+                units.size(c.width())));
         advice.add(
-            say(
+            Quantities.say(
                 "Or move the gate to the thick place round %s that sets last.",
                 at(p.centre()) + cavity(p)));
       }
       case SPRUE ->
           advice.add(
-              say(
+              Quantities.say(
                   "Make the sprue wider or longer: it sets before the part (%s wide).",
-                  mm(c.width())));
+                  units.size(c.width())));
       case DRY_SPRUE ->
           advice.add(
               "Top up the sprue before it runs dry, or make it longer or wider: air has come to its"
                   + " end.");
       case TOO_THICK -> {
         advice.add(
-            say(
+            Quantities.say(
                 "Make the part thinner round %s, or hollow it with a core: no gate can be wider than the"
                     + " part is where it closes (%s).",
-                at(p.centre()) + cavity(p), mm(c.width())));
+                at(p.centre()) + cavity(p), units.size(c.width())));
         advice.add(
-            say("Or feed it right at the thickest place, round %s.", at(p.centre()) + cavity(p)));
+            Quantities.say(
+                "Or feed it right at the thickest place, round %s.", at(p.centre()) + cavity(p)));
       }
-      case RUNNER -> advice.add(say("Make the runner thicker (now %s).", mm(c.width())));
+      case RUNNER ->
+          advice.add(Quantities.say("Make the runner thicker (now %s).", units.size(c.width())));
       case NECK -> {
         advice.add(
-            say(
+            Quantities.say(
                 "Make the neck at %s thicker (now %s): it starves what lies behind.",
-                at(c.place()), mm(c.width())));
+                at(c.place()), units.size(c.width())));
         advice.add(
-            say("Or feed the part behind the neck too, round %s.", at(p.centre()) + cavity(p)));
+            Quantities.say(
+                "Or feed the part behind the neck too, round %s.", at(p.centre()) + cavity(p)));
       }
     }
     for (HotSpot h : p.spots().subList(1, p.spots().size())) {
       advice.add(
-          say(
+          Quantities.say(
               "Thicken the neck at %s (now %s), or feed on both sides of it: it parts the place round"
                   + " %s from the rest at %.0f s.",
-              at(h.neck().place()), mm(h.neck().width()), at(h.place()), h.separatedAt()));
+              at(h.neck().place()), units.size(h.neck().width()), at(h.place()), h.separatedAt()));
     }
   }
 
-  private static String name(Constriction c) {
+  private String name(Constriction c) {
     return switch (c.kind()) {
       case GATE -> "the gate";
       case RUNNER -> "the runner";
@@ -202,22 +213,17 @@ final class Words {
     return numbers.isEmpty() ? "" : " in " + word + String.join(" and ", numbers);
   }
 
-  private static String depth(Dent d) {
-    return say("%.2f to %.2f mm deep", d.depthLow() * 1e3, d.depthHigh() * 1e3);
+  private String depth(Dent d) {
+    return units.lengths("%s to %s", 2, d.depthLow(), d.depthHigh()) + " deep";
   }
 
-  private static String mm(double metres) {
-    return say(metres < 1e-3 ? "%.2f mm" : "%.1f mm", metres * 1e3);
+  private String at(Vec3 p) {
+    return place(units, p);
   }
 
-  private static String millilitres(double m3) {
-    return say(m3 < 1e-6 ? "%.2f ml" : "%.1f ml", m3 * 1e6);
-  }
-
-  static String at(Vec3 p) {
-    return say("x %.0f, y %.0f, z %.0f mm", p.x() * 1e3, p.y() * 1e3, p.z() * 1e3)
-        .replace("-0,", "0,")
-        .replace("-0 mm", "0 mm");
+  /** A place in a sentence. */
+  static String place(Units units, Vec3 p) {
+    return units.lengths("x %s, y %s, z %s", 0, p.x(), p.y(), p.z());
   }
 
   private static String lower(String s) {
@@ -226,9 +232,5 @@ final class Words {
 
   private static String capital(String s) {
     return Character.toUpperCase(s.charAt(0)) + s.substring(1);
-  }
-
-  private static String say(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
   }
 }

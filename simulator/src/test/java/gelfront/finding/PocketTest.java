@@ -29,6 +29,7 @@ final class PocketTest {
         List.of(),
         s,
         1e-8,
+        Sunk.UNKNOWN,
         "it dents",
         "it sinks");
   }

@@ -4,20 +4,21 @@ package gelfront.verdict;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
-import gelfront.grid.Cavity;
+import gelfront.finding.Sunk;
 import gelfront.mesh.Vec3;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 final class BenchSignTest {
-  private static Pocket pocket(Severity severity, Constriction.Kind kind) {
+  private static Pocket pocket(Severity severity, Constriction.Kind kind, Sunk sunk) {
     return new Pocket(
         1,
+        List.of(),
         severity,
         Vec3.ZERO,
         1e-6,
@@ -29,36 +30,29 @@ final class BenchSignTest {
         2e-8,
         List.of(),
         List.of(),
+        8,
+        0,
+        sunk,
+        "",
         "");
   }
 
-  private static Optional<FlowRecord> sinking(double... levels) {
+  private static Sunk sinking(double... levels) {
     double[] time = new double[levels.length];
     Arrays.setAll(time, i -> 4.0 * i);
     double[] any = new double[levels.length];
-    return Optional.of(
-        new FlowRecord(
-            new float[0],
-            new float[0],
-            0,
-            0,
-            0,
-            8,
-            List.of(new FlowRecord.Closing(8, Cavity.Region.GATE, -1)),
-            Double.POSITIVE_INFINITY,
-            0,
-            new FlowRecord.Trace(time, any, any, any, levels, any)));
+    return new FlowRecord.Trace(time, any, any, any, levels, any).sunk(8);
   }
 
-  private static String sign(Optional<FlowRecord> flow, Constriction.Kind kind) {
-    return new BenchSign(flow).of(pocket(Severity.WILL_DENT, kind));
+  private static String sign(Sunk sunk, Constriction.Kind kind) {
+    return new BenchSign(Units.METRIC).of(pocket(Severity.WILL_DENT, kind, sunk));
   }
 
   /** Common practice, no source: it keeps sinking: the sprue; it stays level: the gate. */
   @Test
   void sprueAndGateAreToldApartByWhetherTheSurfaceSinks() {
-    String gate = sign(Optional.empty(), Constriction.Kind.GATE);
-    String dry = sign(Optional.empty(), Constriction.Kind.DRY_SPRUE);
+    String gate = sign(Sunk.UNKNOWN, Constriction.Kind.GATE);
+    String dry = sign(Sunk.UNKNOWN, Constriction.Kind.DRY_SPRUE);
 
     assertTrue(gate.startsWith("The sprue stays level while the part still dents"), gate);
     assertTrue(dry.startsWith("The sprue keeps sinking while the part still dents"), dry);
@@ -67,7 +61,7 @@ final class BenchSignTest {
   @Test
   void everyFaultHasASignOfItsOwn() {
     List<String> signs =
-        Arrays.stream(Constriction.Kind.values()).map(k -> sign(Optional.empty(), k)).toList();
+        Arrays.stream(Constriction.Kind.values()).map(k -> sign(Sunk.UNKNOWN, k)).toList();
 
     assertEquals(signs.size(), signs.stream().distinct().count());
     assertTrue(signs.stream().noneMatch(String::isBlank));
@@ -85,8 +79,19 @@ final class BenchSignTest {
   }
 
   @Test
+  void aRulerInInchesReadsInches() {
+    Pocket p = pocket(Severity.WILL_DENT, Constriction.Kind.GATE, sinking(0, 1e-3, 2.54e-3));
+
+    String sign = new BenchSign(new Units(true, false)).of(p);
+
+    assertTrue(sign.endsWith("Here it has sunk 0.100 in by 8 s and stays there."), sign);
+  }
+
+  @Test
   void aCleanPartHasNone() {
     assertEquals(
-        "", new BenchSign(Optional.empty()).of(pocket(Severity.CLEAN, Constriction.Kind.GATE)));
+        "",
+        new BenchSign(Units.METRIC)
+            .of(pocket(Severity.CLEAN, Constriction.Kind.GATE, Sunk.UNKNOWN)));
   }
 }

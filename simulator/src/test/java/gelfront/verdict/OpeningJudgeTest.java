@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.Units;
 import gelfront.dent.Oval;
 import gelfront.finding.Opening;
 import gelfront.finding.Severity;
@@ -13,10 +14,14 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class OpeningJudgeTest {
-  private static final OpeningJudge JUDGE = new OpeningJudge(0.2e-3, 90);
+  private static final OpeningJudge JUDGE = new OpeningJudge(0.2e-3);
+  private static final double FIRM_AT = 90;
+  private static final OpeningWords WORDS = new OpeningWords(Units.METRIC);
 
   private static Opening opened(double at, double liquidMl, double ovalMm, double leastMm) {
-    return JUDGE.of(at, new Oval(liquidMl * 1e-6, ovalMm * 1e-3, leastMm * 1e-3, Vec3.ZERO, 12));
+    Opening bare =
+        JUDGE.of(at, new Oval(liquidMl * 1e-6, ovalMm * 1e-3, leastMm * 1e-3, Vec3.ZERO, 12));
+    return bare.told(WORDS.sentence(bare, FIRM_AT), OpeningWords.sign(bare));
   }
 
   @Test
@@ -46,12 +51,12 @@ final class OpeningJudgeTest {
   void theVerdictSaysTheWorseFirstAndTheCureComesFirst() {
     Opening oval = opened(6, 2, 0.5, 0.3);
 
-    String verdict = Words.verdict(Severity.CLEAN, List.of(), oval);
-    List<String> advice = Words.advice(List.of(), oval);
+    String verdict = new Words(Units.METRIC).verdict(Severity.CLEAN, List.of(), oval);
+    List<String> advice = new Words(Units.METRIC).advice(List.of(), oval);
 
     assertTrue(verdict.startsWith("Opened after 6 s this part goes oval: 0.50 mm"), verdict);
     assertTrue(verdict.endsWith("Left shut: no dent: every place stays fed until it has set."));
     assertTrue(advice.get(0).contains("shut until 12 s (now opened after 6 s)"), "" + advice);
-    assertEquals(List.of(), Words.advice(List.of(), opened(60, 0, 0, 0)));
+    assertEquals(List.of(), new Words(Units.METRIC).advice(List.of(), opened(60, 0, 0, 0)));
   }
 }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
+import gelfront.base.Units;
 import gelfront.result.StoredRun;
 import gelfront.viewer.model.Curves;
 import gelfront.viewer.model.Look;
 import gelfront.viewer.model.Mode;
-import gelfront.viewer.model.Units;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;

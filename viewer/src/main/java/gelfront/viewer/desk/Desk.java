@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
+import gelfront.base.Units;
 import gelfront.finding.Filled;
 import gelfront.finding.Pocket;
 import gelfront.setup.Case;
 import gelfront.viewer.model.Look;
 import gelfront.viewer.model.Mode;
-import gelfront.viewer.model.Units;
 import gelfront.viewer.scene.Stage;
 import gelfront.viewer.store.Remembered;
 import gelfront.viewer.work.Backgrounds;
@@ -66,7 +66,7 @@ public final class Desk {
     doings = new Doings(session, stage, remembered, this);
     hand = new PartHand(session, gaze, remembered::units, strip::read);
     setup = new SetupPane(session, hand::adds);
-    findings = new FindingsPane(session, this::goTo, this::goTo);
+    findings = new FindingsPane(session, remembered::units, this::goTo, this::goTo);
     help = new HelpPane(session);
     curves = new CurvePane(gaze, remembered::units);
     curves.show(null);
@@ -180,8 +180,10 @@ public final class Desk {
 
   void units(Units units) {
     setup.show(units);
+    findings.follow();
     curves.repaint();
-    looked(gaze.now());
+    gaze.change(l -> l.in(units));
+    scenes.retell();
   }
 
   /** What the picture is about. */
@@ -279,7 +281,8 @@ public final class Desk {
 
   private @Nullable JPanel question() {
     if (session.opened().orElse(null) instanceof Opened.ACase c && c.unit().isPresent()) {
-      return UnitQuestion.of(c.unit().get(), doings::openAs, () -> setup.ask(null));
+      return UnitQuestion.of(
+          c.unit().get(), remembered.units(), doings::openAs, () -> setup.ask(null));
     }
     return null;
   }

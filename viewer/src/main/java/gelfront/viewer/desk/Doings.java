@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
+import gelfront.base.Units;
 import gelfront.mesh.example.Examples;
 import gelfront.mesh.io.LengthUnit;
-import gelfront.viewer.model.Units;
 import gelfront.viewer.scene.Stage;
 import gelfront.viewer.store.Recovery;
 import gelfront.viewer.store.Remembered;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
+import gelfront.base.Units;
 import gelfront.setup.LoadedCase;
 import gelfront.viewer.model.FormField;
-import gelfront.viewer.model.Units;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.List;

@@ -3,6 +3,7 @@ package gelfront.viewer.desk;
 
 import gelfront.answer.VoxelDoubt;
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.finding.Amounts;
 import gelfront.finding.Filled;
 import gelfront.finding.Findings;
@@ -10,6 +11,7 @@ import gelfront.finding.Pocket;
 import gelfront.report.VoxelWords;
 import gelfront.result.StoredRun;
 import gelfront.setup.Numerics.Level;
+import gelfront.verdict.Telling;
 import gelfront.viewer.model.Colours;
 import gelfront.viewer.model.MeshFaults;
 import gelfront.viewer.work.Opened;
@@ -21,6 +23,7 @@ import java.awt.Font;
 import java.awt.Rectangle;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
 import javax.swing.JPanel;
@@ -34,6 +37,7 @@ import org.jspecify.annotations.Nullable;
 final class FindingsPane extends JPanel {
   private static final long serialVersionUID = 1;
   private final transient Session session;
+  private final transient Supplier<Units> units;
   private final transient Consumer<Pocket> chosen;
   private final transient Consumer<Filled.TrappedAir> air;
   private final JPanel column = new Column(null);
@@ -42,12 +46,18 @@ final class FindingsPane extends JPanel {
   private @Nullable JPanel shot;
 
   /**
+   * @param units that all is told in
    * @param chosen is told the pocket that the user picks
    * @param air is told the trapped air that the user picks
    */
-  FindingsPane(Session session, Consumer<Pocket> chosen, Consumer<Filled.TrappedAir> air) {
+  FindingsPane(
+      Session session,
+      Supplier<Units> units,
+      Consumer<Pocket> chosen,
+      Consumer<Filled.TrappedAir> air) {
     super(new BorderLayout());
     this.session = session;
+    this.units = units;
     this.chosen = chosen;
     this.air = air;
     JScrollPane scroll = new JScrollPane(column);
@@ -89,7 +99,7 @@ final class FindingsPane extends JPanel {
     int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
     JPanel card = card(edge);
     card.setName("quick card");
-    List<String> lines = v.lines();
+    List<String> lines = v.lines(units.get());
     card.add(bold(lines.get(0), 2));
     if (v.error().isEmpty()) {
       lines.subList(1, lines.size()).forEach(l -> card.add(Ui.text(l)));
@@ -101,7 +111,7 @@ final class FindingsPane extends JPanel {
   }
 
   private void checked(StoredRun run) {
-    Findings f = run.findings();
+    Findings f = told(run.findings());
     JPanel card = card(Colours.of(f.severity()));
     card.setName("verdict card");
     if (session.stale()) {
@@ -147,9 +157,14 @@ final class FindingsPane extends JPanel {
     }
   }
 
+  /** A result's own words are in millimetres and °C; the same are made anew for others. */
+  private Findings told(Findings f) {
+    return units.get().equals(Units.METRIC) ? f : new Telling(units.get()).of(f);
+  }
+
   private void shot(Findings f) {
     JPanel card = card(f.filled().mayNotFill() ? Colours.OPEN_EDGE : 0x8A939B);
-    ShotCard.fill(card, f.filled(), air);
+    ShotCard.fill(card, f.filled(), units.get(), air);
     column.add(card);
     shot = card;
   }
@@ -181,8 +196,8 @@ final class FindingsPane extends JPanel {
   }
 
   /** What follows first, then what both sizes say. */
-  private static void voxels(JPanel card, VoxelDoubt v) {
-    List<String> said = VoxelWords.of(v);
+  private void voxels(JPanel card, VoxelDoubt v) {
+    List<String> said = VoxelWords.of(v, units.get());
     boolean sure = v.hold() == VoxelDoubt.Hold.HOLDS;
     String last = said.get(said.size() - 1);
     card.add(Ui.gap(4));
@@ -214,10 +229,12 @@ final class FindingsPane extends JPanel {
     return row;
   }
 
-  private static String facts(Pocket p) {
+  private String facts(Pocket p) {
     return Quantities.say(
-        "%s, %.0f °C in the mean at cut-off, set after %.0f s.",
-        Quantities.ml(p.volume()), p.meanTemperatureAtCutOff(), p.lastSet());
+        "%s, %s in the mean at cut-off, set after %.0f s.",
+        Quantities.ml(p.volume()),
+        units.get().temperature(p.meanTemperatureAtCutOff()),
+        p.lastSet());
   }
 
   private static JPanel section(String head, List<String> lines) {

@@ -96,7 +96,7 @@ final class Gaze {
   void begin(Extent extent, Mode mode, double end, double from) {
     scale = Math.max(1e-3, end);
     plane = Optional.of(Plane.lengthwise(extent));
-    Look fresh = Look.at(home(extent)).with(mode).exaggerated(look.exaggeration());
+    Look fresh = Look.at(home(extent)).with(mode).exaggerated(look.exaggeration()).in(look.units());
     change(l -> mode.ofAResult() ? fresh.cut(plane).hidingBefore(from) : fresh);
   }
 

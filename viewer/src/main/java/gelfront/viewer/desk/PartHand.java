@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
-import gelfront.base.Dimension;
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.mesh.Vec3;
 import gelfront.result.FieldProbe;
 import gelfront.result.StoredRun;
@@ -15,7 +15,6 @@ import gelfront.viewer.model.Mode;
 import gelfront.viewer.model.Picker;
 import gelfront.viewer.model.Ray;
 import gelfront.viewer.model.Reading;
-import gelfront.viewer.model.Units;
 import gelfront.viewer.work.Project;
 import gelfront.viewer.work.Session;
 import java.awt.event.MouseEvent;
@@ -172,25 +171,23 @@ final class PartHand implements PictureControls.Hand {
   }
 
   private String says(Vec3 p, FieldProbe.Reading r, StoredRun run) {
-    String came = gaze.now().mode() == Mode.FILL ? Reading.came(run.fields(), p) : "";
+    Units u = units.get();
+    String here = u.lengths("(%s, %s, %s)", 1, 1e-3 * p.x(), 1e-3 * p.y(), 1e-3 * p.z()) + ": ";
+    String came = gaze.now().mode() == Mode.FILL ? Reading.came(run.fields(), p, u) : "";
     if (!came.isEmpty()) {
-      return Quantities.say("(%.1f, %.1f, %.1f) mm: ", p.x(), p.y(), p.z()) + came;
+      return here + came;
     }
     double t = gaze.now().time();
     String at =
         Double.isNaN(t) || r.times().length == 0
             ? ""
-            : units.get().said(Dimension.TEMPERATURE, Reading.at(r.times(), r.temperatures(), t))
+            : u.temperature(Reading.at(r.times(), r.temperatures(), t))
                 + Quantities.say(" at %.1f s, ", t);
     String sets =
         Double.isInfinite(r.setTime())
             ? "never sets"
             : Quantities.say("sets at %.1f s", r.setTime());
     String pocket = r.pocket() > 0 ? ", in pocket " + r.pocket() : "";
-    return Quantities.say("(%.1f, %.1f, %.1f) mm: ", p.x(), p.y(), p.z())
-        + at
-        + sets
-        + Quantities.say(", cut off at %.1f s", r.cutOff())
-        + pocket;
+    return here + at + sets + Quantities.say(", cut off at %.1f s", r.cutOff()) + pocket;
   }
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
-import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.finding.Pocket;
 import gelfront.result.StoredRun;
 import gelfront.setup.LoadedCase;
@@ -146,10 +146,23 @@ final class Scenes {
       live = false;
       gaze.change(l -> l.atTime(Double.NaN));
     }
-    stage.show(one());
-    stage.compare(
-        new ResultShown(session.other().get(), end(), shotEnd(), "Kept: " + said(session.other())));
+    pair();
     gaze.goHome();
+  }
+
+  private void pair() {
+    String title = "Kept: " + said(session.other());
+    stage.show(one());
+    stage.compare(new ResultShown(session.other().orElseThrow(), end(), shotEnd(), title));
+  }
+
+  /** What stands in the picture is told anew, in other units. */
+  void retell() {
+    setup();
+    boolean two = session.result().isPresent() && session.other().isPresent();
+    if (two && gaze.now().mode().ofAResult()) {
+      pair();
+    }
   }
 
   private ResultShown one() {
@@ -158,14 +171,14 @@ final class Scenes {
   }
 
   /** The deepest dent, in words short enough for half of a picture. */
-  private static String said(Optional<StoredRun> run) {
+  private String said(Optional<StoredRun> run) {
     return run.map(StoredRun::findings)
         .map(
             f ->
                 f.pockets().stream()
                     .flatMap(p -> p.dents().stream())
                     .findFirst()
-                    .map(d -> "dent up to " + Quantities.mm(d.depthHigh()))
+                    .map(d -> "dent up to " + gaze.now().units().size(d.depthHigh()))
                     .orElse("no dent"))
         .orElse("");
   }
@@ -209,12 +222,13 @@ final class Scenes {
     Project p = session.project().get();
     LoadedCase now = p.now();
     Quick.Verdict v = session.verdict();
+    Units units = gaze.now().units();
     drawing.execute(
         () -> {
           if (mine != newest.get()) {
             return;
           }
-          SetupShown shown = Previews.of(now, skin(p), p.part(), moulds, v.lines());
+          SetupShown shown = Previews.of(now, skin(p), p.part(), moulds, v.lines(units));
           int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
           stage.show(shown, edge);
           ui.execute(

@@ -2,12 +2,12 @@
 package gelfront.viewer.desk;
 
 import gelfront.base.Entries;
+import gelfront.base.Units;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
 import gelfront.viewer.model.Form;
 import gelfront.viewer.model.FormField;
 import gelfront.viewer.model.Gates;
-import gelfront.viewer.model.Units;
 import gelfront.viewer.work.Session;
 import java.awt.BorderLayout;
 import java.awt.Dimension;

@@ -2,6 +2,7 @@
 package gelfront.viewer.desk;
 
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.finding.Filled;
 import gelfront.viewer.model.Letters;
 import java.awt.BorderLayout;
@@ -15,14 +16,15 @@ final class ShotCard {
 
   /**
    * @param card to be filled
+   * @param units of its figures
    * @param chosen is told the trapped air that the user picks
    */
-  static void fill(JPanel card, Filled f, Consumer<Filled.TrappedAir> chosen) {
+  static void fill(JPanel card, Filled f, Units units, Consumer<Filled.TrappedAir> chosen) {
     card.setName("shot card");
     card.add(Ui.head("How it fills"));
     card.add(Ui.text(f.sentence()));
     for (Filled.Cold c : f.cold()) {
-      card.add(Ui.text(cold(c)));
+      card.add(Ui.text(cold(c, units)));
     }
     card.add(Ui.gap(6));
     card.add(Ui.head("Trapped air is no dent"));
@@ -33,13 +35,11 @@ final class ShotCard {
     f.air().forEach(a -> card.add(row(a, chosen)));
   }
 
-  private static String cold(Filled.Cold c) {
+  private static String cold(Filled.Cold c, Units units) {
     String where =
-        Quantities.say(
-            "At (%.0f, %.0f, %.0f) mm ",
-            1e3 * c.place().x(), 1e3 * c.place().y(), 1e3 * c.place().z());
+        units.lengths("At (%s, %s, %s)", 0, c.place().x(), c.place().y(), c.place().z()) + " ";
     return c.reached()
-        ? where + Quantities.say("it comes only %.0f K above no-flow.", c.margin())
+        ? where + "it comes only " + units.difference(c.margin()) + " above no-flow."
         : where + Quantities.ml(c.volume()) + " may stay empty.";
   }
 

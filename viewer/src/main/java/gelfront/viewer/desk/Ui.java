@@ -33,7 +33,7 @@ final class Ui {
   /** A number stays with its unit, and with the axis that it is along. */
   static String held(String words) {
     return words
-        .replaceAll("(\\d) (mm|ml|s|K|kPa|°C|°F|%)(?!\\w)", "$1\u00a0$2")
+        .replaceAll("(\\d) (mm|in|ml|s|K|kPa|°C|°F|%)(?!\\w)", "$1\u00a0$2")
         .replaceAll("\\b([xyz]) (= )?(-?\\d)", "$1\u00a0$2$3")
         .replace("= ", "=\u00a0");
   }

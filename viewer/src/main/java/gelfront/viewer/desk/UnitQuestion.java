@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
+import gelfront.base.Units;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.setup.StarterGuess;
@@ -35,10 +36,12 @@ final class UnitQuestion {
 
   /**
    * @param guess what was taken
+   * @param units that sizes are told in
    * @param other is told another unit
    * @param right the guess is right
    */
-  static JPanel of(StarterGuess.Unit guess, Consumer<LengthUnit> other, Runnable right) {
+  static JPanel of(
+      StarterGuess.Unit guess, Units units, Consumer<LengthUnit> other, Runnable right) {
     JPanel pane = new JPanel();
     pane.setLayout(new BoxLayout(pane, BoxLayout.Y_AXIS));
     pane.setBorder(
@@ -53,7 +56,7 @@ final class UnitQuestion {
       if (!taken && !likely(guess, u)) {
         continue;
       }
-      String size = Opener.size(guess.mesh(), guess.unit(), u);
+      String size = Opener.size(guess.mesh(), guess.unit(), u, units);
       JButton b =
           Ui.button(
               "unit " + u,

@@ -2,6 +2,7 @@
 package gelfront.viewer.model;
 
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.finding.Filled;
 import gelfront.result.Series;
 import java.util.ArrayList;
@@ -32,10 +33,10 @@ public final class Curves {
     public String at(double seconds, Units units) {
       double v = Reading.at(time, value, seconds);
       if (unit.equals("°C") && units.fahrenheit()) {
-        return said(v * 1.8 + 32, "°F");
+        return units.temperature(v);
       }
       if (unit.equals("mm") && units.inch()) {
-        return Quantities.say("%.3f in", v / 25.4);
+        return units.length(1e-3 * v, 2);
       }
       return said(v, unit);
     }

@@ -3,6 +3,7 @@ package gelfront.viewer.model;
 
 import gelfront.base.Dimension;
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.setup.Case;
 import gelfront.setup.CaseKeys;
 import gelfront.setup.Change;

@@ -2,6 +2,7 @@
 package gelfront.viewer.model;
 
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.mesh.Vec3;
 import gelfront.result.FieldProbe;
 import gelfront.result.Fields;
@@ -36,7 +37,7 @@ public final class Reading {
   }
 
   /** When the shot came to a place, in words; empty where that isn't known. */
-  public static String came(Fields f, Vec3 mm) {
+  public static String came(Fields f, Vec3 mm, Units units) {
     Vec3 p = mm.times(1e-3).minus(f.origin()).times(1 / f.spacing());
     int i = (int) Math.floor(p.x());
     int j = (int) Math.floor(p.y());
@@ -48,7 +49,8 @@ public final class Reading {
     return Float.isInfinite(f.reached()[c])
         ? "the shot never comes here"
         : Quantities.say(
-            "the shot comes after %.2f s, %.0f °C hot", f.reached()[c], f.arrival()[c]);
+            "the shot comes after %.2f s, %s hot",
+            f.reached()[c], units.temperature(f.arrival()[c]));
   }
 
   /** Linear between times; the nearest end beyond them. */

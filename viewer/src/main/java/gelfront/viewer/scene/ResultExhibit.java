@@ -90,7 +90,7 @@ final class ResultExhibit implements Exhibit {
   ResultExhibit(ResultShown shown, AssetManager assets) {
     this.shown = shown;
     this.paints = new Paints(assets);
-    this.axes = new Axes(shown.extent());
+    this.axes = new Axes(shown.extent(), paints.plain(0xFFFFFF));
     for (Node n : List.of(skin, outline, blocks, spots, pockets, dents, cut, shot, shotCut)) {
       n.setCullHint(CullHint.Always);
     }
@@ -276,7 +276,7 @@ final class ResultExhibit implements Exhibit {
       for (Node n : List.of(skin, outline, blocks, spots, pockets, dents, cut, shot, shotCut)) {
         node.attachChild(n);
       }
-      node.attachChild(made("axes", axes.mesh(), paints.plain(0xFFFFFF)));
+      node.attachChild(axes.lines());
     }
   }
 
@@ -299,7 +299,7 @@ final class ResultExhibit implements Exhibit {
 
   private void label(Look look, Labels labels) {
     labels.clear();
-    axes.label(labels);
+    axes.show(look.units(), labels);
     if (!shown.title().isEmpty()) {
       labels.title(shown.title());
     }

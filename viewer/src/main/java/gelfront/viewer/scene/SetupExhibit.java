@@ -34,7 +34,7 @@ final class SetupExhibit implements Exhibit {
     this.shown = shown;
     this.paints = new Paints(assets);
     this.edge = edge;
-    this.axes = new Axes(shown.extent());
+    this.axes = new Axes(shown.extent(), paints.plain(0xFFFFFF));
   }
 
   @Override
@@ -59,7 +59,7 @@ final class SetupExhibit implements Exhibit {
     shown.block().ifPresent(this::block);
     lines("open", shown.faults().open(), Colours.OPEN_EDGE);
     lines("flipped", shown.faults().flipped(), Colours.FLIPPED);
-    add("axes", axes.mesh(), paints.plain(0xFFFFFF));
+    node.attachChild(axes.lines());
   }
 
   private void ring(SetupShown.Gate g) {
@@ -94,7 +94,7 @@ final class SetupExhibit implements Exhibit {
   @Override
   public void apply(Look look, Labels labels) {
     labels.clear();
-    axes.label(labels);
+    axes.show(look.units(), labels);
     List<SetupShown.Gate> gates = shown.gates();
     if (!shown.says().isEmpty()) {
       Vec3 at = gates.isEmpty() ? shown.extent().middle() : gates.get(0).at();

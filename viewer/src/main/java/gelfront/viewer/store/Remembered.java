@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.store;
 
-import gelfront.viewer.model.Units;
+import gelfront.base.Units;
 import java.awt.Rectangle;
 import java.io.IOException;
 import java.io.Reader;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.work;
 
-import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.mesh.MeshException;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
@@ -155,8 +155,8 @@ public final class Opener {
   }
 
   /** "85.0 x 21.9 x 20.2 mm": what a file would be in a unit. */
-  public static String size(TriangleMesh mesh, LengthUnit read, LengthUnit as) {
-    Vec3 s = mesh.box().size().times(1e3 * as.metres() / read.metres());
-    return Quantities.say("%.1f x %.1f x %.1f mm", s.x(), s.y(), s.z());
+  public static String size(TriangleMesh mesh, LengthUnit read, LengthUnit as, Units units) {
+    Vec3 s = mesh.box().size().times(as.metres() / read.metres());
+    return units.lengths("%s x %s x %s", 1, s.x(), s.y(), s.z());
   }
 }

@@ -2,6 +2,7 @@
 package gelfront.viewer.work;
 
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.base.Workers;
 import gelfront.finding.Dent;
 import gelfront.finding.Findings;
@@ -51,14 +52,14 @@ public final class Quick {
     private static final int MOST = 4;
 
     /** Some short lines. */
-    public List<String> lines() {
+    public List<String> lines(Units units) {
       if (!error.isEmpty()) {
         List<String> lines = new ArrayList<>(List.of("No quick verdict"));
         lines.addAll(wrapped(error.lines().findFirst().orElse("")));
         return lines;
       }
       return findings
-          .map(f -> List.of("quick: " + words(f), cause(f)))
+          .map(f -> List.of("quick: " + words(f, units), cause(f)))
           .orElse(List.of("quick: calculating"));
     }
 
@@ -82,15 +83,13 @@ public final class Quick {
       return kept;
     }
 
-    private static String words(Findings f) {
+    private static String words(Findings f, Units units) {
       if (oval(f)) {
-        return Quantities.say("goes oval when opened, %.1f mm", 1e3 * f.opening().oval());
+        return "goes oval when opened, " + units.length(f.opening().oval(), 1);
       }
       Optional<Dent> worst = f.pockets().stream().flatMap(p -> p.dents().stream()).findFirst();
       String depth =
-          worst
-              .map(d -> Quantities.say("%.1f to %.1f mm", 1e3 * d.depthLow(), 1e3 * d.depthHigh()))
-              .orElse("0 mm");
+          worst.map(d -> units.lengths("%s to %s", 1, d.depthLow(), d.depthHigh())).orElse("0");
       return switch (f.severity()) {
         case CLEAN -> "no dent to be seen";
         case MAY_DENT -> "may dent, " + depth;

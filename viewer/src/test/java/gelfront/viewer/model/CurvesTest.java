@@ -3,6 +3,7 @@ package gelfront.viewer.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gelfront.base.Units;
 import gelfront.finding.Filled;
 import gelfront.mesh.Vec3;
 import gelfront.result.Series;
@@ -41,7 +42,7 @@ class CurvesTest {
   @Test
   void theShotIsFilledAsFarAsNeitherAirNorColdPlacesAreLeft() {
     Filled.TrappedAir air =
-        new Filled.TrappedAir(1, Vec3.ZERO, 1e-6, 4e-6, 1, 3e5, Vec3.ZERO, 0, "");
+        new Filled.TrappedAir(1, Vec3.ZERO, 1e-6, 4e-6, 1, 3e5, Vec3.ZERO, 0, 2e-3, "");
     List<Filled.Moment> course =
         List.of(
             new Filled.Moment(0, 0, 10e3, 0, Vec3.ZERO),
@@ -61,8 +62,25 @@ class CurvesTest {
   private static Filled filled(
       double unfilled, List<Filled.TrappedAir> air, List<Filled.Moment> course) {
     return new Filled(
-        true, false, "", 4, 50e3, 1, 1, 150, Vec3.ZERO, 25, 9, Vec3.ZERO, 4, unfilled, List.of(),
-        air, List.of(), course);
+        true,
+        false,
+        Filled.End.FULL,
+        "",
+        4,
+        50e3,
+        1,
+        1,
+        150,
+        Vec3.ZERO,
+        25,
+        9,
+        Vec3.ZERO,
+        4,
+        unfilled,
+        List.of(),
+        air,
+        List.of(),
+        course);
   }
 
   @Test

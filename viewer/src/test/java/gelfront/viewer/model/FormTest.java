@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.Units;
 import gelfront.setup.CaseException;
 import gelfront.setup.CaseFile;
 import gelfront.setup.LoadedCase;

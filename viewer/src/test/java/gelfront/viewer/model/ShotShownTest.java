@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.Units;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
@@ -82,10 +83,12 @@ class ShotShownTest {
   @Test
   void aPlaceSaysWhenTheShotCame() {
     assertEquals(
-        "the shot comes after 3.50 s, 160 °C hot", Reading.came(cube(true), new Vec3(5, 5, 3.5)));
-    assertEquals("the shot never comes here", Reading.came(cube(true), new Vec3(5, 5, 9.5)));
-    assertEquals("", Reading.came(cube(true), new Vec3(5, 5, -3)));
-    assertEquals("", Reading.came(cube(false), new Vec3(5, 5, 3.5)));
+        "the shot comes after 3.50 s, 160 °C hot",
+        Reading.came(cube(true), new Vec3(5, 5, 3.5), Units.METRIC));
+    assertEquals(
+        "the shot never comes here", Reading.came(cube(true), new Vec3(5, 5, 9.5), Units.METRIC));
+    assertEquals("", Reading.came(cube(true), new Vec3(5, 5, -3), Units.METRIC));
+    assertEquals("", Reading.came(cube(false), new Vec3(5, 5, 3.5), Units.METRIC));
   }
 
   @Test

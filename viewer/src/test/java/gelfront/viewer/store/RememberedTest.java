@@ -4,7 +4,7 @@ package gelfront.viewer.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gelfront.viewer.model.Units;
+import gelfront.base.Units;
 import java.awt.Rectangle;
 import java.io.IOException;
 import java.nio.file.Files;

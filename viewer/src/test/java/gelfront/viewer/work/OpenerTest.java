@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.Units;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.io.LengthUnit;
@@ -31,7 +32,8 @@ class OpenerTest {
 
     assertEquals(LengthUnit.MM, o.unit().orElseThrow().unit());
     assertEquals(
-        "24.0 x 10.0 x 8.0 mm", Opener.size(o.unit().get().mesh(), LengthUnit.MM, LengthUnit.MM));
+        "24.0 x 10.0 x 8.0 mm",
+        Opener.size(o.unit().get().mesh(), LengthUnit.MM, LengthUnit.MM, Units.METRIC));
     assertTrue(o.project().unsaved(), "there is no file yet");
     assertTrue(o.project().file().isEmpty());
     assertEquals("bar", o.project().now().setup().name());

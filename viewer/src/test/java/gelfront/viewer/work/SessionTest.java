@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.answer.VoxelDoubt;
+import gelfront.base.Units;
 import gelfront.setup.CaseFile;
 import gelfront.setup.Change;
 import gelfront.viewer.Cases;
@@ -69,7 +70,7 @@ class SessionTest {
     assertTrue(session.busy());
     until(() -> !session.busy());
 
-    assertTrue(session.verdict().lines().get(0).startsWith("quick: "));
+    assertTrue(session.verdict().lines(Units.METRIC).get(0).startsWith("quick: "));
     assertTrue(session.verdict().findings().isPresent(), session.verdict().error());
   }
 
@@ -96,7 +97,7 @@ class SessionTest {
     session.change(List.of(new Change.Set("gate.at", "[\"0 mm\", \"40 mm\", \"0 mm\"]")));
     until(() -> !session.busy());
     assertFalse(session.verdict().error().isEmpty());
-    List<String> beside = session.verdict().lines();
+    List<String> beside = session.verdict().lines(Units.METRIC);
     assertTrue(beside.size() > 1 && beside.size() <= 5, beside.toString());
     assertTrue(beside.stream().allMatch(l -> l.length() <= 60), beside.toString());
 

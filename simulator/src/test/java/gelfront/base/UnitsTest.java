@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
-package gelfront.viewer.model;
+package gelfront.base;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import gelfront.base.Dimension;
-import gelfront.base.Quantities;
 import org.junit.jupiter.api.Test;
 
 class UnitsTest {
@@ -51,5 +49,24 @@ class UnitsTest {
             IllegalArgumentException.class, () -> Units.METRIC.typed(Dimension.LENGTH, "wide"));
 
     assertEquals("\"wide\" is not a quantity; write it like 12 mm", e.getMessage());
+  }
+
+  @Test
+  void sentencesTellFiguresInTheirReadersUnits() {
+    assertEquals("0.40 to 1.20 mm", Units.METRIC.range(0.4e-3, 1.2e-3, 2));
+    assertEquals("0.016 to 0.047 in", SHOP.range(0.4e-3, 1.2e-3, 2));
+    assertEquals("0.016 in", SHOP.range(0.401e-3, 0.402e-3, 2));
+    assertEquals(
+        "x 25, y 0, z -3 mm", Units.METRIC.lengths("x %s, y %s, z %s", 0, 25e-3, -1e-4, -3e-3));
+    assertEquals(
+        "x 0.98, y 0.00, z -0.12 in", SHOP.lengths("x %s, y %s, z %s", 0, 25e-3, -1e-6, -3e-3));
+    assertEquals("2.5 mm", Units.METRIC.plain(2.5e-3));
+    assertEquals("0.125 in", SHOP.plain(3.175e-3));
+    assertEquals("0.13 mm", Units.METRIC.size(0.13e-3));
+    assertEquals("120 mm", Units.METRIC.size(0.12));
+    assertEquals("4.72 in", SHOP.size(0.12));
+    assertEquals("330 °F", SHOP.temperature(165.5));
+    assertEquals("18 °F", SHOP.difference(10));
+    assertEquals("10 K", Units.METRIC.difference(10));
   }
 }

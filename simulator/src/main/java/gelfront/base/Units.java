@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
-package gelfront.viewer.model;
+package gelfront.base;
 
-import gelfront.base.Dimension;
-import gelfront.base.Quantities;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Arrays;
 
 /**
- * Units that a person reads and types.
+ * Units that a person reads and types, and how sentences tell figures in them. Volumes, pressures
+ * and forces are the same in all.
  *
  * @param inch lengths in inches, else millimetres
  * @param fahrenheit temperatures in °F, else °C
@@ -57,10 +57,57 @@ public record Units(boolean inch, boolean fahrenheit) {
     return d == Dimension.TEMPERATURE ? fahrenheit ? si * 1.8 + 32 : si : si / d.toSi(1, word(d));
   }
 
-  /** A value with its unit, for a sentence. */
-  public String said(Dimension d, double si) {
-    String format = d == Dimension.LENGTH ? (inch ? "%.3f" : "%.1f") : "%.0f";
-    return Quantities.say(format, inUnit(d, si)) + " " + shown(d);
+  /** Kelvins above or below something. */
+  public String difference(double kelvins) {
+    return Quantities.say("%.0f ", fahrenheit ? kelvins * 1.8 : kelvins)
+        + (fahrenheit ? "°F" : "K");
+  }
+
+  /** A temperature to the degree. */
+  public String temperature(double celsius) {
+    return Quantities.say("%.0f ", inUnit(Dimension.TEMPERATURE, celsius))
+        + shown(Dimension.TEMPERATURE);
+  }
+
+  /** A length with as many digits as {@link Quantities#mm} tells. */
+  public String size(double metres) {
+    return inch ? length(metres, Math.abs(metres) < 0.1 ? 1 : 0) : Quantities.mm(metres);
+  }
+
+  /** A length as it stands on a drawing or a cutter: no zeros behind. */
+  public String plain(double metres) {
+    return lengthDigits(metres, 2).replaceFirst("\\.?0+$", "") + " " + shown(Dimension.LENGTH);
+  }
+
+  /**
+   * @param decimals of millimetres; inches get those that tell about as much
+   */
+  public String length(double metres, int decimals) {
+    return lengths("%s", decimals, metres);
+  }
+
+  /** As above from one to the other; one alone where both read the same. */
+  public String range(double low, double high, int decimals) {
+    boolean same = lengthDigits(low, decimals).equals(lengthDigits(high, decimals));
+    return same ? length(high, decimals) : lengths("%s to %s", decimals, low, high);
+  }
+
+  /**
+   * Several, with the unit behind the last.
+   *
+   * @param text with a %s for each
+   * @param decimals as above
+   */
+  public String lengths(String text, int decimals, double... metres) {
+    Object[] digits = Arrays.stream(metres).mapToObj(m -> lengthDigits(m, decimals)).toArray();
+    return Quantities.say(text, digits) + " " + shown(Dimension.LENGTH);
+  }
+
+  /** Nothing is "-0". */
+  private String lengthDigits(double metres, int decimals) {
+    int places = inch ? decimals == 0 ? 2 : 3 : decimals;
+    String digits = Quantities.say("%." + places + "f", inUnit(Dimension.LENGTH, metres));
+    return digits.matches("-0\\.?0*") ? digits.substring(1) : digits;
   }
 
   /**
