@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.evidence.Check;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -92,11 +93,22 @@ final class QuantitiesTest {
   void derivedFactorsFollowFromTheirDefinitions() {
     double pound = 0.45359237 * 9.80665;
 
-    assertEquals(pound, Quantities.parse("1 lbf", Dimension.FORCE), 1e-12);
-    assertEquals(pound / (INCH * INCH), Quantities.parse("1 psi", Dimension.PRESSURE), 1e-8);
-    assertEquals(
-        231 * Math.pow(INCH, 3) / 128, Quantities.parse("1 fl oz", Dimension.VOLUME), 1e-18);
-    assertEquals(Math.pow(INCH, 3), Quantities.parse("1 in3", Dimension.VOLUME), 1e-18);
+    Check.of(
+            "inch, pound, psi, fluid ounce, kgf, in3",
+            "SI brochure 2019; NIST SP 811, 2008, app. B")
+        .expected(INCH)
+        .got(Quantities.parse("1 in", Dimension.LENGTH))
+        .expected(pound)
+        .got(Quantities.parse("1 lbf", Dimension.FORCE))
+        .expected(pound / (INCH * INCH))
+        .got(Quantities.parse("1 psi", Dimension.PRESSURE))
+        .expected(231 * Math.pow(INCH, 3) / 128)
+        .got(Quantities.parse("1 fl oz", Dimension.VOLUME))
+        .expected(9.80665)
+        .got(Quantities.parse("1 kgf", Dimension.FORCE))
+        .expected(Math.pow(INCH, 3))
+        .got(Quantities.parse("1 in3", Dimension.VOLUME))
+        .within(2e-13);
   }
 
   @ParameterizedTest

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gelfront.Evidence;
+import gelfront.evidence.Evidence;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
 import gelfront.result.StudyFolder;

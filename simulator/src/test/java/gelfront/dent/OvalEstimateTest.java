@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Progress;
+import gelfront.evidence.Check;
 import gelfront.grid.Cavity;
 import gelfront.grid.WallDistance;
 import gelfront.material.MaterialTable;
@@ -77,10 +78,14 @@ final class OvalEstimateTest {
     double e = core * -Math.expm1(-SOFT.expansionHot() * liquid);
     double expected = radius * Math.sqrt((e - Math.pow(t / radius, 2) / 2) / 1.5);
     assertTrue(expected > 2 * VISIBLE, "" + expected);
-    assertEquals(expected, oval.depth(), 0.05 * expected);
-    assertEquals(expected, oval.least(), 0.05 * expected, "nothing goes along an even rod");
+    Check.of("oval of an even rod, both bounds", "free ring of fixed length, closed form")
+        .expected(expected)
+        .got(oval.depth())
+        .expected(expected)
+        .got(oval.least()) // nothing goes along an even rod
+        .within(0.05);
     double volume = Math.PI * radius * radius * core * (60e-3 - 2 * t);
-    assertEquals(volume, oval.liquid(), 0.02 * volume);
+    Check.of("liquid of an even rod", "geometry").expected(volume).got(oval.liquid()).within(0.02);
   }
 
   @Test

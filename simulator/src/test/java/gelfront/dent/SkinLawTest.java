@@ -4,6 +4,7 @@ package gelfront.dent;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.evidence.Check;
 import org.junit.jupiter.api.Test;
 
 /** The law's suctions against what is known of rings without it. */
@@ -22,8 +23,10 @@ final class SkinLawTest {
     for (double tau : new double[] {0.01, 0.02, 0.04}) {
       double onset = tau * tau / 2;
       double buckles = E / 0.75 * Math.pow(tau, 3) / 4;
-      assertEquals(
-          buckles, law.allRound(RADIUS, tau * RADIUS, E, onset), 1.6 * tau * buckles, "" + tau);
+      Check.of("free ring's buckling pressure, thickness " + tau + " radii", "Bresse; Levy")
+          .expected(buckles)
+          .got(law.allRound(RADIUS, tau * RADIUS, E, onset))
+          .within(1.6 * tau);
     }
   }
 
@@ -31,6 +34,7 @@ final class SkinLawTest {
   @Test
   void allRoundSuctionIsTheSumOverThinLayers() {
     double e = 0.01;
+    Check suction = Check.of("suction that a ring takes all round", "radial balance over layers");
     for (double tau : new double[] {0.1, 0.3, 0.6, 0.9}) {
       double sum = 0;
       int layers = 20_000;
@@ -41,22 +45,25 @@ final class SkinLawTest {
         double difference = 4 * (E / 3) * shift / r;
         sum += difference / r * dr;
       }
-      assertEquals(sum, law.allRound(RADIUS, tau * RADIUS, E, e), 1e-4 * sum, "" + tau);
+      suction.expected(sum).got(law.allRound(RADIUS, tau * RADIUS, E, e));
     }
+    suction.within(1e-4);
   }
 
   /** A wall that only pushes holds a thin ring up to a multiple of what a free one bears. */
   @Test
   void aTightRingBearsMoreThanAFreeOneTheMoreTheThinnerItIs() {
     double before = Double.POSITIVE_INFINITY;
+    Check peak = Check.of("tight ring over a free one, over its thickness", "Glock's power");
     for (double tau : new double[] {0.02, 0.05, 0.1, 0.2}) {
       double free = E / 0.75 * Math.pow(tau, 3) / 4;
       double ratio = law.confinedPeak(RADIUS, tau * RADIUS, E) / free;
       // Glock's power: 0.969 2^-2.2 4 tau^-0.8.
-      assertEquals(0.8436 * Math.pow(tau, -0.8), ratio, 1e-3 * ratio);
+      peak.at(tau).expected(0.8436 * Math.pow(tau, -0.8)).got(ratio);
       assertTrue(ratio > 1 && ratio < before);
       before = ratio;
     }
+    peak.plot("thickness, radii", "times a free ring's").within(1e-3);
   }
 
   @Test
@@ -90,6 +97,7 @@ final class SkinLawTest {
   /** An ellipse of the circle's perimeter, summed along it, loses the law's area to 1 %. */
   @Test
   void anOvalOfFixedLengthLosesTheAreaThatTheLawSays() {
+    Check oval = Check.of("oval that a lost area makes of a ring", "ellipse of the same perimeter");
     for (double share : new double[] {0.01, 0.03, 0.06}) {
       double a = share * RADIUS;
       double mean = RADIUS;
@@ -97,8 +105,9 @@ final class SkinLawTest {
         mean *= 2 * Math.PI * RADIUS / perimeter(mean + a, mean - a);
       }
       double e = 1 - (mean + a) * (mean - a) / (RADIUS * RADIUS);
-      assertEquals(a, law.oval(RADIUS, 1e-9, e), 0.01 * a, "" + share);
+      oval.expected(a).got(law.oval(RADIUS, 1e-9, e));
     }
+    oval.within(0.01);
   }
 
   private static double perimeter(double a, double b) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Progress;
+import gelfront.evidence.Check;
 import gelfront.grid.Cavity;
 import gelfront.grid.WallDistance;
 import gelfront.mesh.TriangleMesh;
@@ -93,10 +94,14 @@ class SkinTest {
             0.6e-3);
     Sections sections = Sections.of(bar, bar.volumes(), c -> true);
 
+    Check area = Check.of("area of a round bar's slices", "geometry");
+    Check rim = Check.of("perimeter of a round bar's slices", "geometry");
     // The last two slices may share a cell cut by the end face.
     for (int s = 1; s < sections.count() - 2; s++) {
-      assertEquals(Math.PI * RADIUS * RADIUS, sections.area(s), 0.005 * sections.area(s));
-      assertEquals(2 * Math.PI * RADIUS, sections.perimeter(s), 0.02 * sections.perimeter(s));
+      area.expected(Math.PI * RADIUS * RADIUS).got(sections.area(s));
+      rim.expected(2 * Math.PI * RADIUS).got(sections.perimeter(s));
     }
+    area.within(0.005);
+    rim.within(0.02);
   }
 }

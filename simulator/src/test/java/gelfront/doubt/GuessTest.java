@@ -4,6 +4,7 @@ package gelfront.doubt;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import gelfront.evidence.Check;
 import org.junit.jupiter.api.Test;
 
 class GuessTest {
@@ -11,11 +12,18 @@ class GuessTest {
   @Test
   void sharesAreThoseOfATriangle() {
     Guess g = new Guess(0, 1, 4, false);
-    assertEquals(0, g.at(0), 1e-12);
-    assertEquals(0.5, g.at(0.0625), 1e-12);
-    assertEquals(1, g.at(0.25), 1e-12);
-    assertEquals(4 - Math.sqrt(6), g.at(0.5), 1e-12);
-    assertEquals(4, g.at(1), 1e-12);
+    Check.of("shares of a triangle of likelihood", "its distribution, closed form")
+        .expected(0)
+        .got(g.at(0))
+        .expected(0.5)
+        .got(g.at(0.0625))
+        .expected(1)
+        .got(g.at(0.25))
+        .expected(4 - Math.sqrt(6))
+        .got(g.at(0.5))
+        .expected(4)
+        .got(g.at(1))
+        .within(2.5e-13, 4);
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.evidence.Check;
 import gelfront.grid.Cavity;
 import gelfront.linear.Graph;
 import java.util.Arrays;
@@ -50,12 +51,14 @@ final class SuctionTest {
     suction.solve(
         liquid, flowing, w, filled(perVolume * cavity.cubeVolume(0)), new Suction.Skin(1e9, 2e9));
     double length = LENGTH * Tube.DX;
+    double most = perVolume / W * 0.5 * length * length;
+    Check parabola = Check.of("suction along an evenly drawn bar", "closed form, a parabola");
     for (int c = 0; c < n; c++) {
       double x = cavity.grid().centre(0, cavity.grid().position(c, 0));
       double exact = perVolume / W * (length * x - 0.5 * x * x);
-      double most = perVolume / W * 0.5 * length * length;
-      assertEquals(exact, suction.suction()[c], 2e-3 * most);
+      parabola.at(x).expected(exact).got(suction.suction()[c]);
     }
+    parabola.within(2e-3, most);
     assertEquals(perVolume * cavity.volume(), entered(), 1e-4 * perVolume * cavity.volume());
   }
 
@@ -128,7 +131,10 @@ final class SuctionTest {
     double length = 20 * Tube.DX;
     double most = 1e-4 / W * 0.5 * length * length;
     double deepest = Arrays.stream(suction.suction()).max().orElseThrow();
-    assertEquals(most, deepest, 3e-3 * most);
+    Check.of("suction at the end of a bar half empty", "closed form, a parabola")
+        .expected(most)
+        .got(deepest)
+        .within(3e-3);
   }
 
   /** What weighs on the liquid must be overcome as well before the skin gives. */

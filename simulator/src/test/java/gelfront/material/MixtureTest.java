@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.evidence.Check;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,14 +54,12 @@ final class MixtureTest {
     double share = 0.1;
     double phi = Mixture.volumeShare(SOFT, grains(1e-12), share);
 
-    assertEquals(
-        SOFT.conductivity() * 2 * (1 - phi) / (2 + phi),
-        Mixture.of(SOFT, "none", grains(1e-12), share).conductivity(),
-        1e-9);
-    assertEquals(
-        SOFT.conductivity() * (1 + 2 * phi) / (1 - phi),
-        Mixture.of(SOFT, "silver", grains(1e12), share).conductivity(),
-        1e-9);
+    Check.of("conductivity with insulating and with perfect grains", "Maxwell, Treatise, art. 314")
+        .expected(SOFT.conductivity() * 2 * (1 - phi) / (2 + phi))
+        .got(Mixture.of(SOFT, "none", grains(1e-12), share).conductivity())
+        .expected(SOFT.conductivity() * (1 + 2 * phi) / (1 - phi))
+        .got(Mixture.of(SOFT, "silver", grains(1e12), share).conductivity())
+        .within(5e-9);
     assertEquals(
         SOFT.conductivity(),
         Mixture.of(SOFT, "same", grains(SOFT.conductivity()), share).conductivity(),

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Progress;
 import gelfront.base.Workers;
+import gelfront.evidence.Check;
 import gelfront.grid.MouldCells;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
@@ -159,12 +160,18 @@ class MouldShapeTest {
 
     double corner = 0.5 * 8e-3 * 8e-3;
     double lost = sum(box.capacity()) - sum(cut.capacity());
-    assertEquals(4 * corner * 50e-3, lost / HEAT, 0.02 * 4 * corner * 50e-3);
+    Check.of("metal that an eight-sided bar lacks", "geometry")
+        .expected(4 * corner * 50e-3)
+        .got(lost / HEAT)
+        .within(0.02);
 
     double slopes = 4 * 8e-3 * Math.sqrt(2) * 50e-3;
     double faces = 4 * (30e-3 - 14e-3) * 50e-3 + 2 * 4 * corner;
     double film = sum(box.airConductance()) - sum(cut.airConductance());
-    assertEquals(FILM * (faces - slopes), film, 0.01 * sum(box.airConductance()));
+    Check.of("film that an eight-sided bar lacks", "geometry")
+        .expected(FILM * (faces - slopes))
+        .got(film)
+        .within(0.01, sum(box.airConductance()));
   }
 
   /** A notch of 15 x 6 mm at the edge: so much less of the parting plane is bared by opening. */
@@ -175,7 +182,10 @@ class MouldShapeTest {
 
     double less = FILM * 2 * 15e-3 * 6e-3;
     double bared = bared("mesh = [\"low.stl\", \"high.stl\"]\n" + BOX);
-    assertEquals(less, bared(BOX) - bared, 0.01 * less);
+    Check.of("film that a notch at the parting plane takes", "geometry")
+        .expected(less)
+        .got(bared(BOX) - bared)
+        .within(0.01);
   }
 
   /** W/K more of the open mould than of the closed one. */
@@ -237,7 +247,7 @@ class MouldShapeTest {
 
     double volume = 4.0 / 3 * Math.PI * Math.pow(3e-3, 3);
     double lost = (sum(box.capacity()) - sum(hollow.capacity())) / HEAT;
-    assertEquals(volume, lost, 0.03 * volume);
+    Check.of("metal that a round hollow lacks", "geometry").expected(volume).got(lost).within(0.03);
     assertEquals(sum(box.airConductance()), sum(hollow.airConductance()), 1e-12);
   }
 

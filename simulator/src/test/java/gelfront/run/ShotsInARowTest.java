@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gelfront.answer.SeriesAnswer;
 import gelfront.base.Progress;
 import gelfront.base.Workers;
+import gelfront.evidence.Check;
 import gelfront.grid.MouldCells;
 import gelfront.grid.VoxelModel;
 import gelfront.material.HeatCurves;
@@ -132,11 +133,13 @@ final class ShotsInARowTest {
     double settled = (kept * body * enters / (block + body) + (1 - kept) * 23) / (1 - q);
 
     ShotsInARow row = new ShotsInARow(c, v, Workers.SERIAL);
+    Check mould = Check.of("lumped block before each shot of a row", "geometric series");
     for (int n = 0; n < 4; n++) {
       double exact = settled + Math.pow(q, n) * (23 - settled);
-      assertEquals(exact, mean(row.prepare(Progress.NONE), cells), 0.005 * (settled - 23), "" + n);
+      mould.at(n).expected(exact).got(mean(row.prepare(Progress.NONE), cells));
       row.shoot(Progress.NONE);
     }
+    mould.plot("shots before", "°C").within(0.005, settled - 23);
     assertTrue(settled > 26 && q < 0.6, settled + " " + q);
   }
 
@@ -159,7 +162,10 @@ final class ShotsInARowTest {
 
     SeriesAnswer a = new SeriesRun(c, v, Workers.SERIAL, Progress.NONE).run(3);
 
-    assertEquals(settled, a.settled().orElseThrow().mouldBefore(), 0.01 * (settled - 23));
+    Check.of("where a row of shots settles", "geometric series")
+        .expected(settled)
+        .got(a.settled().orElseThrow().mouldBefore())
+        .within(0.01, settled - 23);
     assertEquals(0, a.settled().orElseThrow().number());
     assertTrue(a.shots().get(2).mouldBefore() < settled - 1);
     assertTrue(a.imbalance() < 1e-6);
@@ -186,7 +192,7 @@ final class ShotsInARowTest {
     double bar = Math.PI * (6e-3 * (14e-3 + 8e-3) + 4e-3 * 2e-3);
     double ends = Math.PI / 4 * (2 * 36e-6 + 36e-6 - 2 * 16e-6);
     double exact = 9 * (2 * face + bar + ends);
-    assertEquals(exact, lost, 0.06 * exact);
+    Check.of("film of an open mould's faces", "geometry").expected(exact).got(lost).within(0.06);
     assertEquals(sum(v.model().mould().airConductance()), 0, 1e-15);
   }
 

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.management.ThreadMXBean;
-import gelfront.Evidence;
+import gelfront.evidence.Evidence;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Progress;
+import gelfront.evidence.Check;
 import gelfront.grid.Cavity;
 import gelfront.grid.WallDistance;
 import gelfront.mesh.TriangleMesh;
@@ -110,7 +111,10 @@ class CavityBuilderTest {
     for (boolean m : c.walls().mouth()) {
       open += m ? 0.25e-3 * 0.25e-3 : 0;
     }
-    assertEquals(Math.PI * 9e-6, open, 0.03 * Math.PI * 9e-6);
+    Check.of("open area of a round mouth, cells", "geometry")
+        .expected(Math.PI * 9e-6)
+        .got(open)
+        .within(0.03);
   }
 
   @Test
@@ -119,14 +123,16 @@ class CavityBuilderTest {
         Solids.cylinder(new Vec3(-20e-3, 0, 0), new Vec3(20e-3, 0, 0), 4e-3, 4e-3, 96);
     Cavity c = cavity(0.3e-3, tube);
     WallDistance d = WallDistance.of(c);
+    Check distance = Check.of("distance to the wall of a cylinder", "geometry");
 
     for (int i = 0; i < c.count(); i++) {
       Vec3 p = c.grid().centre(c.cells()[i]);
       double r = Math.hypot(p.y(), p.z());
       double wanted = Math.min(4e-3 - r, 20e-3 - Math.abs(p.x()));
       // the wall is known where lines through cell centres meet it: half a voxel at an edge
-      assertEquals(wanted, d.distance(i), 0.15e-3);
+      distance.expected(wanted).got(d.distance(i));
     }
+    distance.within(0.15e-3 / 4e-3, 4e-3);
   }
 
   @Test

@@ -4,6 +4,7 @@ package gelfront.voxelize;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.evidence.Check;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
@@ -36,7 +37,10 @@ final class UnionVolumeTest {
     double round = 4 * Math.PI / 3 * Math.pow(R, 3);
     // the balls are polyhedra, whose volumes are somewhat smaller than round ones
     double expected = (2 * round - lens) * ball(0, R).volume() / round;
-    assertEquals(expected, u.m3(), 0.002 * expected);
+    Check.of("volume of two balls that overlap", "closed form of the lens")
+        .expected(expected)
+        .got(u.m3())
+        .within(0.002);
     assertTrue(u.error() < 0.001 * expected, () -> "error " + u.error());
   }
 

@@ -4,7 +4,7 @@ package gelfront.calibrate;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;

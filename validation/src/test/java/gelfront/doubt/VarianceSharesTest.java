@@ -4,7 +4,7 @@ package gelfront.doubt;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 

@@ -2,6 +2,7 @@
 package gelfront.validation;
 
 import gelfront.base.Workers;
+import gelfront.evidence.Check;
 import gelfront.grid.VoxelModel;
 import gelfront.setup.Numerics;
 import gelfront.timing.StandardCase;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gelfront.base.Workers;
+import gelfront.evidence.Check;
 import gelfront.grid.VoxelModel;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;

@@ -4,6 +4,7 @@ package gelfront.mesh.io;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.evidence.Evidence;
 import gelfront.mesh.MeshException;
 import gelfront.mesh.check.MeshRepair;
 import java.io.IOException;

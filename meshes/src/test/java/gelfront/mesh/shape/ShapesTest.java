@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.evidence.Check;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.check.MeshCheck;
@@ -14,19 +15,24 @@ import org.junit.jupiter.api.Test;
 
 /** Volumes against closed forms of solid geometry; facets of n corners lose about 1 / n^2. */
 class ShapesTest {
+  private static final String SOURCE = "closed forms of solid geometry";
+
   @Test
   void boxIsExact() {
-    assertVolume(24e-9, Solids.box(new Vec3(1e-3, 0, 0), new Vec3(3e-3, 3e-3, 4e-3)), 1e-12);
+    assertVolume(
+        "a box", 24e-9, Solids.box(new Vec3(1e-3, 0, 0), new Vec3(3e-3, 3e-3, 4e-3)), 1e-12);
   }
 
   @Test
   void frustumInAnyDirection() {
     double closed = Math.PI * 0.03 / 3 * (25e-6 + 10e-6 + 4e-6);
+    Check volume = Check.of("volume of a frustum, three directions", SOURCE);
 
     for (Vec3 d :
         List.of(new Vec3(0.03, 0, 0), new Vec3(0, -0.03, 0), new Vec3(0.01, 0.02, 0.02))) {
-      assertVolume(closed, Solids.cylinder(Vec3.ZERO, d, 5e-3, 2e-3, 400), 1e-4);
+      volume.expected(closed).got(sound(Solids.cylinder(Vec3.ZERO, d, 5e-3, 2e-3, 400)).volume());
     }
+    volume.within(1e-4);
   }
 
   @Test
@@ -35,13 +41,17 @@ class ShapesTest {
     double coarse = closed - Solids.sphere(new Vec3(1, 2, 3), 1e-2, 40).volume();
     double fine = closed - Solids.sphere(new Vec3(1, 2, 3), 1e-2, 80).volume();
 
-    assertEquals(4, coarse / fine, 0.1);
-    assertVolume(closed, Solids.sphere(Vec3.ZERO, 1e-2, 200), 1e-3);
+    Check.of("ball of facets: its error falls by four as they halve", "second order")
+        .expected(4)
+        .got(coarse / fine)
+        .within(0.025);
+    assertVolume("a ball", closed, Solids.sphere(Vec3.ZERO, 1e-2, 200), 1e-3);
   }
 
   @Test
   void torus() {
-    assertVolume(2 * Math.PI * Math.PI * 1e-2 * 9e-6, Solids.torus(1e-2, 3e-3, 200), 1e-3);
+    assertVolume(
+        "a torus", 2 * Math.PI * Math.PI * 1e-2 * 9e-6, Solids.torus(1e-2, 3e-3, 200), 1e-3);
   }
 
   @Test
@@ -49,6 +59,7 @@ class ShapesTest {
     double closed = Math.PI / 3 * (10e-3 * (4e-6 + 6e-6 + 9e-6) + 5e-3 * (9e-6 + 3e-6 + 1e-6));
 
     assertVolume(
+        "a body of revolution",
         closed,
         Solids.revolution(new double[] {0, 10e-3, 15e-3}, new double[] {2e-3, 3e-3, 1e-3}, 400),
         1e-4);
@@ -62,6 +73,7 @@ class ShapesTest {
     // 48 corners: the polygon's share of its ellipse is sin(2 pi / 48) / (2 pi / 48)
     double share = Math.sin(Math.PI / 24) / (Math.PI / 24);
     assertVolume(
+        "a loft over ellipses",
         share * Math.PI * 4e-3 * 2.5e-3 * 60e-3,
         Loft.of(new double[] {0, 20e-3, 60e-3}, w, h),
         1e-9);
@@ -97,8 +109,16 @@ class ShapesTest {
     assertTrue(e.getMessage().contains(message), e.getMessage());
   }
 
-  private static void assertVolume(double expected, TriangleMesh mesh, double relative) {
+  private static void assertVolume(
+      String what, double expected, TriangleMesh mesh, double relative) {
+    Check.of("volume of " + what, SOURCE)
+        .expected(expected)
+        .got(sound(mesh).volume())
+        .within(relative);
+  }
+
+  private static TriangleMesh sound(TriangleMesh mesh) {
     assertEquals(MeshReport.Verdict.OK, MeshCheck.inspect(mesh).verdict());
-    assertEquals(expected, mesh.volume(), relative * expected);
+    return mesh;
   }
 }

@@ -4,7 +4,7 @@ package gelfront.validation.exact;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import gelfront.validation.exact.CoolingSeries.Shape;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;

@@ -3,7 +3,7 @@ package gelfront.validation.exact;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import gelfront.validation.exact.HalfSpaces.Body;
 import org.junit.jupiter.api.Test;
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.validation.exact;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import org.junit.jupiter.api.Test;
 
 /** Crank, Free and Moving Boundary Problems, pp. 102-103; digits computed by another program. */

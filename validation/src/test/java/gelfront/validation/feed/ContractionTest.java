@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gelfront.evidence.Check;
 import gelfront.mesh.Vec3;
-import gelfront.validation.Check;
 import java.io.IOException;
 import java.io.InputStream;
 import org.junit.jupiter.api.Test;

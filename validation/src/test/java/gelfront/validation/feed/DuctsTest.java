@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.validation.feed;
 
+import gelfront.evidence.Check;
 import gelfront.grid.Cavity;
 import gelfront.material.ViscosityCurve;
-import gelfront.validation.Check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;

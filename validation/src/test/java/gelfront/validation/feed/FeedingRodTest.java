@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import java.io.IOException;
 import java.io.InputStream;
 import org.junit.jupiter.api.Test;

@@ -3,7 +3,7 @@ package gelfront.validation.feed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import gelfront.validation.exact.Graetz;
 import gelfront.validation.exact.ShellInTube;
 import org.junit.jupiter.api.Test;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.validation.feed;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -2,7 +2,7 @@
 package gelfront.validation.feed;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import gelfront.validation.network.FeedDesign;
 import gelfront.validation.network.FeedNetwork;
 import gelfront.validation.network.Melt;

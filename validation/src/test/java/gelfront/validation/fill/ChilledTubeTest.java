@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Progress;
 import gelfront.base.Workers;
+import gelfront.evidence.Check;
 import gelfront.fill.Drive;
 import gelfront.fill.FillLaw;
 import gelfront.fill.FillRecord;
@@ -22,7 +23,6 @@ import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.setup.Block;
 import gelfront.state.ThermalState;
-import gelfront.validation.Check;
 import gelfront.validation.exact.Graetz;
 import gelfront.voxelize.MouldBuilder;
 import java.util.Arrays;

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.validation.fill;
 
+import gelfront.evidence.Check;
 import gelfront.fill.Drive;
 import gelfront.fill.FillRecord;
 import gelfront.grid.Cavity;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
-import gelfront.validation.Check;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

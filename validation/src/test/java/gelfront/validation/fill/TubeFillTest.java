@@ -4,12 +4,12 @@ package gelfront.validation.fill;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.evidence.Check;
 import gelfront.fill.Drive;
 import gelfront.fill.FillRecord;
 import gelfront.grid.Cavity;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
-import gelfront.validation.Check;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;

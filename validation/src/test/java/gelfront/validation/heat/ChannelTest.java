@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Progress;
+import gelfront.evidence.Check;
 import gelfront.grid.MouldCells;
 import gelfront.setup.Case;
 import gelfront.setup.CaseFile;
 import gelfront.setup.PartLoader;
-import gelfront.validation.Check;
 import gelfront.voxelize.CaseVoxels;
 import gelfront.voxelize.VoxelException;
 import java.nio.file.Path;

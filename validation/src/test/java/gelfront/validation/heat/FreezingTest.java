@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.validation.heat;
 
+import gelfront.evidence.Check;
 import gelfront.material.HeatCurves;
 import gelfront.mesh.Vec3;
-import gelfront.validation.Check;
 import gelfront.validation.exact.FreezingRange;
 import gelfront.validation.exact.Neumann;
 import org.junit.jupiter.api.Test;

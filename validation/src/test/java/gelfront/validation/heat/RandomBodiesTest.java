@@ -3,6 +3,7 @@ package gelfront.validation.heat;
 
 import gelfront.base.Progress;
 import gelfront.base.Workers;
+import gelfront.evidence.Check;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.MouthFilm;
@@ -17,7 +18,6 @@ import gelfront.run.ShotRun;
 import gelfront.run.StepControl;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
-import gelfront.validation.Check;
 import gelfront.validation.exact.CoolingSeries;
 import gelfront.validation.exact.CoolingSeries.Shape;
 import java.util.List;

@@ -3,6 +3,7 @@ package gelfront.validation.heat;
 
 import gelfront.base.Progress;
 import gelfront.base.Workers;
+import gelfront.evidence.Check;
 import gelfront.grid.Cavity;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.HeatStepper;
@@ -17,7 +18,6 @@ import gelfront.run.StepControl;
 import gelfront.setup.Block;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
-import gelfront.validation.Check;
 import gelfront.validation.coupled.CoupledStepper;
 import gelfront.voxelize.CavityBuilder;
 import gelfront.voxelize.Labelled;

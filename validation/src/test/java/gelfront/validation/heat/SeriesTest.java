@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.validation.heat;
 
+import gelfront.evidence.Check;
 import gelfront.grid.VoxelModel;
 import gelfront.mesh.Vec3;
-import gelfront.validation.Check;
 import gelfront.validation.exact.CoolingSeries;
 import gelfront.validation.exact.CoolingSeries.Shape;
 import java.util.List;

@@ -3,8 +3,8 @@ package gelfront.validation.heat;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gelfront.evidence.Check;
 import gelfront.mesh.Vec3;
-import gelfront.validation.Check;
 import gelfront.validation.exact.EqualSetting;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

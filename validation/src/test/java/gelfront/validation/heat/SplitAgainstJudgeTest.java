@@ -2,11 +2,11 @@
 package gelfront.validation.heat;
 
 import gelfront.base.Workers;
+import gelfront.evidence.Check;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.HeatStepper;
 import gelfront.heat.SplitStepper;
 import gelfront.material.MaterialTable;
-import gelfront.validation.Check;
 import gelfront.validation.coupled.CoupledStepper;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,11 +2,11 @@
 package gelfront.validation.heat;
 
 import gelfront.base.Workers;
+import gelfront.evidence.Check;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.SplitStepper;
 import gelfront.material.MaterialTable;
 import gelfront.mesh.Vec3;
-import gelfront.validation.Check;
 import gelfront.validation.exact.LayeredPlate;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -4,7 +4,7 @@ package gelfront.validation.network;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import gelfront.validation.exact.Graetz;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;

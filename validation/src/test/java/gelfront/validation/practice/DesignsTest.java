@@ -4,7 +4,7 @@ package gelfront.validation.practice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

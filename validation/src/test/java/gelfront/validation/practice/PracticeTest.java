@@ -3,7 +3,7 @@ package gelfront.validation.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;

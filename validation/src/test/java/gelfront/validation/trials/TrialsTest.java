@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gelfront.calibrate.TrialFit;
 import gelfront.calibrate.TrialShot;
-import gelfront.validation.Check;
+import gelfront.evidence.Check;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package gelfront.validation;
+package gelfront.evidence;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package gelfront;
+package gelfront.evidence;
 
 import java.io.IOException;
 import java.nio.file.Files;
