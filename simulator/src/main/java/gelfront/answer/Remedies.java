@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.answer;
 
+import gelfront.base.Told;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +18,7 @@ import java.util.Optional;
  * @param notRun what was left out, and why
  * @param chosen what the answer rests on: a line or a pair that was confirmed; absent where none
  *     cures
- * @param verdict in words
+ * @param told in words
  */
 public record Remedies(
     String name,
@@ -29,11 +30,16 @@ public record Remedies(
     List<Line> pairs,
     List<Left> notRun,
     Optional<Line> chosen,
-    String verdict) {
+    Told told) {
   public Remedies {
     lines = List.copyOf(lines);
     pairs = List.copyOf(pairs);
     notRun = List.copyOf(notRun);
+  }
+
+  /** In words, as files and command line have them. */
+  public String verdict() {
+    return told.metric();
   }
 
   /** In whose hands it is, least effort first. */
@@ -48,18 +54,23 @@ public record Remedies(
 
   /**
    * @param effort that it takes
-   * @param label what is done
+   * @param what is done
    * @param caution that goes with it; may be empty
    * @param quick what came of it at the level that it was tried at
    * @param normal what came of it at level normal; absent where it wasn't confirmed
    * @param doubt why it is not recommended whatever came out; empty: it may be
    */
   public record Line(
-      Effort effort, String label, String caution, Ran quick, Optional<Ran> normal, String doubt) {
+      Effort effort, Told what, String caution, Ran quick, Optional<Ran> normal, String doubt) {
+
+    /** What is done, as files and command line have it. */
+    public String label() {
+      return what.metric();
+    }
 
     /** The same, confirmed or refuted. */
     public Line at(Ran confirmed) {
-      return new Line(effort, label, caution, quick, Optional.of(confirmed), doubt);
+      return new Line(effort, what, caution, quick, Optional.of(confirmed), doubt);
     }
 
     /** The finer of the runs. */
@@ -74,8 +85,13 @@ public record Remedies(
   }
 
   /**
-   * @param label of what was not run
+   * @param what was not run
    * @param why in words
    */
-  public record Left(String label, String why) {}
+  public record Left(Told what, String why) {
+    /** What was not run, as files and command line have it. */
+    public String label() {
+      return what.metric();
+    }
+  }
 }

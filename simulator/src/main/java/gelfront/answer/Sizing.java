@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.answer;
 
+import gelfront.base.Told;
 import gelfront.mesh.Vec3;
 import java.util.List;
 import java.util.Optional;
@@ -13,13 +14,18 @@ import java.util.Optional;
  * @param visible metres from which a dent or an oval is seen
  * @param places where gates were sized, the case's own or its list first
  * @param chosen number of the place that is proposed, from 0; -1: none will do
- * @param verdict one or two sentences
+ * @param told one or two sentences
  * @param runs that were wanted, those kept from earlier included
  */
 public record Sizing(
-    String name, double visible, List<Place> places, int chosen, String verdict, int runs) {
+    String name, double visible, List<Place> places, int chosen, Told told, int runs) {
   public Sizing {
     places = List.copyOf(places);
+  }
+
+  /** In words, as files and command line have them. */
+  public String verdict() {
+    return told.metric();
   }
 
   /** The place that is proposed. */
@@ -34,7 +40,7 @@ public record Sizing(
    * @param thickness of the part there, metres
    * @param curve all sizes that were run, rising
    * @param choices the answer and what it is rounded up to; empty where no gate will do
-   * @param words what came of it
+   * @param told what came of it
    * @param cure what else was run to make it possible; absent where nothing had to be
    */
   public record Place(
@@ -44,11 +50,16 @@ public record Sizing(
       double thickness,
       List<Point> curve,
       List<Choice> choices,
-      String words,
+      Told told,
       Optional<Cure> cure) {
     public Place {
       curve = List.copyOf(curve);
       choices = List.copyOf(choices);
+    }
+
+    /** What came of it, as files and command line have it. */
+    public String words() {
+      return told.metric();
     }
   }
 
@@ -63,20 +74,20 @@ public record Sizing(
   /**
    * @param label "as calculated", "cutters in mm", "cutters in inch"
    * @param gate its size, metres
-   * @param gateWords the size as a maker says it
+   * @param size the same as a maker says it: that of a cutter by its name
    * @param sprue its diameter, metres
    * @param normal what came out at level normal
    * @param sheet what to cut
    */
   public record Choice(
-      String label,
-      double gate,
-      String gateWords,
-      double sprue,
-      Ran normal,
-      List<SheetLine> sheet) {
+      String label, double gate, Told size, double sprue, Ran normal, List<SheetLine> sheet) {
     public Choice {
       sheet = List.copyOf(sheet);
+    }
+
+    /** The size as a maker says it, in files and on the command line. */
+    public String gateWords() {
+      return size.metric();
     }
 
     /** Whether neither a dent nor an oval is seen. */

@@ -7,6 +7,7 @@ import gelfront.answer.Ran;
 import gelfront.answer.Remedies;
 import gelfront.answer.RunOutcome;
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import java.util.List;
 import java.util.Locale;
 
@@ -51,17 +52,23 @@ public final class RemediesFiles {
   public static final List<String> HEADS =
       List.of("what", "dent", "at normal", "opens", "to trim", "push on halves", "so");
 
-  /** A line of the table; words as people read them. */
+  /** A line of the table; words as people read them, millimetres and °C. */
   public static List<String> cells(Remedies r, Remedies.Line l) {
+    return cells(r, l, Units.METRIC);
+  }
+
+  /** As above, in other units. */
+  public static List<String> cells(Remedies r, Remedies.Line l, Units units) {
+    String what = l.what().in(units);
     if (l.quick().outcome().isEmpty()) {
-      return List.of(l.label(), "no result", "", "", "", "", l.quick().error());
+      return List.of(what, "no result", "", "", "", "", l.quick().error());
     }
     RunOutcome o = l.quick().outcome().get();
     RunOutcome was = r.before().outcome().orElseThrow();
     return List.of(
-        l.label(),
-        dent(l.quick()),
-        l.normal().map(RemediesFiles::dent).orElse(""),
+        what,
+        dent(l.quick(), units),
+        l.normal().map(n -> dent(n, units)).orElse(""),
         change(o.cycle() - was.cycle(), "%+.0f s", 0.5),
         change((o.feedVolume() - was.feedVolume()) * 1e6, "%+.1f ml", 0.05),
         force(o.pressing()),
@@ -73,16 +80,16 @@ public final class RemediesFiles {
     RunOutcome o = r.before().outcome().orElseThrow();
     return List.of(
         "as it is",
-        dent(r.before()),
-        r.beforeNormal().map(RemediesFiles::dent).orElse(""),
+        dent(r.before(), Units.METRIC),
+        r.beforeNormal().map(n -> dent(n, Units.METRIC)).orElse(""),
         "at " + Say.time(o.cycle()),
         Quantities.say("%.1f ml", o.feedVolume() * 1e6),
         force(o.pressing()),
         o.pressing().margin().isEmpty() ? "the case states no clamping_force" : "");
   }
 
-  private static String dent(Ran ran) {
-    return ran.outcome().map(o -> Say.fixed(o.dentHigh() * 1e3, 2) + " mm").orElse("no result");
+  private static String dent(Ran ran, Units units) {
+    return ran.outcome().map(o -> units.length(o.dentHigh(), 2)).orElse("no result");
   }
 
   private static String change(double by, String format, double least) {

@@ -3,6 +3,7 @@ package gelfront.report;
 
 import gelfront.answer.SeriesAnswer;
 import gelfront.answer.ShotRow;
+import gelfront.base.Units;
 import gelfront.finding.Severity;
 import java.util.List;
 
@@ -48,11 +49,16 @@ public final class SeriesPage {
     Cautions.section(h);
   }
 
-  /** What becomes of the first shots, and of the rest. */
+  /** What becomes of the first shots, and of the rest; millimetres. */
   public static String verdict(SeriesAnswer a) {
+    return verdict(a, Units.METRIC);
+  }
+
+  /** As above, in other units. */
+  public static String verdict(SeriesAnswer a, Units units) {
     ShotRow first = a.shots().get(0);
     ShotRow last = a.last();
-    String end = Say.depth(last.dentLow(), last.dentHigh());
+    String end = units.range(last.dentLow(), last.dentHigh(), 2);
     int away = a.throwAway();
     if (away > 0 && last.severity() == Severity.CLEAN) {
       return away == a.shots().size()
@@ -76,24 +82,29 @@ public final class SeriesPage {
       return "Every shot comes out clean, the first into the cold mould, too.";
     }
     return "Shots in a row are no cure here: the first has a dent "
-        + Say.depth(first.dentLow(), first.dentHigh())
+        + units.range(first.dentLow(), first.dentHigh(), 2)
         + " deep, the settled one "
         + end
         + ".";
   }
 
-  /** When it repeats, and how fast it may go. */
+  /** When it repeats, and how fast it may go; °C. */
   public static String pace(SeriesAnswer a) {
+    return pace(a, Units.METRIC);
+  }
+
+  /** As above, in other units. */
+  public static String pace(SeriesAnswer a, Units units) {
     StringBuilder s = new StringBuilder();
     if (a.settled().isEmpty()) {
       s.append("The mould was not seen to settle. ");
     } else {
-      String at = Say.fixed(a.settled().get().mouldBefore(), 0) + " °C before a shot";
+      String at = units.temperature(a.settled().get().mouldBefore()) + " before a shot";
       s.append("The mould settles at ").append(at);
       int from = a.repeatsFrom();
       s.append(
           from > 0
-              ? ", to within 1 K from shot " + from + " on. "
+              ? ", to within " + units.difference(1) + " from shot " + from + " on. "
               : "; after " + a.shots().size() + " shots it is not there yet. ");
     }
     long soft = a.shots().stream().filter(r -> !r.firm()).count() + (a.last().firm() ? 0 : 1);

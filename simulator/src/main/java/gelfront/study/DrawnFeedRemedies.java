@@ -3,7 +3,7 @@ package gelfront.study;
 
 import gelfront.answer.Remedies.Effort;
 import gelfront.answer.RunOutcome;
-import gelfront.base.Quantities;
+import gelfront.base.Told;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
@@ -16,6 +16,7 @@ import java.util.Optional;
 final class DrawnFeedRemedies {
   private static final double TUBE = 20e-3;
   private static final double LONGER = 10e-3;
+  private static final double RESERVOIR = 8e-3;
   private static final double WIDER = 2e-3;
   private static final double MUCH_WIDER = 5e-3;
   private static final double[] GATES = {0.5e-3, 1e-3, 1.5e-3, 2e-3};
@@ -40,8 +41,7 @@ final class DrawnFeedRemedies {
     shelf.add(
         Effort.FILE_WORK,
         "sprue length",
-        Quantities.say(
-            "sprue %.0f mm long instead of %.0f mm", (length + LONGER) * 1e3, length * 1e3),
+        u -> "sprue " + u.length(length + LONGER, 0) + " long instead of " + u.length(length, 0),
         "The block must be that thick there, or the injector's seat is moved.",
         List.of(Change.mm("sprue.length", length + LONGER)));
     elsewhere(gate, sprue);
@@ -54,25 +54,25 @@ final class DrawnFeedRemedies {
   private void widerSprue(double gate, double sprue, double by, Effort effort) {
     double wide = sprue + by;
     if (wide > shelf.setup().limits().sprueWidest().orElse(Double.POSITIVE_INFINITY) + 1e-9) {
-      shelf.leave("sprue " + Cutters.plainMm(wide), "wider than [limits] accepts");
+      shelf.leave(u -> "sprue " + u.plain(wide), "wider than [limits] accepts");
       return;
     }
     List<Change> changes = new FeedChange(gate, wide).of(shelf.base());
-    String label = "sprue " + Cutters.plainMm(wide) + " wide instead of " + Cutters.plainMm(sprue);
+    Told what = u -> "sprue " + u.plain(wide) + " wide instead of " + u.plain(sprue);
     String caution = "More to melt, to trim and to wait for.";
-    shelf.add(effort, "sprue", label, caution, changes);
+    shelf.add(effort, "sprue", what, caution, changes);
   }
 
   private void extender() {
-    String label = "a silicone tube of 20 mm on the sprue";
+    Told what = u -> "a silicone tube of " + u.plain(TUBE) + " on the sprue";
     if (d.sprue().extender().isPresent()) {
-      shelf.leave(label, "there is one already");
+      shelf.leave(what, "there is one already");
       return;
     }
     shelf.add(
         Effort.RECIPE,
         "extender",
-        label,
+        what,
         "It stands full of hot plastisol: hold it, and keep hands and face away.",
         List.of(
             Change.mm("extender.bore", d.sprue().mouthDiameter()),
@@ -86,15 +86,15 @@ final class DrawnFeedRemedies {
     double widest = shelf.setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
     for (double more : GATES) {
       double gate = now + more;
-      String label = "gate " + Cutters.plainMm(gate) + " instead of " + Cutters.plainMm(now);
+      Told what = u -> "gate " + u.plain(gate) + " instead of " + u.plain(now);
       if (gate > widest + 1e-9) {
-        shelf.leave(label, "wider than [limits] accepts");
+        shelf.leave(what, "wider than [limits] accepts");
         continue;
       }
       double sprue = Math.max(d.sprue().innerDiameter(), gate);
       List<Change> changes = new FeedChange(gate, sprue).of(shelf.base());
       String caution = "More to trim. File a little, shoot one, file again.";
-      shelf.add(Effort.FILE_WORK, "gate", label, caution, changes);
+      shelf.add(Effort.FILE_WORK, "gate", what, caution, changes);
     }
   }
 
@@ -109,7 +109,8 @@ final class DrawnFeedRemedies {
       shelf.leave("the gate elsewhere", "it is at the thickest place already");
       return;
     }
-    String where = "the gate at the thick place, " + SizeWords.at(thick.get().at());
+    Vec3 at = thick.get().at();
+    Told where = u -> "the gate at the thick place, " + SizeWords.at(u, at);
     String caution = "The mark of the gate is there, too.";
     List<Change> moved = moved(thick.get());
     shelf.add(Effort.REDESIGN, "place", where, caution, moved);
@@ -120,8 +121,8 @@ final class DrawnFeedRemedies {
     if (wide > gate && fat >= wide) {
       List<Change> all = new ArrayList<>(moved);
       all.addAll(new FeedChange(wide, fat).of(shelf.base()));
-      String sizes = "; " + Cutters.plainMm(wide) + " wide, sprue " + Cutters.plainMm(fat);
-      shelf.add(Effort.REDESIGN, "place", where + sizes, caution + " More to trim.", all);
+      Told sized = u -> where.in(u) + "; " + u.plain(wide) + " wide, sprue " + u.plain(fat);
+      shelf.add(Effort.REDESIGN, "place", sized, caution + " More to trim.", all);
     }
   }
 
@@ -150,7 +151,7 @@ final class DrawnFeedRemedies {
     }
     String caution = "Two marks, and where both flows meet air may be caught: vent there.";
     for (SecondGate g : gates) {
-      shelf.add(Effort.REDESIGN, "place", g.words(), caution, List.of(g.change()));
+      shelf.add(Effort.REDESIGN, "place", g::words, caution, List.of(g.change()));
     }
   }
 
@@ -164,8 +165,8 @@ final class DrawnFeedRemedies {
     shelf.add(
         Effort.REDESIGN,
         "reservoir",
-        label + ", " + Cutters.plainMm(wide) + " wide and 8 mm long",
+        u -> label + ", " + u.plain(wide) + " wide and " + u.plain(RESERVOIR) + " long",
         "",
-        List.of(Change.mm("reservoir.diameter", wide), Change.mm("reservoir.length", 8e-3)));
+        List.of(Change.mm("reservoir.diameter", wide), Change.mm("reservoir.length", RESERVOIR)));
   }
 }

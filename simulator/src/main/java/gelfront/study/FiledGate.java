@@ -5,7 +5,8 @@ import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
 import gelfront.base.Progress;
-import gelfront.base.Quantities;
+import gelfront.base.Told;
+import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.mesh.Vec3;
 import gelfront.setup.LoadedCase;
@@ -72,7 +73,8 @@ public final class FiledGate {
         cure.wanted().map(w -> confirmed(search, gate.get(), w)).orElse(List.of());
     boolean holds = choices.stream().anyMatch(c -> c.holds(visible()));
     return answer(
-        place(gate.get(), curve, choices, words(gate.get(), cure, choices)), holds ? 0 : -1);
+        place(gate.get(), curve, choices, u -> words(u, gate.get(), cure, choices)),
+        holds ? 0 : -1);
   }
 
   /** Metres: what the case accepts, else as wide as the part is thick, twice the gate at least. */
@@ -95,37 +97,39 @@ public final class FiledGate {
         visible(),
         List.of(place),
         chosen,
-        place.words(),
+        place.told(),
         study.calculated() + study.reused());
   }
 
   private Sizing.Place untouched(RunOutcome o) {
-    String depth = SizeWords.worst(o) + " at level quick";
-    String words =
-        o.goesOval(visible())
-            ? tooEarly(o, depth)
-            : dents(o)
-                ? "The gate, which is part of the mesh, is not what closes ("
-                    + depth
-                    + "): "
-                    + SizeWords.blame(o)
-                    + " What a file or another sprue does: remedies."
-                : "Nothing to size: the deepest dent isn't seen (" + depth + ").";
     Constriction c =
         o.blamed().orElse(new Constriction(Constriction.Kind.GATE, Vec3.ZERO, Double.NaN, 0));
-    return place(c, List.of(), List.of(), words);
+    return place(c, List.of(), List.of(), u -> untouched(new SizeWords(u), o));
   }
 
-  private String tooEarly(RunOutcome o, String depth) {
-    String later = SizeWords.openLater(o.opening()) + SizeWords.apart(o, visible());
-    return "Filing the gate, which is part of the mesh, doesn't help (" + depth + "): " + later;
+  private String untouched(SizeWords words, RunOutcome o) {
+    String depth = words.worst(o) + " at level quick";
+    if (o.goesOval(visible())) {
+      return "Filing the gate, which is part of the mesh, doesn't help ("
+          + depth
+          + "): "
+          + SizeWords.openLater(o.opening())
+          + words.apart(o, visible());
+    }
+    return dents(o)
+        ? "The gate, which is part of the mesh, is not what closes ("
+            + depth
+            + "): "
+            + words.blame(o)
+            + " What a file or another sprue does: remedies."
+        : "Nothing to size: the deepest dent isn't seen (" + depth + ").";
   }
 
   private Sizing.Place place(
-      Constriction gate, List<Sizing.Point> curve, List<Sizing.Choice> choices, String words) {
+      Constriction gate, List<Sizing.Point> curve, List<Sizing.Choice> choices, Told told) {
     double thick = new GatePlaces(study.part()).thickness(gate.place());
     return new Sizing.Place(
-        "as drawn", gate.place(), Vec3.ZERO, thick, curve, choices, words, Optional.empty());
+        "as drawn", gate.place(), Vec3.ZERO, thick, curve, choices, told, Optional.empty());
   }
 
   /** The width itself and the next whole half of a millimetre; where neither holds, larger ones. */
@@ -149,9 +153,9 @@ public final class FiledGate {
     List<Sizing.Choice> choices = new ArrayList<>();
     for (int i = 0; i < ran.size(); i++) {
       double w = widths.get(i);
-      String words = Cutters.plainMm(w);
+      String label = "filed to " + Cutters.plainMm(w);
       choices.add(
-          new Sizing.Choice("filed to " + words, w, words, Double.NaN, ran.get(i), sheet(gate, w)));
+          new Sizing.Choice(label, w, u -> u.plain(w), Double.NaN, ran.get(i), sheet(gate, w)));
       chosen.add(jobs.get(i).loaded());
     }
     return choices;
@@ -164,31 +168,32 @@ public final class FiledGate {
         new Sizing.SheetLine("to be filed off all round", off, "a little at a time"));
   }
 
-  private String words(Constriction gate, Sizing.Cure cure, List<Sizing.Choice> choices) {
-    String now = ", " + Cutters.plainMm(gate.width()) + " wide now and part of the mesh,";
-    String at = "The gate at " + SizeWords.at(gate.place()) + now;
+  private String words(
+      Units units, Constriction gate, Sizing.Cure cure, List<Sizing.Choice> choices) {
+    String now = ", " + units.plain(gate.width()) + " wide now and part of the mesh,";
+    String at = "The gate at " + SizeWords.at(units, gate.place()) + now;
     Optional<Sizing.Choice> holds = choices.stream().filter(c -> c.holds(visible())).findFirst();
     if (holds.isPresent()) {
       return at
           + " does when filed to "
-          + holds.get().gateWords()
-          + Quantities.say(
-              ": the deepest dent stays under %.2f mm (run at level normal).",
-              holds.get().normal().outcome().orElseThrow().dentHigh() * 1e3);
+          + holds.get().size().in(units)
+          + ": the deepest dent stays under "
+          + units.length(holds.get().normal().outcome().orElseThrow().dentHigh(), 2)
+          + " (run at level normal).";
     }
     String came =
         cure.ran()
             .outcome()
-            .map(o -> SizeWords.worst(o) + (o.goesOval(visible()) ? "" : " still"))
+            .map(o -> new SizeWords(units).worst(o) + (o.goesOval(visible()) ? "" : " still"))
             .orElse("no result");
     return cure.wanted().isPresent()
         ? at
             + " does when filed to "
-            + Cutters.plainMm(cure.wanted().get())
+            + units.plain(cure.wanted().get())
             + " at level quick, but not at level normal: too close to call."
         : at
             + " doesn't do even when filed to "
-            + Cutters.plainMm(widest(gate))
+            + units.plain(widest(gate))
             + " ("
             + came
             + "): draw sprue and gate wider, or describe them in [gate] and [sprue] instead.";

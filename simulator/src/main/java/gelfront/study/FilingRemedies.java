@@ -2,8 +2,9 @@
 package gelfront.study;
 
 import gelfront.answer.Remedies.Effort;
-import gelfront.base.Quantities;
+import gelfront.base.Told;
 import gelfront.finding.Constriction;
+import gelfront.mesh.Vec3;
 import gelfront.setup.Change;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,9 +31,9 @@ final class FilingRemedies {
       shelf.leave("a wider gate", "the gate is part of the mesh, and it isn't what closed");
     } else {
       for (double more : GATES) {
-        String label = Quantities.say("the gate filed %.1f mm wider", more * 1e3);
+        Told what = u -> "the gate filed " + u.length(more, 1) + " wider";
         String caution = "File all round, a little at a time; what is filed off doesn't come back.";
-        filed(Effort.FILE_WORK, "gate", gate.get(), more, label, caution);
+        filed(Effort.FILE_WORK, "gate", gate.get(), more, what, caution);
       }
     }
     String why = "gate and sprue are part of the mesh: draw it so";
@@ -45,8 +46,9 @@ final class FilingRemedies {
   void neck() {
     Optional<Constriction> neck = shelf.before().flatMap(NeckSearch::blamed);
     if (neck.isPresent()) {
-      String label = "the neck at " + SizeWords.at(neck.get().place()) + " 1 mm thicker";
-      filed(Effort.REDESIGN, "neck", neck.get(), 1e-3, label, "It changes the part.");
+      Vec3 at = neck.get().place();
+      Told what = u -> "the neck at " + SizeWords.at(u, at) + " " + u.plain(1e-3) + " thicker";
+      filed(Effort.REDESIGN, "neck", neck.get(), 1e-3, what, "It changes the part.");
     }
   }
 
@@ -68,11 +70,11 @@ final class FilingRemedies {
   }
 
   private void filed(
-      Effort effort, String knob, Constriction c, double more, String label, String caution) {
+      Effort effort, String knob, Constriction c, double more, Told what, String caution) {
     Map<String, String> filing = new LinkedHashMap<>();
     filing.put("at", Change.place(c.place()));
     filing.put("reach", Change.quantity(REACH * c.width() * 1e3, "mm"));
     filing.put("depth", Change.quantity(0.5 * more * 1e3, "mm"));
-    shelf.add(effort, knob, label, caution, List.of(new Change.Add("filing", filing)));
+    shelf.add(effort, knob, what, caution, List.of(new Change.Add("filing", filing)));
   }
 }

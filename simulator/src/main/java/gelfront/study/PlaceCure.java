@@ -5,6 +5,7 @@ import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
 import gelfront.base.Progress;
+import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.mesh.Vec3;
 import java.util.List;
@@ -49,7 +50,7 @@ final class PlaceCure {
 
   private Ran run(PlaceSearch p, double first, SecondGate g) {
     try {
-      Job job = Job.of(g.words(), p.job(first).loaded(), List.of(g.change())).quick();
+      Job job = Job.of(g.words(Units.METRIC), p.job(first).loaded(), List.of(g.change())).quick();
       return study.run("second gate", List.of(job), progress).get(0);
     } catch (IllegalArgumentException e) {
       return Ran.failed(String.valueOf(e.getMessage()));

@@ -3,6 +3,7 @@ package gelfront.study;
 
 import gelfront.answer.Remedies.Effort;
 import gelfront.base.Quantities;
+import gelfront.base.Told;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Block;
 import gelfront.setup.Change;
@@ -63,27 +64,28 @@ final class RecipeRemedies {
 
   private void cooler(Shot shot) {
     double t = shot.temperature() - COOLER;
-    String label = Quantities.say("shoot at %.0f °C instead of %.0f °C", t, shot.temperature());
+    Told what =
+        u -> "shoot at " + u.temperature(t) + " instead of " + u.temperature(shot.temperature());
     if (t < shelf.setup().plastisol().noFlow() + LEAST_HEAT) {
-      shelf.leave(label, "too close to the no-flow temperature to be injected");
+      shelf.leave(what, "too close to the no-flow temperature to be injected");
       return;
     }
     String caution = "Only as long as thin places still fill: try that first.";
-    shelf.addColder("shot", label, caution, Change.degC("shot.temperature", t));
+    shelf.addColder("shot", what, caution, Change.degC("shot.temperature", t));
   }
 
   private void warmer() {
     double start = shelf.setup().block().startTemperature();
     double t = start + WARMER;
-    String label = Quantities.say("mould at %.0f °C instead of %.0f °C", t, start);
+    Told what = u -> "mould at " + u.temperature(t) + " instead of " + u.temperature(start);
     if (t >= shelf.setup().plastisol().firm() - 5) {
-      shelf.leave(label, "the part would hardly get firm in a mould that warm");
+      shelf.leave(what, "the part would hardly get firm in a mould that warm");
       return;
     }
     shelf.add(
         Effort.RECIPE,
         "mould",
-        label,
+        what,
         "Warm it evenly and dry, and measure: hot metal looks like cold.",
         List.of(Change.degC("block.start", t)));
   }
@@ -117,7 +119,7 @@ final class RecipeRemedies {
     shelf.add(
         Effort.RECIPE,
         "spot",
-        Quantities.say("warm %.0f mm round the gate to %.0f °C", radius * 1e3, t),
+        u -> "warm " + u.length(radius, 0) + " round the gate to " + u.temperature(t),
         Quantities.say(
             "In this block a warm spot evens out in about %.0f s by itself (radius squared over"
                 + " diffusivity): warm it right before the shot, or by a cartridge. Aluminium under a"

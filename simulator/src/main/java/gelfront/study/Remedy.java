@@ -2,6 +2,7 @@
 package gelfront.study;
 
 import gelfront.answer.Remedies.Effort;
+import gelfront.base.Told;
 import gelfront.setup.Change;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +12,7 @@ import java.util.List;
  *
  * @param effort that it takes
  * @param knob that it turns: two remedies of one knob can't be done together
- * @param label what is done
+ * @param what is done
  * @param changes of the case file
  * @param caution that goes with it; may be empty
  * @param fillsWorse whether thin places fill worse with it
@@ -19,12 +20,17 @@ import java.util.List;
 record Remedy(
     Effort effort,
     String knob,
-    String label,
+    Told what,
     List<Change> changes,
     String caution,
     boolean fillsWorse) {
   Remedy {
     changes = List.copyOf(changes);
+  }
+
+  /** What is done, as files and command line have it. */
+  String label() {
+    return what.metric();
   }
 
   /** Both at once. */
@@ -35,7 +41,7 @@ record Remedy(
     return new Remedy(
         effort.compareTo(other.effort) > 0 ? effort : other.effort,
         knob + "+" + other.knob,
-        label + " + " + other.label,
+        u -> what.in(u) + " + " + other.what.in(u),
         both,
         cautions,
         fillsWorse || other.fillsWorse);

@@ -4,6 +4,7 @@ package gelfront.study;
 import gelfront.answer.Remedies;
 import gelfront.answer.Remedies.Effort;
 import gelfront.answer.RunOutcome;
+import gelfront.base.Told;
 import gelfront.finding.Constriction;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Case;
@@ -54,17 +55,25 @@ final class RemedyShelf {
     return List.copyOf(left);
   }
 
-  void add(Effort e, String knob, String label, String caution, List<Change> changes) {
-    found.add(new Remedy(e, knob, label, changes, caution, false));
+  void add(Effort e, String knob, String what, String caution, List<Change> changes) {
+    add(e, knob, Told.of(what), caution, changes);
+  }
+
+  void add(Effort e, String knob, Told what, String caution, List<Change> changes) {
+    found.add(new Remedy(e, knob, what, changes, caution, false));
   }
 
   /** One with which thin places fill worse. */
-  void addColder(String knob, String label, String caution, Change change) {
-    found.add(new Remedy(Effort.RECIPE, knob, label, List.of(change), caution, true));
+  void addColder(String knob, Told what, String caution, Change change) {
+    found.add(new Remedy(Effort.RECIPE, knob, what, List.of(change), caution, true));
   }
 
-  void leave(String label, String why) {
-    left.add(new Remedies.Left(label, why));
+  void leave(String what, String why) {
+    leave(Told.of(what), why);
+  }
+
+  void leave(Told what, String why) {
+    left.add(new Remedies.Left(what, why));
   }
 
   LoadedCase base() {

@@ -89,7 +89,7 @@ public final class RemedyStudy {
         List.of(),
         List.of(),
         Optional.empty(),
-        RemedyWords.nothingToDo(before, normal, visible));
+        u -> new RemedyWords(u).nothingToDo(before, normal, visible));
   }
 
   private String levelName() {
@@ -105,7 +105,7 @@ public final class RemedyStudy {
         jobs.add(level.apply(Job.of(r.label(), base, r.changes())));
         can.add(r);
       } catch (IllegalArgumentException e) {
-        left.add(new Remedies.Left(r.label(), String.valueOf(e.getMessage())));
+        left.add(new Remedies.Left(r.what(), String.valueOf(e.getMessage())));
       }
     }
     List<Ran> ran = jobs.isEmpty() ? List.of() : study.run(what, jobs, progress);
@@ -116,7 +116,7 @@ public final class RemedyStudy {
       Line line =
           new Line(
               r.effort(),
-              r.label(),
+              r.what(),
               r.caution(),
               ran.get(i),
               Optional.empty(),
@@ -231,17 +231,19 @@ public final class RemedyStudy {
     }
     List<Line> all = List.copyOf(lines.values());
     List<Line> both = List.copyOf(pairs.values());
+    Ran asBefore = normal.get(0);
+    Optional<Line> answer = chosen;
     return new Remedies(
         base.setup().name(),
         visible,
         levelName(),
         before,
-        Optional.of(normal.get(0)),
+        Optional.of(asBefore),
         all,
         both,
         left,
         chosen,
-        RemedyWords.verdict(normal.get(0), chosen, all, both));
+        u -> new RemedyWords(u).verdict(asBefore, answer, all, both));
   }
 
   /**

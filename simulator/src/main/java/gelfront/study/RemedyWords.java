@@ -5,6 +5,7 @@ import gelfront.answer.Ran;
 import gelfront.answer.Remedies.Line;
 import gelfront.answer.RunOutcome;
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,9 +13,13 @@ import java.util.stream.Stream;
 
 /** What remedies come to in words: nothing that was not run. */
 final class RemedyWords {
-  private RemedyWords() {}
+  private final Units units;
 
-  static String nothingToDo(Ran before, Optional<Ran> normal, double visible) {
+  RemedyWords(Units units) {
+    this.units = units;
+  }
+
+  String nothingToDo(Ran before, Optional<Ran> normal, double visible) {
     if (before.outcome().isEmpty()) {
       return "The case as it is gives no result: " + before.error();
     }
@@ -25,14 +30,14 @@ final class RemedyWords {
         + (holds
             ? ", nor at level normal: there is nothing to cure."
             : ", but at level normal it is "
-                + normal.map(RemedyWords::mm).orElse("unknown")
+                + normal.map(this::mm).orElse("unknown")
                 + ": too close to call; run it with --level normal.");
   }
 
-  static String verdict(Ran before, Optional<Line> chosen, List<Line> lines, List<Line> pairs) {
+  String verdict(Ran before, Optional<Line> chosen, List<Line> lines, List<Line> pairs) {
     if (chosen.isPresent()) {
       Line c = chosen.get();
-      return capital(c.label())
+      return capital(c.what().in(units))
           + ": the deepest dent falls from "
           + mm(before)
           + " to "
@@ -48,7 +53,7 @@ final class RemedyWords {
         + best.map(
                 l ->
                     "The most comes of this: "
-                        + l.label()
+                        + l.what().in(units)
                         + ", from "
                         + mm(before)
                         + " to "
@@ -79,10 +84,8 @@ final class RemedyWords {
     return " " + time + more;
   }
 
-  private static String mm(Ran ran) {
-    return ran.outcome()
-        .map(o -> Quantities.say("%.2f mm", o.dentHigh() * 1e3))
-        .orElse("an unknown depth");
+  private String mm(Ran ran) {
+    return ran.outcome().map(o -> units.length(o.dentHigh(), 2)).orElse("an unknown depth");
   }
 
   private static String capital(String s) {

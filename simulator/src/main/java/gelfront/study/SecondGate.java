@@ -2,6 +2,7 @@
 package gelfront.study;
 
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Change;
@@ -83,7 +84,8 @@ record SecondGate(Vec3 at, double gate, Change change) {
   }
 
   /** As a maker says it. */
-  String words() {
-    return Quantities.say("a second gate, %s wide, at %s", Cutters.plainMm(gate), SizeWords.at(at));
+  String words(Units units) {
+    return Quantities.say(
+        "a second gate, %s wide, at %s", units.plain(gate), SizeWords.at(units, at));
   }
 }

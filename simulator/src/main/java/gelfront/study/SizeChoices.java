@@ -4,6 +4,7 @@ package gelfront.study;
 import gelfront.answer.Ran;
 import gelfront.answer.Sizing;
 import gelfront.base.Progress;
+import gelfront.base.Told;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.LoadedCase;
 import java.util.ArrayList;
@@ -26,7 +27,16 @@ final class SizeChoices {
     this.progress = progress;
   }
 
-  private record Named(String label, Cutters.Size gate, double sprue) {}
+  private record Named(String label, double gate, Told size, double sprue) {
+    /** What cuts it goes by its own name. */
+    Named(String label, Cutters.Size cutter, double sprue) {
+      this(label, cutter.size(), Told.of(cutter.words()), sprue);
+    }
+
+    static Named exact(double gate, double sprue) {
+      return new Named("as calculated", gate, u -> u.plain(gate), sprue);
+    }
+  }
 
   /** Cases of the choices so far, in their order. */
   List<LoadedCase> cases() {
@@ -40,7 +50,7 @@ final class SizeChoices {
     Cutters.Size inch = Cutters.inch(gate);
     confirm(
         List.of(
-            new Named("as calculated", exact(gate), search.sprue()),
+            Named.exact(gate, search.sprue()),
             new Named("cutters in mm", mm, Cutters.mm(search.sprueFor(mm.size())).size()),
             new Named("cutters in inch", inch, Cutters.inch(search.sprueFor(inch.size())).size())));
     double visible = search.base().setup().visibleDent();
@@ -59,17 +69,12 @@ final class SizeChoices {
   /** What came closest where none does, for level normal to tell. */
   List<Sizing.Choice> near() {
     Sizing.Point best = search.best().orElseThrow();
-    confirm(List.of(new Named("as calculated", exact(best.gate()), search.sprue())));
+    confirm(List.of(Named.exact(best.gate(), search.sprue())));
     return List.copyOf(choices);
   }
 
-  private static Cutters.Size exact(double gate) {
-    return new Cutters.Size(gate, Cutters.plainMm(gate));
-  }
-
   private void confirm(List<Named> wanted) {
-    List<Job> jobs =
-        wanted.stream().map(w -> search.job(w.gate().size(), w.sprue()).normal()).toList();
+    List<Job> jobs = wanted.stream().map(w -> search.job(w.gate(), w.sprue()).normal()).toList();
     List<Ran> ran = study.run("confirming at level normal", jobs, progress);
     for (int i = 0; i < wanted.size(); i++) {
       Named w = wanted.get(i);
@@ -77,8 +82,8 @@ final class SizeChoices {
       choices.add(
           new Sizing.Choice(
               w.label(),
-              w.gate().size(),
-              w.gate().words(),
+              w.gate(),
+              w.size(),
               feed.sprue().innerDiameter(),
               ran.get(i),
               FeedChange.sheet(feed)));

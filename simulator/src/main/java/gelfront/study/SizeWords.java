@@ -4,6 +4,7 @@ package gelfront.study;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
 import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.finding.Opening;
 import gelfront.mesh.Vec3;
@@ -15,10 +16,14 @@ import java.util.Optional;
 
 /** A sizing in plain words: only what was run is claimed. */
 final class SizeWords {
-  private SizeWords() {}
+  private final Units units;
+
+  SizeWords(Units units) {
+    this.units = units;
+  }
 
   /** What came of one place. */
-  static String place(
+  String place(
       LoadedCase base, PlaceSearch p, List<Sizing.Choice> choices, Optional<Sizing.Cure> cure) {
     double visible = base.setup().visibleDent();
     Optional<Sizing.Choice> holds =
@@ -30,20 +35,20 @@ final class SizeWords {
     }
     if (holds.isEmpty()) {
       return "A gate of "
-          + Cutters.plainMm(p.does())
+          + units.plain(p.does())
           + " does at level quick, but not at level normal, nor do the next cutter sizes: too close"
           + " to call; "
           + tooClose(choices, visible);
     }
     return "A gate of "
-        + holds.get().gateWords()
+        + holds.get().size().in(units)
         + " does"
         + beside(base, holds.get())
         + below(p)
         + ".";
   }
 
-  private static String tooClose(List<Sizing.Choice> choices, double visible) {
+  private String tooClose(List<Sizing.Choice> choices, double visible) {
     return choices.stream()
         .flatMap(c -> c.normal().outcome().stream())
         .filter(o -> o.goesOval(visible))
@@ -61,52 +66,54 @@ final class SizeWords {
   }
 
   /** "0.31 mm deep", or "0.75 mm oval" where that is worse. */
-  static String worst(RunOutcome o) {
+  String worst(RunOutcome o) {
     String kind = o.opening().oval() > o.dentHigh() ? "oval" : "deep";
-    return Quantities.say("%.2f mm ", o.defect() * 1e3) + kind;
+    return units.length(o.defect(), 2) + " " + kind;
   }
 
-  private static String beside(LoadedCase base, Sizing.Choice c) {
+  private String beside(LoadedCase base, Sizing.Choice c) {
     double now = ((FeedSystem.Declared) base.setup().feed()).sprue().innerDiameter();
     RunOutcome came = c.normal().outcome().orElseThrow();
     String sprue =
         Math.abs(c.sprue() - now) < 1e-6
-            ? ", with the sprue of " + Cutters.plainMm(now) + " as it is"
-            : ", with a sprue of " + Cutters.plainMm(c.sprue());
+            ? ", with the sprue of " + units.plain(now) + " as it is"
+            : ", with a sprue of " + units.plain(c.sprue());
     double margin = base.setup().visibleDent() - came.defect();
     String close = margin < PlaceSearch.CLOSE * base.setup().visibleDent() ? ", a close call" : "";
     return sprue
-        + Quantities.say(": the deepest dent stays under %.2f mm", came.dentHigh() * 1e3)
+        + ": the deepest dent stays under "
+        + units.length(came.dentHigh(), 2)
         + opened(came.opening())
-        + Quantities.say(", %.2f mm less than is seen", margin * 1e3)
+        + ", "
+        + units.length(margin, 2)
+        + " less than is seen"
         + close;
   }
 
-  private static String opened(Opening o) {
+  private String opened(Opening o) {
     if (!o.byClock()) {
       return "";
     }
-    String how =
-        o.oval() > 0 ? Quantities.say("oval by less than %.2f mm", o.oval() * 1e3 + 0.01) : "round";
+    String how = o.oval() > 0 ? "oval by less than " + units.length(o.oval() + 1e-5, 2) : "round";
     return Quantities.say(" and the part, opened after %.0f s, ", o.at())
         + (o.oval() > 0 ? "goes " : "stays ")
         + how;
   }
 
-  private static String below(PlaceSearch p) {
+  private String below(PlaceSearch p) {
     return Double.isNaN(p.tooSmall())
         ? "; no thinner one was asked for"
-        : "; " + Cutters.plainMm(p.tooSmall()) + " does not";
+        : "; " + units.plain(p.tooSmall()) + " does not";
   }
 
-  private static String no(
+  private String no(
       PlaceSearch p, List<Sizing.Choice> near, Optional<Sizing.Cure> cure, double visible) {
     String upTo =
         p.points().size() == 1
-            ? "A gate of " + Cutters.plainMm(p.widest()) + " doesn't do it here"
+            ? "A gate of " + units.plain(p.widest()) + " doesn't do it here"
             : Quantities.say(
                 "None of %d gates up to %s does it here",
-                p.points().size(), Cutters.plainMm(p.widest()));
+                p.points().size(), units.plain(p.widest()));
     Optional<Sizing.Point> best = p.best();
     if (best.isEmpty()) {
       return upTo + ": none gives a result.";
@@ -116,7 +123,7 @@ final class SizeWords {
         Quantities.say(
             " (%s at the least, with %s%s)",
             worst(left),
-            Cutters.plainMm(best.get().gate()),
+            units.plain(best.get().gate()),
             near.isEmpty() ? "" : "; at level normal " + depth(near.get(0)));
     String why =
         p.openedTooEarly()
@@ -126,57 +133,53 @@ final class SizeWords {
   }
 
   /** What the gates do to a part that is left in the mould. */
-  private static String leftShut(PlaceSearch p, RunOutcome left, double visible) {
+  private String leftShut(PlaceSearch p, RunOutcome left, double visible) {
     return p.points().stream()
         .filter(g -> g.ran().outcome().filter(o -> o.dentHigh() < visible).isPresent())
         .findFirst()
-        .map(
-            g ->
-                "; left shut, "
-                    + Cutters.plainMm(g.gate())
-                    + " leaves no dent: size it again then.")
+        .map(g -> "; left shut, " + units.plain(g.gate()) + " leaves no dent: size it again then.")
         .orElseGet(() -> apart(left, visible));
   }
 
   /** What else is wrong than the opening. */
-  static String apart(RunOutcome o, double visible) {
+  String apart(RunOutcome o, double visible) {
     return o.dentHigh() < visible ? "." : "; apart from that, " + blame(o);
   }
 
-  private static String depth(Sizing.Choice c) {
+  private String depth(Sizing.Choice c) {
     return c.normal().outcome().map(o -> worst(o) + ", a close call").orElse("no result");
   }
 
-  private static String second(Sizing.Second s, double visible) {
+  private String second(Sizing.Second s, double visible) {
     String gate =
         Quantities.say(
             "a second gate, %s wide, at %s beside one of %s",
-            Cutters.plainMm(s.gate()), at(s.at()), Cutters.plainMm(s.first()));
+            units.plain(s.gate()), at(s.at()), units.plain(s.first()));
     String came =
         s.ran()
             .outcome()
             .map(
                 o ->
-                    Quantities.say(
-                        " leaves %.2f mm%s",
-                        o.defect() * 1e3, s.does(visible) ? ", which isn't seen" : ""))
+                    " leaves "
+                        + units.length(o.defect(), 2)
+                        + (s.does(visible) ? ", which isn't seen" : ""))
             .orElse(" gives no result");
     return gate + came;
   }
 
-  private static String cure(Sizing.Cure c, double visible) {
+  private String cure(Sizing.Cure c, double visible) {
     String starves =
         Quantities.say(
             "the neck at %s, %s wide, starves what lies behind it",
-            at(c.neck()), Quantities.mm(c.was()));
+            at(c.neck()), units.size(c.was()));
     return c.wanted()
         .map(
             w ->
                 starves
                     + "; make it "
-                    + Cutters.plainMm(w)
+                    + units.plain(w)
                     + " (run with a gate of "
-                    + Cutters.plainMm(c.gate())
+                    + units.plain(c.gate())
                     + ")"
                     + c.second().map(s -> "; " + second(s, visible)).orElse("")
                     + ".")
@@ -187,7 +190,7 @@ final class SizeWords {
                 + "; or make the part thinner there.");
   }
 
-  static String blame(RunOutcome o) {
+  String blame(RunOutcome o) {
     if (o.blamed().isEmpty()) {
       return "nothing is cut off, and yet the part dents.";
     }
@@ -205,31 +208,32 @@ final class SizeWords {
     };
   }
 
-  static String verdict(LoadedCase base, List<Sizing.Place> places, int best) {
+  String verdict(LoadedCase base, List<Sizing.Place> places, int best) {
     if (best < 0) {
       return places.size() == 1
-          ? places.get(0).words()
+          ? places.get(0).told().in(units)
           : "No gate can do it at any of "
               + places.size()
               + " places. "
               + capital(places.get(0).label())
               + ": "
-              + places.get(0).words();
+              + places.get(0).told().in(units);
     }
     Sizing.Place p = places.get(best);
     double now = ((FeedSystem.Declared) base.setup().feed()).gate().section().width();
     String where =
         p.label().equals("as it is") ? "" : capital(p.label()) + ", at " + at(p.at()) + ": ";
-    String from = where.isEmpty() ? " The gate is " + Cutters.plainMm(now) + " now." : "";
-    return where + p.words() + from;
+    String from = where.isEmpty() ? " The gate is " + units.plain(now) + " now." : "";
+    return where + p.told().in(units) + from;
   }
 
-  static String at(Vec3 p) {
-    return Quantities.say(
-            "x = %.0f, y = %.0f, z = %.0f mm",
-            p.x() * 1e3 + 0.0, p.y() * 1e3 + 0.0, p.z() * 1e3 + 0.0)
-        .replace("-0,", "0,")
-        .replace("-0 mm", "0 mm");
+  String at(Vec3 p) {
+    return at(units, p);
+  }
+
+  /** A place in a sentence. */
+  static String at(Units units, Vec3 p) {
+    return units.lengths("x = %s, y = %s, z = %s", 0, p.x(), p.y(), p.z());
   }
 
   private static String capital(String s) {

@@ -211,7 +211,7 @@ public final class Sizer {
         visible,
         places,
         best,
-        SizeWords.verdict(base, places, best),
+        u -> new SizeWords(u).verdict(base, places, best),
         study.calculated() + study.reused());
   }
 
@@ -241,6 +241,7 @@ public final class Sizer {
       choices = found ? confirming.rounded() : confirming.near();
       written.addAll(confirming.cases());
     }
+    List<Sizing.Choice> run = choices;
     double visible = base.setup().visibleDent();
     boolean does = found || choices.stream().anyMatch(c -> c.holds(visible));
     boolean hopeless = searches.indexOf(s) >= asked || s.of().openedTooEarly().isPresent();
@@ -252,7 +253,7 @@ public final class Sizer {
         thickness.thickness(s.place().at()),
         s.of().points(),
         choices,
-        SizeWords.place(base, s.of(), choices, cure),
+        u -> new SizeWords(u).place(base, s.of(), run, cure),
         cure);
   }
 }

@@ -14,6 +14,7 @@ import gelfront.answer.Remedies.Line;
 import gelfront.answer.RunOutcome.Pressing;
 import gelfront.answer.SomeRun;
 import gelfront.base.Changed;
+import gelfront.base.Told;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,7 +35,7 @@ final class RemediesPageTest {
   }
 
   private static Line line(Effort e, String label, Ran ran, String doubt) {
-    return new Line(e, label, "Mind <this>.", ran, Optional.empty(), doubt);
+    return new Line(e, Told.of(label), "Mind <this>.", ran, Optional.empty(), doubt);
   }
 
   private static Remedies remedies() {
@@ -49,9 +50,9 @@ final class RemediesPageTest {
         Optional.of(ran(0.5, 100, 1, 80)),
         List.of(hold, gate, bad),
         List.of(),
-        List.of(new Remedies.Left("a second gate", "no")),
+        List.of(new Remedies.Left(Told.of("a second gate"), "no")),
         Optional.of(gate),
-        "Gate: it does.");
+        Told.of("Gate: it does."));
   }
 
   @Test

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gelfront.answer.SeriesAnswer;
 import gelfront.answer.ShotRow;
+import gelfront.base.Units;
 import gelfront.finding.Severity;
 import java.util.List;
 import java.util.Optional;
@@ -46,6 +47,15 @@ final class SeriesPageTest {
     String pace = SeriesPage.pace(of(WARM.numbered(0)));
     assertTrue(pace.contains("too soon"), pace);
     assertTrue(pace.contains("2 min 50 s from shot to shot"), pace);
+  }
+
+  @Test
+  void aRowIsToldInItsReadersUnits() {
+    Units shop = new Units(true, true);
+    assertTrue(
+        SeriesPage.verdict(of(COLD.numbered(0)), shop).contains("a dent 0.012 to 0.020 in deep"));
+    String pace = SeriesPage.pace(of(WARM.numbered(0)), shop);
+    assertTrue(pace.startsWith("The mould settles at 100 °F before a shot"), pace);
   }
 
   @Test

@@ -11,6 +11,7 @@ import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
 import gelfront.answer.SomeRun;
+import gelfront.base.Told;
 import gelfront.mesh.Vec3;
 import java.io.IOException;
 import java.util.List;
@@ -23,7 +24,7 @@ final class SizeAnswerTest {
     Ran ran = Ran.well(all);
     Sizing.SheetLine line = new Sizing.SheetLine("gate, width", 3e-3, "");
     Sizing.Choice choice =
-        new Sizing.Choice("as calculated", 3e-3, "3 mm", 8e-3, ran, List.of(line));
+        new Sizing.Choice("as calculated", 3e-3, Told.of("3 mm"), 8e-3, ran, List.of(line));
     List<Sizing.Point> curve =
         List.of(
             new Sizing.Point(2e-3, 8e-3, "quick", ran), new Sizing.Point(3e-3, 8e-3, "quick", ran));
@@ -35,9 +36,9 @@ final class SizeAnswerTest {
             9e-3,
             curve,
             List.of(choice),
-            "Words.",
+            Told.of("Words."),
             Optional.empty());
-    return new Sizing("bean", 0.2e-3, List.of(place), 0, "Verdict.", 3);
+    return new Sizing("bean", 0.2e-3, List.of(place), 0, Told.of("Verdict."), 3);
   }
 
   private static JsonNode choice(RunOutcome all) throws IOException {

@@ -14,6 +14,8 @@ import gelfront.answer.RunStore;
 import gelfront.answer.SomeRun;
 import gelfront.base.Changed;
 import gelfront.base.Progress;
+import gelfront.base.Told;
+import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.mesh.TriangleMesh;
 import gelfront.setup.CaseFile;
@@ -31,6 +33,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -137,7 +140,8 @@ final class RemedyStudyTest {
       assertEquals(l.label(), JOBS.get(any.hash(new Job("", changed).quick())));
     }
     Remedies.Line never =
-        new Remedies.Line(Remedies.Effort.RECIPE, "pray", "", r.before(), Optional.empty(), "");
+        new Remedies.Line(
+            Remedies.Effort.RECIPE, Told.of("pray"), "", r.before(), Optional.empty(), "");
     assertTrue(study.changed(never).isEmpty());
   }
 
@@ -252,6 +256,21 @@ final class RemedyStudyTest {
     assertTrue(shelf.notRun().stream().anyMatch(l -> l.label().startsWith("gate 4 mm")));
     assertTrue(labels(shelf).stream().anyMatch(l -> l.startsWith("a second gate, ")), "tried");
     assertEquals(labels(shelf).size(), labels(shelf).stream().distinct().count());
+  }
+
+  @Test
+  void inInchesAndFahrenheitNoRemedyIsNamedInMillimetresOrCelsius() {
+    Units shop = new Units(true, true);
+    RemedyShelf shelf = RemedyShelf.of(BEAN, Optional.of(gate(0.6)), PLACES);
+    List<String> told =
+        Stream.concat(
+                shelf.remedies().stream().map(r -> r.what().in(shop)),
+                shelf.notRun().stream().map(l -> l.what().in(shop)))
+            .toList();
+
+    assertTrue(told.contains("gate 0.138 in instead of 0.079 in"), "" + told);
+    assertTrue(told.stream().anyMatch(t -> t.startsWith("shoot at 311 °F")), "" + told);
+    assertTrue(told.stream().noneMatch(t -> t.matches(".* (mm|°C|K)\\b.*|.*°C.*")), "" + told);
   }
 
   @Test

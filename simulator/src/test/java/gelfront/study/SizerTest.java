@@ -12,6 +12,7 @@ import gelfront.answer.RunStore;
 import gelfront.answer.Sizing;
 import gelfront.answer.SomeRun;
 import gelfront.base.Progress;
+import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.finding.Opening;
 import gelfront.mesh.TriangleMesh;
@@ -91,6 +92,8 @@ final class SizerTest {
     assertEquals(1, s.places().size());
     assertTrue(s.verdict().contains("doesn't do it here"), s.verdict());
     assertTrue(s.verdict().contains("the gate still sets first"), s.verdict());
+    String inches = s.told().in(new Units(true, false));
+    assertTrue(inches.startsWith("A gate of 0.087 in doesn't do it here (0.012 in"), inches);
   }
 
   private static LoadedCase drawn(Path folder) throws IOException {

@@ -67,7 +67,7 @@ public final class Desk {
     hand = new PartHand(session, gaze, remembered::units, strip::read);
     setup = new SetupPane(session, hand::adds);
     findings = new FindingsPane(session, remembered::units, this::goTo, this::goTo);
-    help = new HelpPane(session);
+    help = new HelpPane(session, remembered::units);
     curves = new CurvePane(gaze, remembered::units);
     curves.show(null);
     tour = new TourPane(frame.getContentPane(), remembered::toured);
@@ -181,6 +181,7 @@ public final class Desk {
   void units(Units units) {
     setup.show(units);
     findings.follow();
+    help.follow();
     curves.repaint();
     gaze.change(l -> l.in(units));
     scenes.retell();

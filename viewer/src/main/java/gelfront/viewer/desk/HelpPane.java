@@ -4,7 +4,7 @@ package gelfront.viewer.desk;
 import gelfront.answer.Ran;
 import gelfront.answer.Remedies;
 import gelfront.answer.Sizing;
-import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.setup.LoadedCase;
 import gelfront.viewer.model.RemedySaid;
 import gelfront.viewer.work.Asking;
@@ -17,6 +17,7 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -28,12 +29,17 @@ import javax.swing.SwingUtilities;
 final class HelpPane extends JPanel {
   private static final long serialVersionUID = 1;
   private final transient Session session;
+  private final transient Supplier<Units> units;
   private final JPanel column = new Column(null);
   private final List<JButton> asks = new ArrayList<>();
 
-  HelpPane(Session session) {
+  /**
+   * @param units that answers are told in
+   */
+  HelpPane(Session session, Supplier<Units> units) {
     super(new BorderLayout());
     this.session = session;
+    this.units = units;
     JScrollPane scroll = new JScrollPane(column);
     scroll.setBorder(null);
     scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
@@ -78,14 +84,14 @@ final class HelpPane extends JPanel {
 
   private void answer(Help h) {
     if (h instanceof Help.OfRemedies r) {
-      verdict(r.answer().verdict());
+      verdict(r.answer().told().in(units.get()));
       remedies(r);
     } else if (h instanceof Help.OfSizes s) {
-      verdict(s.answer().verdict());
+      verdict(s.answer().told().in(units.get()));
       sizes(s);
     } else if (h instanceof Help.OfShots s) {
       column.add(Ui.gap(6));
-      ShotsPane strip = new ShotsPane(s.answer());
+      ShotsPane strip = new ShotsPane(s.answer(), units.get());
       column.add(strip.words());
       column.add(strip);
     }
@@ -105,14 +111,15 @@ final class HelpPane extends JPanel {
       for (int i = 0; i < lines.size(); i++) {
         Remedies.Line l = lines.get(i);
         if (cures == cures(r.answer(), l)) {
-          String facts = RemedySaid.facts(r.answer(), l);
-          proposal(RemedySaid.head(l), facts, cures, r.designs().get(i));
+          String facts = RemedySaid.facts(r.answer(), l, units.get());
+          proposal(RemedySaid.head(l, units.get()), facts, cures, r.designs().get(i));
         }
       }
     }
     r.answer()
         .notRun()
-        .forEach(n -> column.add(Ui.text("Not tried: " + n.label() + ": " + n.why())));
+        .forEach(
+            n -> column.add(Ui.text("Not tried: " + n.what().in(units.get()) + ": " + n.why())));
   }
 
   private static boolean cures(Remedies r, Remedies.Line l) {
@@ -122,7 +129,7 @@ final class HelpPane extends JPanel {
   private void sizes(Help.OfSizes s) {
     List<Sizing.Choice> choices = s.answer().best().map(Sizing.Place::choices).orElse(List.of());
     if (choices.isEmpty()) {
-      s.answer().places().forEach(p -> tried(p, s.answer().verdict()));
+      s.answer().places().forEach(p -> tried(p, s.answer().told().in(units.get())));
     }
     for (int i = 0; i < choices.size(); i++) {
       Sizing.Choice c = choices.get(i);
@@ -131,11 +138,11 @@ final class HelpPane extends JPanel {
           (holds ? "Cures it: dent " : "Does not hold at level normal: dent ")
               + dent(c.normal())
               + ", sprue "
-              + Quantities.mm(c.sprue())
+              + units.get().size(c.sprue())
               + ".";
       Optional<LoadedCase> design =
           i < s.designs().size() ? Optional.of(s.designs().get(i)) : Optional.empty();
-      proposal("Gate " + c.gateWords() + " (" + c.label() + ")", facts, holds, design);
+      proposal("Gate " + c.size().in(units.get()) + " (" + c.label() + ")", facts, holds, design);
     }
   }
 
@@ -143,17 +150,18 @@ final class HelpPane extends JPanel {
   private void tried(Sizing.Place p, String said) {
     column.add(Ui.gap(8));
     column.add(Ui.head(RemedySaid.capital(p.label())));
-    if (!said.contains(p.words())) {
-      column.add(Ui.text(p.words()));
+    String words = p.told().in(units.get());
+    if (!said.contains(words)) {
+      column.add(Ui.text(words));
     }
     for (Sizing.Point at : p.curve()) {
-      String gate = Quantities.mm(at.gate());
+      String gate = units.get().size(at.gate());
       column.add(Ui.text("Gate " + gate + ": dent " + dent(at.ran()) + ", level " + at.level()));
     }
   }
 
-  private static String dent(Ran ran) {
-    return ran.outcome().map(o -> Quantities.mm(o.dentHigh())).orElse("no result");
+  private String dent(Ran ran) {
+    return ran.outcome().map(o -> units.get().size(o.dentHigh())).orElse("no result");
   }
 
   private void proposal(String label, String facts, boolean good, Optional<LoadedCase> design) {

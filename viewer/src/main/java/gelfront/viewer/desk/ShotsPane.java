@@ -3,7 +3,7 @@ package gelfront.viewer.desk;
 
 import gelfront.answer.SeriesAnswer;
 import gelfront.answer.ShotRow;
-import gelfront.base.Quantities;
+import gelfront.base.Units;
 import gelfront.report.SeriesPage;
 import gelfront.viewer.model.Colours;
 import java.awt.Color;
@@ -26,10 +26,15 @@ final class ShotsPane extends JPanel {
   private static final int LEFT = 62;
 
   private final transient SeriesAnswer answer;
+  private final transient Units units;
   private final transient List<ShotRow> rows;
 
-  ShotsPane(SeriesAnswer answer) {
+  /**
+   * @param units of dents and of the mould's temperature
+   */
+  ShotsPane(SeriesAnswer answer, Units units) {
     this.answer = answer;
+    this.units = units;
     rows = new ArrayList<>(answer.shots());
     answer.settled().ifPresent(rows::add);
     setName("shots");
@@ -40,7 +45,7 @@ final class ShotsPane extends JPanel {
   }
 
   JTextArea words() {
-    return Ui.text(SeriesPage.verdict(answer) + " " + SeriesPage.pace(answer));
+    return Ui.text(SeriesPage.verdict(answer, units) + " " + SeriesPage.pace(answer, units));
   }
 
   @Override
@@ -58,7 +63,7 @@ final class ShotsPane extends JPanel {
     for (int i = 0; i < rows.size(); i++) {
       row(g, rows.get(i), 8 + i * ROW, wide / deepest, seen);
     }
-    String words = "seen from " + Quantities.mm(answer.visible());
+    String words = "seen from " + units.size(answer.visible());
     int left = Math.min(seen, getWidth() - g.getFontMetrics().stringWidth(words) - 8);
     g.drawString(words, left, 8 + rows.size() * ROW + 12);
     g.dispose();
@@ -69,13 +74,10 @@ final class ShotsPane extends JPanel {
    * @param scale pixels a metre of dent
    * @param seen where a dent begins to be seen
    */
-  private static void row(Graphics2D g, ShotRow r, int top, double scale, int seen) {
+  private void row(Graphics2D g, ShotRow r, int top, double scale, int seen) {
     g.setColor(UIManager.getColor("Label.foreground"));
     g.drawString(r.number() == 0 ? "settled" : "shot " + r.number(), 0, top + 14);
-    g.drawString(
-        Quantities.say("mould %.0f °C, dent up to %.2f mm", r.mouldBefore(), 1e3 * r.dentHigh()),
-        LEFT,
-        top + 14);
+    g.drawString(says(r), LEFT, top + 14);
     g.setColor(new Color(Colours.of(r.severity())));
     int low = (int) (scale * r.dentLow());
     int high = (int) (scale * r.dentHigh());
@@ -83,5 +85,10 @@ final class ShotsPane extends JPanel {
     g.fillRect(LEFT + low, top + 23, Math.max(0, high - low), 4);
     g.setColor(UIManager.getColor("Label.foreground"));
     g.drawLine(seen, top + 18, seen, top + 32);
+  }
+
+  String says(ShotRow r) {
+    String mould = units.temperature(r.mouldBefore());
+    return "mould " + mould + ", dent up to " + units.length(r.dentHigh(), 2);
   }
 }

@@ -2,6 +2,7 @@
 package gelfront.viewer.model;
 
 import gelfront.answer.Remedies;
+import gelfront.base.Units;
 import gelfront.report.RemediesFiles;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,13 +13,13 @@ public final class RemedySaid {
   private RemedySaid() {}
 
   /** What it is, as the head of a line. */
-  public static String head(Remedies.Line l) {
-    return capital(l.label());
+  public static String head(Remedies.Line l, Units units) {
+    return capital(l.what().in(units));
   }
 
   /** What comes of it: dent, opening, trimming. */
-  public static String facts(Remedies r, Remedies.Line l) {
-    return facts(RemediesFiles.cells(r, l), r.level());
+  public static String facts(Remedies r, Remedies.Line l, Units units) {
+    return facts(RemediesFiles.cells(r, l, units), r.level());
   }
 
   /**

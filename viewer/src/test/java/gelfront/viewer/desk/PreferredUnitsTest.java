@@ -1,13 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.answer.Ran;
+import gelfront.answer.SeriesAnswer;
+import gelfront.answer.ShotRow;
+import gelfront.answer.Sizing;
 import gelfront.base.Units;
+import gelfront.finding.Severity;
+import gelfront.mesh.Vec3;
 import gelfront.mesh.example.Examples;
 import gelfront.setup.Change;
 import gelfront.viewer.work.Backgrounds;
+import gelfront.viewer.work.Help;
 import gelfront.viewer.work.Session;
 import java.awt.Component;
 import java.awt.Container;
@@ -17,6 +25,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
@@ -103,6 +113,66 @@ final class PreferredUnitsTest {
     FindingsPane pane = new FindingsPane(session, () -> units, p -> {}, a -> {});
     pane.follow();
     return texts(pane);
+  }
+
+  /** Sizes of a gate where one does, and how near they come where none does. */
+  private static Sizing sizes(int chosen) {
+    Ran none = Ran.failed("too narrow");
+    Vec3 x = new Vec3(1, 0, 0);
+    Sizing.Place place =
+        new Sizing.Place(
+            "thickest place",
+            Vec3.ZERO,
+            x,
+            8e-3,
+            List.of(new Sizing.Point(3e-3, 8e-3, "quick", none)),
+            chosen < 0
+                ? List.of()
+                : List.of(
+                    new Sizing.Choice(
+                        "as calculated", 3e-3, u -> u.plain(3e-3), 8e-3, none, List.of())),
+            u -> "A gate of " + u.plain(3e-3) + " does.",
+            Optional.empty());
+    return new Sizing("a", 2e-4, List.of(place), chosen, u -> "Up to " + u.plain(4e-3), 1);
+  }
+
+  private static SeriesAnswer row() {
+    ShotRow shot = new ShotRow(1, 23, 30, Severity.WILL_DENT, 0.3e-3, 0.5e-3, 4, 100, 100, 160);
+    return new SeriesAnswer(
+        "a",
+        "quick",
+        2e-4,
+        60,
+        20,
+        OptionalDouble.empty(),
+        List.of(shot),
+        Optional.of(shot.numbered(0)),
+        Optional.empty(),
+        0);
+  }
+
+  private static List<String> helped(Help answer, Units units) throws InterruptedException {
+    session.ask((l, p, t, pr) -> answer);
+    until(() -> session.checking().isEmpty() && session.help().filter(answer::equals).isPresent());
+    HelpPane pane = new HelpPane(session, () -> units);
+    pane.follow();
+    return texts(pane);
+  }
+
+  @Test
+  void soAreAnswersToWhatHelps() throws InterruptedException {
+    List<Help> answers =
+        List.of(
+            new Help.OfSizes(sizes(0), List.of()),
+            new Help.OfSizes(sizes(-1), List.of()),
+            new Help.OfShots(row()));
+    for (Help h : answers) {
+      List<String> told = helped(h, SHOP);
+      assertTrue(told.stream().noneMatch(PreferredUnitsTest::metric), "" + told);
+      assertTrue(helped(h, Units.METRIC).stream().anyMatch(PreferredUnitsTest::metric), "" + h);
+    }
+    String strip = new ShotsPane(row(), SHOP).says(row().shots().get(0));
+    assertEquals("mould 73 °F, dent up to 0.020 in", strip);
   }
 
   private static boolean metric(String text) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.answer.VoxelDoubt;
+import gelfront.base.Told;
 import gelfront.base.Units;
 import gelfront.setup.CaseFile;
 import gelfront.setup.Change;
@@ -236,7 +237,7 @@ class SessionTest {
     assertTrue(session.bad() && session.help().isEmpty());
 
     gelfront.answer.Sizing none =
-        new gelfront.answer.Sizing("bar", 2e-4, List.of(), -1, "No gate will do.", 0);
+        new gelfront.answer.Sizing("bar", 2e-4, List.of(), -1, Told.of("No gate will do."), 0);
     session.ask((l, p, t, pr) -> new Help.OfSizes(none, List.of(l)));
     until(() -> session.help().isPresent());
 
