@@ -2,6 +2,8 @@
 package gelfront.viewer;
 
 import gelfront.answer.RunStore;
+import gelfront.base.Units;
+import gelfront.mesh.Vec3;
 import gelfront.mesh.example.Examples;
 import gelfront.result.StudyFolder;
 import gelfront.result.StudyFolder.Identity;
@@ -17,8 +19,10 @@ import java.io.InputStream;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import javax.swing.SwingUtilities;
 
@@ -65,6 +69,7 @@ final class Gallery {
       Thread.sleep(50);
     }
     take("2-mould");
+    coolant();
     step(
         () -> {
           desk.endTour();
@@ -80,11 +85,35 @@ final class Gallery {
         take("4-wait", m);
       }
     }
+    inches();
     compared();
     helps();
     sizes();
     trappedAir();
     dark();
+  }
+
+  /** Two channels beside the part. */
+  private void coolant()
+      throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
+    List<Change> drilled = List.of(channel(-14), channel(14));
+    step(
+        () -> {
+          desk.endTour();
+          session.change(drilled);
+        });
+    take("2-coolant");
+    step(session::undo);
+  }
+
+  private static Change channel(int y) {
+    Map<String, String> table = new LinkedHashMap<>();
+    table.put("from", Change.place(new Vec3(-0.1, y * 1e-3, 0)));
+    table.put("to", Change.place(new Vec3(0.2, y * 1e-3, 0)));
+    table.put("diameter", Change.quantity(8, "mm"));
+    table.put("film", "\"3000 W/m2K\"");
+    table.put("temperature", Change.quantity(15, "degC"));
+    return new Change.Add("block.channel", table);
   }
 
   private void compared()
@@ -97,6 +126,14 @@ final class Gallery {
         });
     take("5-two-designs");
     step(() -> session.compareWith(null));
+  }
+
+  /** As a shop reads it that thinks in inches and °F. */
+  private void inches()
+      throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
+    step(() -> desk.doings().units(new Units(true, true)));
+    take("4-inches", Mode.OPEN);
+    step(() -> desk.doings().units(Units.METRIC));
   }
 
   /** What can be done about the example, all of it calculated. */
@@ -115,11 +152,16 @@ final class Gallery {
     take(name);
   }
 
-  /** A part for which a gate can be found: the example's neck lets none do. */
+  /**
+   * A part for which a gate can be found where it is, or elsewhere: the example's neck lets none
+   * do.
+   */
   private void sizes()
       throws ViewerException, InterruptedException, ExecutionException, InvocationTargetException {
     open(example("cone-body.stl", "cone-thick-end.toml"), "Cone, fed at the thick end");
     answer("6-sizes-found", Help::sizes);
+    open(example("cone-body.stl", "cone-thin-end.toml"), "Cone, fed at the thin end");
+    answer("6-sizes-elsewhere", Help::sizes);
   }
 
   private Path example(String mesh, String text) throws ViewerException {

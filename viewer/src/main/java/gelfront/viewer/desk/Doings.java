@@ -226,7 +226,8 @@ public final class Doings implements ActionBar.Doing {
     recovery.clear();
   }
 
-  private void units(Units u) {
+  /** Tells all in these units from now on. */
+  public void units(Units u) {
     remembered.units(u);
     desk.units(u);
   }

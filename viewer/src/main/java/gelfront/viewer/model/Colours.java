@@ -24,6 +24,10 @@ public final class Colours {
 
   public static final int GATE = 0xF2743A;
   public static final int BLOCK = 0xB9C4CC;
+
+  /** Channels for a coolant. */
+  public static final int COOLANT = 0x4FA3E0;
+
   public static final int OPEN_EDGE = 0xE0342B;
   public static final int FLIPPED = 0xF4D03A;
   public static final int MARK = 0xFFFFFF;

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param extent round all that is drawn
  * @param feed gate, runner and sprue; absent where they are in the mesh or can't be drawn
  * @param block the mould's outside
+ * @param channels for a coolant, to be seen through
  * @param faults of the mesh
  * @param gates where they meet the part, the first one first; none where the case declares none
  * @param says words beside the first gate, or the part, a line each; empty: none
@@ -22,10 +23,12 @@ public record SetupShown(
     Extent extent,
     Optional<SkinMesh> feed,
     Optional<MouldShown> block,
+    List<SkinMesh> channels,
     MeshFaults faults,
     List<Gate> gates,
     List<String> says) {
   public SetupShown {
+    channels = List.copyOf(channels);
     gates = List.copyOf(gates);
     says = List.copyOf(says);
   }
@@ -44,6 +47,7 @@ public record SetupShown(
         Extent.of(mesh.box()),
         Optional.empty(),
         Optional.empty(),
+        List.of(),
         MeshFaults.of(mesh),
         List.of(),
         says);
@@ -51,6 +55,6 @@ public record SetupShown(
 
   /** The same with other words. */
   public SetupShown saying(List<String> words) {
-    return new SetupShown(part, extent, feed, block, faults, gates, words);
+    return new SetupShown(part, extent, feed, block, channels, faults, gates, words);
   }
 }

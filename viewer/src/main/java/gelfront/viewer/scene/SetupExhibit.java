@@ -56,6 +56,7 @@ final class SetupExhibit implements Exhibit {
     add("part", Meshes.skin(shown.part()), paints.skin(Colours.PART));
     shown.feed().ifPresent(f -> add("feed", Meshes.skin(f), paints.skin(Colours.FEED)));
     shown.gates().forEach(this::ring);
+    shown.channels().forEach(this::channel);
     shown.block().ifPresent(this::block);
     lines("open", shown.faults().open(), Colours.OPEN_EDGE);
     lines("flipped", shown.faults().flipped(), Colours.FLIPPED);
@@ -74,6 +75,11 @@ final class SetupExhibit implements Exhibit {
     Geometry g = add("block", Meshes.skin(b.skin()), paints.clear(Colours.BLOCK, 0.10f));
     g.setQueueBucket(Bucket.Transparent);
     lines("block edges", b.edges(), Colours.BLOCK);
+  }
+
+  private void channel(SkinMesh tube) {
+    Geometry g = add("channel", Meshes.skin(tube), paints.clear(Colours.COOLANT, 0.45f));
+    g.setQueueBucket(Bucket.Transparent);
   }
 
   private void lines(String name, float[] ends, int rgb) {

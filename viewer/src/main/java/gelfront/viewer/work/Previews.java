@@ -9,6 +9,7 @@ import gelfront.setup.Block;
 import gelfront.setup.Case;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.LoadedCase;
+import gelfront.viewer.model.CoolantTubes;
 import gelfront.viewer.model.Extent;
 import gelfront.viewer.model.Gates;
 import gelfront.viewer.model.MeshFaults;
@@ -49,7 +50,14 @@ public final class Previews {
     MouldShown block = mould(c, cavity, moulds);
     Extent seen = Extent.of(cavity).towards(block.extent(), GROWN);
     return new SetupShown(
-        skin, seen, feed.map(SkinMesh::of), Optional.of(block), NONE, gates(loaded), says);
+        skin,
+        seen,
+        feed.map(SkinMesh::of),
+        Optional.of(block),
+        CoolantTubes.of(c.block().channels(), block.extent()),
+        NONE,
+        gates(loaded),
+        says);
   }
 
   /** Its own solids, or a box. */

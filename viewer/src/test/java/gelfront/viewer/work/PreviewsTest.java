@@ -69,6 +69,44 @@ class PreviewsTest {
     assertSame(first, block(shown(file)));
   }
 
+  /** Cut off by the block: one begins far outside, one doesn't meet it at all. */
+  @Test
+  void channelsForACoolantAreTubesAsLongAsTheBlock() throws IOException {
+    Path file = Cases.barCase(folder);
+    Files.writeString(
+        file, channel(-500, 12) + channel(-500, 90), java.nio.file.StandardOpenOption.APPEND);
+
+    SetupShown s = shown(file);
+
+    assertEquals(1, s.channels().size());
+    Extent tube = round(s.channels().get(0).positions());
+    Extent mould = block(s).extent();
+    assertEquals(0, tube.lower().distance(new Vec3(mould.lower().x(), -3, 9)), 1e-4);
+    assertEquals(0, tube.upper().distance(new Vec3(mould.upper().x(), 3, 15)), 1e-4);
+  }
+
+  private static Extent round(float[] xyz) {
+    Extent all = null;
+    for (int i = 0; i < xyz.length; i += 3) {
+      Vec3 p = new Vec3(xyz[i], xyz[i + 1], xyz[i + 2]);
+      all = all == null ? new Extent(p, p) : all.with(new Extent(p, p));
+    }
+    return all;
+  }
+
+  private static String channel(int x, int z) {
+    return """
+
+        [[block.channel]]
+        from = ["%d mm", "0 mm", "%d mm"]
+        to = ["500 mm", "0 mm", "%d mm"]
+        diameter = "6 mm"
+        film = "3000 W/m2K"
+        temperature = "15 degC"
+        """
+        .formatted(x, z, z);
+  }
+
   private void half(String name, double fromZ, double fromY) throws IOException {
     TriangleMesh box =
         Solids.box(
