@@ -57,35 +57,6 @@ public record Block(
     }
   }
 
-  /** A box without holes. */
-  public Block(
-      MouldMaterial material,
-      double wall,
-      Optional<Box> outer,
-      double startTemperature,
-      double airTemperature,
-      double airFilm,
-      double contactConductance,
-      List<WarmSpot> warmSpots,
-      List<Insert> inserts,
-      List<Face> faces,
-      double shrunkOff) {
-    this(
-        material,
-        wall,
-        outer,
-        startTemperature,
-        airTemperature,
-        airFilm,
-        contactConductance,
-        warmSpots,
-        inserts,
-        faces,
-        shrunkOff,
-        Optional.empty(),
-        List.of());
-  }
-
   /** A block in the air on all sides; plastisol stays in contact. */
   public Block(
       MouldMaterial material,
@@ -108,7 +79,9 @@ public record Block(
         warmSpots,
         inserts,
         List.of(),
-        contactConductance);
+        contactConductance,
+        Optional.empty(),
+        List.of());
   }
 
   /** What a side of the block loses its heat to: as stated, or the air. */

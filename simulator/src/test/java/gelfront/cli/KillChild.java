@@ -2,6 +2,7 @@
 package gelfront.cli;
 
 import gelfront.answer.Ran;
+import gelfront.base.Changed;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
 import gelfront.result.StudyFolder;
@@ -18,8 +19,9 @@ final class KillChild {
 
   /** The two results that are saved by turns. */
   static StoredRun run(int n) {
-    return SyntheticRun.renamed(
-        SyntheticRun.make(0, 3e-3, 8), n % 2 == 0 ? "even" : "odd", List.of("result " + n % 2));
+    String name = n % 2 == 0 ? "even" : "odd";
+    StoredRun run = SyntheticRun.make(0, 3e-3, 8);
+    return Changed.of(run, "name", name, "cautions", List.of("result " + n % 2));
   }
 
   /**

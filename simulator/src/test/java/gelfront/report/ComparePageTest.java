@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gelfront.base.Changed;
 import gelfront.result.Inputs;
 import gelfront.result.StoredRun;
 import gelfront.result.SyntheticRun;
@@ -31,17 +32,7 @@ final class ComparePageTest {
   }
 
   private static StoredRun with(StoredRun r, Inputs in) {
-    return new StoredRun(
-        r.name(),
-        r.caseText(),
-        in,
-        r.findings(),
-        r.series(),
-        r.health(),
-        r.cautions(),
-        r.provenance(),
-        r.fields(),
-        r.surface());
+    return Changed.of(r, "inputs", in);
   }
 
   private static Designs designs(StoredRun... runs) {

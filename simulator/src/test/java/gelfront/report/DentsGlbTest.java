@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gelfront.base.Changed;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
@@ -44,21 +45,8 @@ final class DentsGlbTest {
 
   @BeforeEach
   void write() throws IOException {
-    StoredRun r = SyntheticRun.small();
     dents = ball();
-    StoredRun run =
-        new StoredRun(
-            r.name(),
-            r.caseText(),
-            r.inputs(),
-            r.findings(),
-            r.series(),
-            r.health(),
-            r.cautions(),
-            r.provenance(),
-            r.fields(),
-            r.surface(),
-            dents);
+    StoredRun run = Changed.of(SyntheticRun.small(), "dents", dents);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     new DentsGlb().write(run, out);
     file = out.toByteArray();

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.Changed;
 import gelfront.finding.Findings;
 import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
@@ -53,7 +54,7 @@ class HtmlReportTest {
   void saysNothingOfWhenAndWhereItWasMade() throws IOException {
     Provenance later = new Provenance(RUN.provenance().version(), "2031-02-03", "elsewhere", 7);
 
-    assertEquals(page, pageOf(SyntheticRun.madeAt(RUN, later)));
+    assertEquals(page, pageOf(Changed.of(RUN, "provenance", later)));
   }
 
   @Test
@@ -141,7 +142,7 @@ class HtmlReportTest {
   void hostileNamesStayText() throws IOException {
     String evil = "</title><script>alert(1)</script>\"><img src=x onerror=y>'&\u202Egnp.\u0007";
 
-    String hurt = pageOf(SyntheticRun.renamed(RUN, evil, List.of(evil)));
+    String hurt = pageOf(Changed.of(RUN, "name", evil, "cautions", List.of(evil)));
 
     assertEquals(count("<script|<img", page), count("<script|<img", hurt), "its own two alone");
     assertEquals(0, count("[\u202E\u0007]", hurt));
@@ -150,24 +151,28 @@ class HtmlReportTest {
 
   @Test
   void aCleanPartHasAPageToo() throws IOException {
-    Findings f = RUN.findings();
+    double never = Double.POSITIVE_INFINITY;
     Findings clean =
-        new Findings(
+        Changed.of(
+            RUN.findings(),
+            "severity",
             Severity.CLEAN,
+            "verdict",
             "No dents.",
+            "explanation",
             "",
+            "advice",
             List.of(),
+            "pockets",
             List.of(),
-            Double.POSITIVE_INFINITY,
-            Double.POSITIVE_INFINITY,
-            f.partSets(),
-            Double.POSITIVE_INFINITY,
-            f.linearShrinkage(),
-            f.visibleDepth(),
-            f.amounts(),
-            f.fed());
+            "gateSets",
+            never,
+            "sprueSets",
+            never,
+            "firmAt",
+            never);
 
-    String good = pageOf(SyntheticRun.withFindings(RUN, clean));
+    String good = pageOf(Changed.of(RUN, "findings", clean));
 
     assertTrue(good.contains("<h1>No dents.</h1>"));
     assertTrue(good.contains("comes out clean"));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.Changed;
 import gelfront.finding.Findings;
 import gelfront.result.Inputs;
 import gelfront.result.StoredRun;
@@ -25,17 +26,7 @@ final class StoryPageTest {
                 .map(l -> l.name().equals("Gate") ? new Inputs.Line("Gate", "round, 8 mm", "") : l)
                 .toList(),
             r.inputs().assumed());
-    return new StoredRun(
-        "two bulbs, cured",
-        r.caseText(),
-        in,
-        r.findings(),
-        r.series(),
-        r.health(),
-        r.cautions(),
-        r.provenance(),
-        r.fields(),
-        r.surface());
+    return Changed.of(r, "name", "two bulbs, cured", "inputs", in);
   }
 
   private static String page() {

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gelfront.finding.Amounts;
+import gelfront.base.Changed;
 import gelfront.finding.Findings;
 import gelfront.finding.Opening;
 import gelfront.finding.Severity;
@@ -140,51 +140,28 @@ class ResultFolderTest {
   @Test
   void infinitiesAndAbsentNumbersSurvive() throws IOException {
     Findings f = RUN.findings();
-    Amounts a = f.amounts();
     Findings odd =
-        new Findings(
-            f.severity(),
-            f.verdict(),
-            f.explanation(),
-            f.advice(),
-            f.pockets(),
+        Changed.of(
+            f,
+            "gateSets",
             Double.POSITIVE_INFINITY,
-            f.sprueSets(),
-            f.partSets(),
+            "firmAt",
             Double.POSITIVE_INFINITY,
+            "linearShrinkage",
             1 / 3.0,
-            f.visibleDepth(),
-            new Amounts(
-                a.partVolume(),
-                a.feedVolume(),
-                a.topUpVolume(),
-                a.partMass(),
-                a.feedMass(),
-                a.topUpMass(),
-                3,
-                OptionalDouble.empty()),
-            f.fed());
+            "amounts",
+            Changed.of(f.amounts(), "cavities", 3, "injectorCapacity", OptionalDouble.empty()));
     Path folder = temp.resolve("odd");
 
-    ResultFolder.write(folder, SyntheticRun.withFindings(RUN, odd), List.of());
+    ResultFolder.write(folder, Changed.of(RUN, "findings", odd), List.of());
 
     assertEquals(odd, ResultFolder.read(folder).findings());
   }
 
   @Test
   void sameRunGivesSameBytesButForProvenance() throws IOException {
-    StoredRun later =
-        new StoredRun(
-            RUN.name(),
-            RUN.caseText(),
-            RUN.inputs(),
-            RUN.findings(),
-            RUN.series(),
-            RUN.health(),
-            RUN.cautions(),
-            new Provenance("0.1.0", "2027-01-01T00:00:00Z", "elsewhere", 99),
-            RUN.fields(),
-            RUN.surface());
+    Provenance elsewhere = new Provenance("0.1.0", "2027-01-01T00:00:00Z", "elsewhere", 99);
+    StoredRun later = Changed.of(RUN, "provenance", elsewhere);
     Path one = written();
     Path two = temp.resolve("two");
 
@@ -215,7 +192,7 @@ class ResultFolderTest {
   void anEarlierResultIsReplacedWhole() throws IOException {
     Path folder = written();
 
-    ResultFolder.write(folder, SyntheticRun.renamed(RUN, "second", List.of()), List.of());
+    ResultFolder.write(folder, Changed.of(RUN, "name", "second", "cautions", List.of()), List.of());
 
     assertEquals("second", ResultFolder.read(folder).name());
     assertFalse(Files.exists(folder.resolve("hello.txt")));

@@ -67,7 +67,9 @@ class SeveralCavitiesTest {
         List.of(),
         List.of(),
         faces,
-        2500);
+        2500,
+        Optional.empty(),
+        List.of());
   }
 
   private static Case setup(FeedSystem feed, Block block, Placement... copies) {

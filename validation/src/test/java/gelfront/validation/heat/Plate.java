@@ -77,7 +77,19 @@ record Plate(
     faces.add(new Block.Face(new Side(2, false), bottom.film(), bottom.temperature()));
     faces.add(new Block.Face(new Side(2, true), top.film(), top.temperature()));
     return new Block(
-        material, 1, Optional.empty(), MOULD, 23, 9, CONTACT, List.of(), List.of(), faces, CONTACT);
+        material,
+        1,
+        Optional.empty(),
+        MOULD,
+        23,
+        9,
+        CONTACT,
+        List.of(),
+        List.of(),
+        faces,
+        CONTACT,
+        Optional.empty(),
+        List.of());
   }
 
   /** What leaves the cavity sideways would leave the block: there is nothing there. */

@@ -118,7 +118,9 @@ record SideBySide(Cavity cavity, Block block, Box box) {
             List.of(),
             List.of(),
             List.of(water),
-            air.contactConductance());
+            air.contactConductance(),
+            Optional.empty(),
+            List.of());
     return new SideBySide(even.cavity, wet, new Box(low, box.max()));
   }
 
