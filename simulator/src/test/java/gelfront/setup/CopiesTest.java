@@ -54,6 +54,24 @@ final class CopiesTest {
   }
 
   @Test
+  void whatATurnOrAMirrorLeavesOutIsToldAsAssumed() {
+    assertEquals(List.of(), assumed("shift = [\"0 mm\", \"20 mm\", \"0 mm\"]"));
+    assertEquals(List.of("about", "axis"), assumed("turn = \"180 deg\""));
+    assertEquals(List.of("about"), assumed("mirror = [0, 1, 0]"));
+    String about = "about = [\"-10 mm\", \"0 mm\", \"0 mm\"]\n";
+    assertEquals(List.of("axis"), assumed(about + "turn = \"180 deg\""));
+    assertEquals(List.of(), assumed(about + "turn = \"180 deg\"\naxis = [0, 0, 1]"));
+  }
+
+  private static List<String> assumed(String copy) {
+    return Cases.load(Cases.SOUND + "[[part.copy]]\n" + copy + "\n").assumed().stream()
+        .map(Statement::name)
+        .filter(n -> n.startsWith("part.copy: "))
+        .map(n -> n.substring("part.copy: ".length()))
+        .toList();
+  }
+
+  @Test
   void aCopyEnclosesWhatThePartDoes() {
     TriangleMesh cone = Solids.cylinder(Vec3.ZERO, new Vec3(9e-3, 0, 0), 3e-3, 1e-3, 24);
     Vec3 slant = new Vec3(1, 2, -1).unit();
