@@ -53,7 +53,7 @@ final class CheckVoxels {
 
   private static VoxelDoubt calculated(
       double visible, At fine, LoadedCase loaded, Workers workers, Progress progress) {
-    LoadedCase rough = loaded.with(loaded.setup().numerics().quick());
+    LoadedCase rough = loaded.with(loaded.setup().numerics().at(Numerics.Level.QUICK));
     Progress told = (stage, f) -> progress.at("level quick, " + stage, f);
     TriangleMesh part = PartLoader.load(rough.setup().part()).mesh();
     try {

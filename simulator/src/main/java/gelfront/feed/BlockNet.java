@@ -2,6 +2,7 @@
 package gelfront.feed;
 
 import gelfront.grid.Cavity;
+import gelfront.grid.Mirrors;
 import gelfront.linear.Cubes;
 import gelfront.linear.Graph;
 import java.util.Arrays;
@@ -14,10 +15,17 @@ import java.util.Arrays;
  * @param of block per cell
  * @param shape metres per edge: area over the way between the blocks' middles
  * @param mouth metres per block: area of the open end over the way to it, 0 where there is none
+ * @param mirrors across which blocks at the lattice's lower end have their own image
  * @param wide half width of the channel in edges of the block, per block; one at least
  */
 public record BlockNet(
-    Graph graph, Cubes cubes, int[] of, double[] shape, double[] mouth, float[] wide) {
+    Graph graph,
+    Cubes cubes,
+    int[] of,
+    double[] shape,
+    double[] mouth,
+    float[] wide,
+    Mirrors mirrors) {
 
   /**
    * @param gathered false: every cell is a block of its own
@@ -40,7 +48,14 @@ public record BlockNet(
     for (int b = 0; b < wide.length; b++) {
       wide[b] = Math.max(1, (float) width[blocks.first[b]] / blocks.cubes.size()[b]);
     }
-    return new BlockNet(blocks.graph, blocks.cubes, blocks.of, shape, mouth(cavity, blocks), wide);
+    return new BlockNet(
+        blocks.graph,
+        blocks.cubes,
+        blocks.of,
+        shape,
+        mouth(cavity, blocks),
+        wide,
+        cavity.mirrors());
   }
 
   private static double[] mouth(Cavity cavity, Blocks blocks) {
@@ -53,6 +68,11 @@ public record BlockNet(
       }
     }
     return mouth;
+  }
+
+  /** Whether a block's own image lies below it on an axis. */
+  public boolean mirrored(int b, int axis) {
+    return mirrors.at(axis) && cubes.corner(axis)[b] == 0;
   }
 
   /** Blocks. */

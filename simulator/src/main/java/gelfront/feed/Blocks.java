@@ -2,6 +2,7 @@
 package gelfront.feed;
 
 import gelfront.grid.Cavity;
+import gelfront.grid.Mirrors;
 import gelfront.linear.Cubes;
 import gelfront.linear.Edges;
 import gelfront.linear.Graph;
@@ -22,6 +23,7 @@ final class Blocks {
   private static final int MOST_LEVEL = 3;
 
   private final CellFaces faces;
+  private final Mirrors mirrors;
 
   /** Block per cell, -1 where there was none. */
   final int[] of;
@@ -46,6 +48,7 @@ final class Blocks {
 
   Blocks(Cavity cavity, CellFaces faces, boolean[] flowing, short[] width, Gathering gathering) {
     this.faces = faces;
+    mirrors = cavity.mirrors();
     int[] level = levels(flowing, width, gathering);
     of = new int[level.length];
     first = number(flowing, level);
@@ -199,6 +202,11 @@ final class Blocks {
       }
     }
     return m;
+  }
+
+  /** Whether a block's own mirror image lies below it on an axis. */
+  boolean mirrored(int b, int axis) {
+    return mirrors.at(axis) && cubes.corner(axis)[b] == 0;
   }
 
   /** Metres from its block's middle to a cell's along an axis, upwards. */

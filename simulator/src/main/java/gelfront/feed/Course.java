@@ -93,7 +93,7 @@ public final class Course {
     }
     double square = 0;
     for (int d = 0; d < 3; d++) {
-      double s = mean(sum, weight, 2 * d);
+      double s = mean(sum, weight, 2 * d, blocks.mirrored(b, d));
       way[d][b] = s;
       square += s * s;
     }
@@ -105,10 +105,11 @@ public final class Course {
     return all;
   }
 
-  private static double mean(double[] sum, double[] weight, int at) {
+  /** A block's mirror image is a side without a slope. */
+  private static double mean(double[] sum, double[] weight, int at, boolean mirrored) {
     double low = weight[at] > 0 ? sum[at] / weight[at] : 0;
     double high = weight[at + 1] > 0 ? sum[at + 1] / weight[at + 1] : 0;
-    int sides = (weight[at] > 0 ? 1 : 0) + (weight[at + 1] > 0 ? 1 : 0);
+    int sides = (weight[at] > 0 || mirrored ? 1 : 0) + (weight[at + 1] > 0 ? 1 : 0);
     return sides > 0 ? (low + high) / sides : 0;
   }
 

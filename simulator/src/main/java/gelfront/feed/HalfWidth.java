@@ -86,7 +86,7 @@ final class HalfWidth {
       if (!flowing[to]) {
         return true;
       }
-      other += to == c ? 0 : 1;
+      other += to == c && !cavity.mirrored(c, f) ? 0 : 1;
     }
     return other < 6;
   }

@@ -94,6 +94,11 @@ final class FillNet {
     return volume[b] / size[b];
   }
 
+  /** Whether a block's own image lies below it on an axis. */
+  boolean mirrored(int b, int axis) {
+    return blocks.mirrored(b, axis);
+  }
+
   boolean inGate(int b) {
     return cavity.region()[cells[first[b]]] == Cavity.Region.GATE.ordinal();
   }

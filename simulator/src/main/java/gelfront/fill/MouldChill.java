@@ -65,7 +65,7 @@ public final class MouldChill implements Chill {
     Refinement r = c.refinement();
     Refinement cut = new Refinement(r.factor(), r.patches(), joints(r.joints(), full));
     return new VoxelModel(
-        new Cavity(c.grid(), c.cells(), neighbours, c.region(), c.walls(), cut),
+        new Cavity(c.grid(), c.cells(), neighbours, c.region(), c.walls(), cut, c.mirrors()),
         model.mould(),
         model.mouldCell(),
         resistance);

@@ -36,6 +36,9 @@ final class Welds {
         at[net.high[e]] = true;
       }
     }
+    for (int b = 0; b < at.length; b++) {
+      at[b] |= meetsImage(b);
+    }
     for (int e = 0; e < net.low.length; e++) {
       if (at[net.low[e]] && at[net.high[e]]) {
         root[root(root, net.low[e])] = root(root, net.high[e]);
@@ -74,6 +77,21 @@ final class Welds {
       toA -= wb * d[k];
     }
     return toB > 0 && toA > 0 && dot < AGAINST * Math.sqrt(la * lb);
+  }
+
+  /** Comes against its own image in a plane of symmetry. */
+  private boolean meetsImage(int b) {
+    double squared = 0;
+    for (int k = 0; k < 3; k++) {
+      squared += front.way[k][b] * front.way[k][b];
+    }
+    boolean meets = false;
+    for (int k = 0; k < 3 && front.full[b]; k++) {
+      double w = front.way[k][b];
+      boolean against = w < 0 && squared - 2 * w * w < AGAINST * squared;
+      meets |= against && net.mirrored(b, k);
+    }
+    return meets;
   }
 
   private List<FillRecord.Weld> gather(int[] root, boolean[] at) {

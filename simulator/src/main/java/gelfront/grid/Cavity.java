@@ -19,6 +19,7 @@ import java.util.List;
  * @param region per cell ordinal of {@link Region}; length n
  * @param walls all wall links
  * @param refinement where cells are smaller than voxels
+ * @param mirrors axes across whose lower end the cavity goes on as its own mirror image
  */
 public record Cavity(
     UniformGrid grid,
@@ -26,7 +27,8 @@ public record Cavity(
     int[] neighbours,
     byte[] region,
     Walls walls,
-    Refinement refinement) {
+    Refinement refinement,
+    Mirrors mirrors) {
 
   /** Share of a voxel that a cell has at least: slivers would only shorten the steps. */
   private static final double LEAST_VOLUME = 0.3;
@@ -73,7 +75,7 @@ public record Cavity(
 
   /** All cells of one size. */
   public Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] region, Walls walls) {
-    this(grid, cells, neighbours, region, walls, Refinement.NONE);
+    this(grid, cells, neighbours, region, walls, Refinement.NONE, Mirrors.NONE);
   }
 
   public int count() {
@@ -82,7 +84,7 @@ public record Cavity(
 
   /** The same cells with other regions. */
   public Cavity with(byte[] regions) {
-    return new Cavity(grid, cells, neighbours, regions, walls, refinement);
+    return new Cavity(grid, cells, neighbours, regions, walls, refinement, mirrors);
   }
 
   /** Cells that are voxels: those from 0 on. */
@@ -159,6 +161,19 @@ public record Cavity(
     Refinement.Patch p = refinement.of(cell);
     int within = p.grid().position(cells[cell], axis) + further;
     return p.corner()[axis] + within / refinement.factor();
+  }
+
+  /** Whether a cell's own mirror image lies across a face. */
+  public boolean mirrored(int cell, int face) {
+    return face % 2 == 0 && mirrors.at(face / 2) && lowest(cell, face / 2);
+  }
+
+  private boolean lowest(int cell, int axis) {
+    if (cell < voxels()) {
+      return grid.position(cells[cell], axis) == 0;
+    }
+    Refinement.Patch p = refinement.of(cell);
+    return p.corner()[axis] == 0 && p.grid().position(cells[cell], axis) == 0;
   }
 
   /**

@@ -14,6 +14,9 @@ import gelfront.mesh.Vec3;
  * @param nz cells along z
  */
 public record UniformGrid(Vec3 origin, double spacing, int nx, int ny, int nz) {
+  /** Of a voxel; more than a mesh's coordinates are rounded by. */
+  private static final double HAIR = 1e-4;
+
   public UniformGrid {
     if (!(spacing > 0) || nx < 1 || ny < 1 || nz < 1) {
       throw new IllegalArgumentException("a grid needs cells of a size");
@@ -50,6 +53,14 @@ public record UniformGrid(Vec3 origin, double spacing, int nx, int ny, int nz) {
   /** Coordinate of the centres at position {@code i} along an axis, metres. */
   public double centre(int axis, int i) {
     return edge(axis, i) + 0.5 * spacing;
+  }
+
+  /**
+   * Coordinate at which the centres at position {@code i} are looked for, metres: a hair farther
+   * from the grid's middle, so that a wall right through centres looks alike on both sides.
+   */
+  public double probe(int axis, int i) {
+    return centre(axis, i) + HAIR * spacing * Integer.signum(2 * i + 1 - count(axis));
   }
 
   /** Coordinate of the lower edge of position {@code i} along an axis, metres. */

@@ -23,10 +23,10 @@ public final class WallBend {
   /** Metres from the wall to the middle of the cell's true volume; per wall. */
   private final double[] reach;
 
-  /** Cell behind the cell, itself where there is none of its size; per wall. */
+  /** Cell behind the cell, itself where there is none of its size or its own image; per wall. */
   private final int[] behind;
 
-  /** Metres from the cell's middle to that one's; per wall. */
+  /** Metres from the cell's middle to that one's, 0 where there is none; per wall. */
   private final double[] further;
 
   /** K per wall. */
@@ -46,8 +46,12 @@ public final class WallBend {
       int c = walls.cell()[w];
       int face = walls.face()[w];
       behind[w] = cavity.neighbours()[6 * c + (face ^ 1)];
-      double moved = shift[3 * c + face / 2] - shift[3 * behind[w] + face / 2];
-      further[w] = cavity.edge(c) * (1 + (face % 2 == 0 ? -moved : moved));
+      boolean image = cavity.mirrored(c, face ^ 1);
+      if (behind[w] != c || image) {
+        float other = image ? -shift[3 * c + face / 2] : shift[3 * behind[w] + face / 2];
+        double moved = shift[3 * c + face / 2] - other;
+        further[w] = cavity.edge(c) * (1 + (face % 2 == 0 ? -moved : moved));
+      }
     }
   }
 
@@ -61,7 +65,7 @@ public final class WallBend {
    */
   public void take(int w, double[] t, double fall, double conductance, double k) {
     int c = walls.cell()[w];
-    if (behind[w] == c) {
+    if (further[w] == 0) {
       return;
     }
     double e = walls.edge()[w];

@@ -14,6 +14,11 @@ import java.util.Arrays;
 public record Cubes(int[] x, int[] y, int[] z, int[] size) {
   private static final int BITS = 21;
 
+  /** Lower corners along an axis. */
+  public int[] corner(int axis) {
+    return axis == 0 ? x : axis == 1 ? y : z;
+  }
+
   public int count() {
     return size.length;
   }

@@ -24,6 +24,8 @@ public final class CaseRunner {
    * @param end state at the end of the run
    * @param steps taken
    * @param finished whether all plastisol is firm
+   * @param times the whole over what was calculated of it: above 1 where mirror images were left
+   *     out
    */
   public record Outcome(
       CaseVoxels voxels,
@@ -31,7 +33,8 @@ public final class CaseRunner {
       Judge.Judgement judgement,
       ThermalState end,
       int steps,
-      boolean finished) {}
+      boolean finished,
+      int times) {}
 
   /**
    * @param part closed, outward-wound, metres

@@ -3,6 +3,7 @@ package gelfront.run;
 
 import gelfront.feed.Feeding;
 import gelfront.grid.Cavity;
+import gelfront.grid.Fold;
 import gelfront.verdict.FlowRecord;
 
 /** Watches one cavity: when it no longer gets half of what it needs, and why. */
@@ -45,8 +46,11 @@ final class CavityFeed {
     return Cavity.Region.of((byte) most);
   }
 
-  FlowRecord.Closing closing() {
+  /** Of the whole model. */
+  FlowRecord.Closing closing(Fold fold) {
     return new FlowRecord.Closing(
-        demand > 0 ? half.at() : Double.POSITIVE_INFINITY, spentOn, narrowest);
+        demand > 0 ? half.at() : Double.POSITIVE_INFINITY,
+        spentOn,
+        narrowest < 0 ? narrowest : fold.kept()[narrowest]);
   }
 }

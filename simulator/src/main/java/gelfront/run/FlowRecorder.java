@@ -2,6 +2,7 @@
 package gelfront.run;
 
 import gelfront.feed.Feeding;
+import gelfront.grid.Fold;
 import gelfront.state.ThermalState;
 import gelfront.verdict.FlowRecord;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.function.ToDoubleFunction;
 /** Watches the flow: its curves, when the part no longer gets half of what it needs, and why. */
 final class FlowRecorder implements StepObserver {
   private final Feeding feeding;
+  private final Fold fold;
   private final int gateCell;
   private final List<Moment> moments = new ArrayList<>();
   private final short[] owner;
@@ -22,17 +24,20 @@ final class FlowRecorder implements StepObserver {
       double time, double drawn, double unfed, double share, double level, double suction) {}
 
   /**
-   * @param owner number of its cavity per cell of part and gates, 0 for what cavities share
+   * @param feeding of what is left of the folded model
+   * @param owner of the whole: number of its cavity per cell of part and gates, 0 for what cavities
+   *     share
    * @param count cavities
-   * @param gateCell in the middle of the gate
+   * @param gateCell of the whole, in the middle of the gate
    */
-  FlowRecorder(Feeding feeding, short[] owner, int count, int gateCell) {
+  FlowRecorder(Feeding feeding, Fold fold, short[] owner, int count, int gateCell) {
     this.feeding = feeding;
-    this.owner = owner;
+    this.fold = fold;
+    this.owner = fold.fold(owner);
     for (int k = 1; k <= count; k++) {
-      cavities.add(new CavityFeed(feeding, owner, k));
+      cavities.add(new CavityFeed(feeding, this.owner, k));
     }
-    this.gateCell = gateCell;
+    this.gateCell = fold.cell()[gateCell];
   }
 
   @Override
@@ -47,27 +52,27 @@ final class FlowRecorder implements StepObserver {
     moments.add(
         new Moment(
             state.time,
-            feeding.sums().entered(),
-            feeding.sums().partUnfed(),
+            fold.times() * feeding.sums().entered(),
+            fold.times() * feeding.sums().partUnfed(),
             share,
             feeding.reservoir().level(),
             feeding.suctionAt(gateCell)));
   }
 
   FlowRecord record() {
-    double[] unfed = feeding.unfed();
+    double[] unfed = fold.unfold(feeding.unfed());
     float[] perCell = new float[unfed.length];
     for (int c = 0; c < unfed.length; c++) {
       perCell[c] = (float) unfed[c];
     }
     return new FlowRecord(
         perCell,
-        feeding.starved(),
-        feeding.sums().partDemand(),
-        feeding.sums().partUnfed(),
-        feeding.sums().entered(),
+        fold.unfold(feeding.starved()),
+        fold.times() * feeding.sums().partDemand(),
+        fold.times() * feeding.sums().partUnfed(),
+        fold.times() * feeding.sums().entered(),
         half.at(),
-        cavities.stream().map(CavityFeed::closing).toList(),
+        cavities.stream().map(k -> k.closing(fold)).toList(),
         dryAt,
         feeding.sums().worstImbalance(),
         new FlowRecord.Trace(

@@ -11,7 +11,9 @@ import gelfront.feed.Liquid;
 import gelfront.feed.Reservoir;
 import gelfront.fill.FillRecord;
 import gelfront.grid.Cavity;
+import gelfront.grid.Fold;
 import gelfront.grid.VoxelModel;
+import gelfront.heat.HeatStepper;
 import gelfront.heat.MouthFilm;
 import gelfront.heat.SplitStepper;
 import gelfront.material.HeatCurves;
@@ -44,8 +46,10 @@ final class OneShot {
   private static final double NEVER = -1e6;
 
   private final Case setup;
-  private final SplitStepper stepper;
-  private final Flow flow;
+  private final HeatCurves curves;
+  private final Fold fold;
+  private HeatStepper stepper;
+  private Flow flow;
   private final ThermalState state;
   private final CrossingTimes set;
   private final CrossingTimes firm;
@@ -75,23 +79,25 @@ final class OneShot {
   OneShot(Case c, CaseVoxels voxels, Workers workers, double[] mould) {
     VoxelModel model = voxels.model();
     Cavity cavity = model.cavity();
-    HeatCurves curves = HeatCurves.of(c.plastisol());
+    curves = HeatCurves.of(c.plastisol());
     setup = c;
+    fold = Folding.of(c, voxels);
     opensAt = c.opensAt();
     state = new ThermalState(model, curves, c.shot().temperature());
     System.arraycopy(mould, 0, state.mould, 0, mould.length);
     set = new CrossingTimes(cavity, c.plastisol().noFlow());
     firm = new CrossingTimes(cavity, c.plastisol().firm());
     history = new HistoryRecorder(model);
-    filling = c.fill().on() ? Optional.of(new ShotFill(c, voxels, workers)) : Optional.empty();
+    filling =
+        c.fill().on() ? Optional.of(new ShotFill(c, voxels, fold, workers)) : Optional.empty();
     Optional<SectionStrength> skin =
         c.numerics().flow() ? Optional.of(skin(c, voxels)) : Optional.empty();
-    Optional<Feeding> feeding = skin.map(s -> feeding(c, voxels, curves, s));
-    leaving = feeding.map(f -> LosingContact.of(f, skin.get(), c.block()));
+    Optional<Feeding> feeding = skin.map(s -> feeding(c, voxels, fold, curves, s));
+    leaving = feeding.map(f -> LosingContact.of(f, fold, skin.get(), c.block()));
     flowClock = feeding.map(Feeding::clock);
-    curve = feeding.map(f -> recorder(f, voxels));
+    curve = feeding.map(f -> recorder(f, fold, voxels));
     flow = feeding.map(f -> flow(f, c.shot())).orElse(Flow.NONE);
-    stepper = new SplitStepper(model, curves, workers);
+    stepper = new SplitStepper(fold.model(), curves, workers);
   }
 
   /**
@@ -106,6 +112,11 @@ final class OneShot {
       firm.start(state);
     }
     history.start(state);
+    if (fold.times() > 1) {
+      FoldedShot folded = new FoldedShot(fold, curves, state, stepper, flow);
+      stepper = folded;
+      flow = folded;
+    }
     List<StepObserver> watching = new ArrayList<>(List.of(set, firm, history, this::look));
     watching.addAll(others);
     curve.ifPresent(watching::add);
@@ -181,6 +192,11 @@ final class OneShot {
     return steps;
   }
 
+  /** The whole over what was calculated of it. */
+  int times() {
+    return fold.times();
+  }
+
   /** s at which all plastisol was firm. */
   double over() {
     return over;
@@ -190,9 +206,9 @@ final class OneShot {
     return over < LONGEST;
   }
 
-  private static FlowRecorder recorder(Feeding feeding, CaseVoxels voxels) {
+  private static FlowRecorder recorder(Feeding feeding, Fold fold, CaseVoxels voxels) {
     int gate = voxels.model().cavity().nearest(voxels.gates().get(0).middle());
-    return new FlowRecorder(feeding, Owners.of(voxels), voxels.cavities().count(), gate);
+    return new FlowRecorder(feeding, fold, Owners.of(voxels), voxels.cavities().count(), gate);
   }
 
   private static SectionStrength skin(Case c, CaseVoxels voxels) {
@@ -202,8 +218,8 @@ final class OneShot {
   }
 
   private static Feeding feeding(
-      Case c, CaseVoxels voxels, HeatCurves curves, SectionStrength skin) {
-    Cavity cavity = voxels.model().cavity();
+      Case c, CaseVoxels voxels, Fold fold, HeatCurves curves, SectionStrength skin) {
+    Cavity cavity = fold.model().cavity();
     FeedLaw law = FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up());
     return new Feeding(
         cavity,
@@ -211,7 +227,7 @@ final class OneShot {
         law,
         new Reservoir(cavity, voxels.mouth().direction(), (double) c.cavities() / c.drawn()),
         new Liquid(cavity, true),
-        skin);
+        fold.times() == 1 ? skin : new FoldedSkin(fold, skin));
   }
 
   private static Flow flow(Feeding feeding, Shot shot) {

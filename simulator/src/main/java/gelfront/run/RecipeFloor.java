@@ -70,7 +70,7 @@ public final class RecipeFloor {
     Case c = setup.with(setup.shot().at(temperature));
     HeatCurves curves = HeatCurves.of(c.plastisol());
     ThermalState state = new ThermalState(voxels.model(), curves, temperature);
-    FillRecord r = new ShotFill(c, voxels, workers).fill(state, progress);
+    FillRecord r = new ShotFill(c, voxels, Folding.of(c, voxels), workers).fill(state, progress);
     return Judge.filled(c, voxels, r);
   }
 }

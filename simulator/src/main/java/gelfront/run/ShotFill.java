@@ -9,8 +9,9 @@ import gelfront.fill.FillLaw;
 import gelfront.fill.FillRecord;
 import gelfront.fill.Filling;
 import gelfront.fill.MouldChill;
+import gelfront.fill.UnfoldedFill;
 import gelfront.fill.Vents;
-import gelfront.grid.Cavity;
+import gelfront.grid.Fold;
 import gelfront.heat.MouthFilm;
 import gelfront.material.HeatCurves;
 import gelfront.material.ViscosityCurve;
@@ -28,22 +29,28 @@ final class ShotFill {
 
   private static final double TIMES = 10;
 
+  /** What vents may differ by on the sides of a plane of symmetry, of all. */
+  private static final double UNLIKE = 0.02;
+
   private final Case setup;
   private final CaseVoxels voxels;
   private final Workers workers;
+  private final Fold fold;
   private final double[] vents;
   private final double room;
   private double seconds;
 
   /**
+   * @param fold of these voxels
    * @throws VoxelException if a vent doesn't meet the part, or the injector doesn't hold the shot
    */
-  ShotFill(Case setup, CaseVoxels voxels, Workers workers) {
+  ShotFill(Case setup, CaseVoxels voxels, Fold fold, Workers workers) {
     this.setup = setup;
     this.voxels = voxels;
     this.workers = workers;
     room = voxels.model().cavity().volume();
     vents = Vents.of(voxels, setup.fill());
+    this.fold = alike(vents, fold) ? fold : Fold.none(voxels.model());
     double shared = (double) setup.cavities() / setup.drawn();
     double held = setup.shot().injectorCapacity().orElse(Double.POSITIVE_INFINITY);
     if (held < shared * room) {
@@ -63,19 +70,31 @@ final class ShotFill {
     long start = System.nanoTime();
     HeatCurves curves = HeatCurves.of(setup.plastisol());
     MouthFilm mouth = OneShot.mouth(setup).holding();
-    Cavity cavity = voxels.model().cavity();
+    FoldedState folded = new FoldedState(fold, curves, state);
     Filling filling =
         new Filling(
-            cavity,
+            fold.model().cavity(),
             law(curves),
-            vents,
-            new MouldChill(voxels.model(), curves, workers, mouth),
-            state,
+            fold.fold(vents),
+            new MouldChill(fold.model(), curves, workers, mouth),
+            folded.left(),
             true);
-    FillRecord r = filling.run(progress);
+    FillRecord r = UnfoldedFill.of(filling.run(progress), voxels.model().cavity(), fold);
+    folded.unfold(state);
     System.arraycopy(state.temperature, 0, state.previous, 0, state.previous.length);
     seconds = 1e-9 * (System.nanoTime() - start);
     return r;
+  }
+
+  /** Whether air leaves on all sides of the planes alike. */
+  private static boolean alike(double[] vents, Fold fold) {
+    double sum = 0;
+    double off = 0;
+    for (int c = 0; c < vents.length; c++) {
+      sum += vents[c];
+      off += Math.abs(vents[c] - vents[fold.kept()[fold.cell()[c]]]);
+    }
+    return off <= UNLIKE * sum;
   }
 
   private FillLaw law(HeatCurves curves) {
@@ -84,7 +103,7 @@ final class ShotFill {
     Drive drive =
         fill.pressure().isPresent()
             ? Drive.pressure(fill.pressure().getAsDouble())
-            : new Drive(room / time, fill.mostPressure());
+            : new Drive(room / fold.times() / time, fill.mostPressure());
     return new FillLaw(
         curves,
         ViscosityCurve.of(setup.plastisol()),

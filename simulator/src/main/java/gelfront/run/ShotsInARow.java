@@ -63,7 +63,7 @@ public final class ShotsInARow {
     ShotRecord record = shot.record();
     Judge.Judgement judgement = Judge.judge(setup, voxels, record, progress);
     return new CaseRunner.Outcome(
-        voxels, record, judgement, shot.state(), shot.steps(), shot.finished());
+        voxels, record, judgement, shot.state(), shot.steps(), shot.finished(), shot.times());
   }
 
   /** What the flow's stages took in the shot in the mould; empty: no flow. */

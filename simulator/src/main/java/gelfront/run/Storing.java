@@ -172,8 +172,8 @@ public final class Storing {
         new Health.Line(
             "Size of the calculation",
             say(
-                "%,d plastisol cells, %,d mould cells, %d steps",
-                v.plastisolCells(), v.mouldCells(), o.steps()),
+                "%,d plastisol cells, %,d mould cells, %d steps%s",
+                v.plastisolCells(), v.mouldCells(), o.steps(), mirrored(o.times())),
             Health.Mark.GOOD));
     lines.add(
         line(
@@ -185,6 +185,11 @@ public final class Storing {
             false));
     v.notes().forEach(n -> lines.add(new Health.Line("Feed system", n, Health.Mark.LOOK_AT_IT)));
     return new Health(lines);
+  }
+
+  private static String mirrored(int times) {
+    String part = times == 2 ? "one half" : times == 4 ? "a quarter" : "an eighth";
+    return times == 1 ? "" : "; " + part + " calculated, the rest is its mirror image";
   }
 
   private static Health.Line filling(FillRecord f) {

@@ -285,6 +285,8 @@ final class CaseAssembler {
     String level = t.choice("level", List.of("quick", "normal", "fine")).orElse("normal");
     return new Numerics(
         Numerics.Level.valueOf(level.toUpperCase(Locale.ROOT)),
-        t.quantity("voxel", Dimension.LENGTH, 0.02e-3, 5e-3));
+        t.quantity("voxel", Dimension.LENGTH, 0.02e-3, 5e-3),
+        true,
+        t.flag("whole"));
   }
 }

@@ -174,6 +174,7 @@ public final class CaseKeys {
       [numerics]
         level            quick, normal or fine
         voxel            edge of a voxel; left out: by level; gates get smaller ones
+        whole            true: calculate both sides of a plane of symmetry, not one for both
       [[filing]]
         at               place
         reach            how far round it

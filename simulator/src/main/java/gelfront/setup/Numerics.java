@@ -9,21 +9,27 @@ import java.util.OptionalDouble;
  * @param level picks voxel size and steps
  * @param voxel edge in metres; absent: by level; narrow channels get smaller cells in either case
  * @param flow whether the feeding flow is calculated; false: what conduction alone would do
+ * @param whole whether mirror images are calculated, too; false: one side stands for both
  */
-public record Numerics(Level level, OptionalDouble voxel, boolean flow) {
-  /** With the flow. */
+public record Numerics(Level level, OptionalDouble voxel, boolean flow, boolean whole) {
+  /** With the flow, one side for both. */
   public Numerics(Level level, OptionalDouble voxel) {
-    this(level, voxel, true);
+    this(level, voxel, true, false);
   }
 
   /** What conduction alone would do. */
   public Numerics withoutFlow() {
-    return new Numerics(level, voxel, false);
+    return new Numerics(level, voxel, false, whole);
   }
 
-  /** In quick's voxels and steps, whatever voxel is stated. */
-  public Numerics quick() {
-    return new Numerics(Level.QUICK, OptionalDouble.empty(), flow);
+  /** With mirror images calculated, too. */
+  public Numerics wholly() {
+    return new Numerics(level, voxel, flow, true);
+  }
+
+  /** In a level's voxels and steps, whatever voxel is stated. */
+  public Numerics at(Level other) {
+    return new Numerics(other, OptionalDouble.empty(), flow, whole);
   }
 
   /** From a first look to a final word. */

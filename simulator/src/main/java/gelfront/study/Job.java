@@ -8,7 +8,6 @@ import gelfront.setup.LoadedCase;
 import gelfront.setup.Mistake;
 import gelfront.setup.Numerics;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -39,19 +38,15 @@ public record Job(String label, LoadedCase loaded) {
 
   /** The same in quick's voxels and steps, whatever voxel the case states. */
   public Job quick() {
-    return at(setup().numerics().quick());
+    return at(Numerics.Level.QUICK);
   }
 
   /** The same in normal's voxels and steps, whatever voxel the case states. */
   public Job normal() {
-    return at(new Numerics(Numerics.Level.NORMAL, OptionalDouble.empty(), flow()));
+    return at(Numerics.Level.NORMAL);
   }
 
-  private boolean flow() {
-    return setup().numerics().flow();
-  }
-
-  private Job at(Numerics numerics) {
-    return new Job(label, loaded.with(numerics));
+  private Job at(Numerics.Level level) {
+    return new Job(label, loaded.with(setup().numerics().at(level)));
   }
 }

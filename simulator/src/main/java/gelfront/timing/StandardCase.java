@@ -4,6 +4,8 @@ package gelfront.timing;
 import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.grid.Cavity;
+import gelfront.grid.Fold;
+import gelfront.grid.Mirrors;
 import gelfront.grid.VoxelModel;
 import gelfront.heat.SplitStepper;
 import gelfront.material.HeatCurves;
@@ -14,6 +16,8 @@ import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.run.CrossingTimes;
 import gelfront.run.Events;
+import gelfront.run.Flow;
+import gelfront.run.FoldedShot;
 import gelfront.run.ShotRun;
 import gelfront.run.StepControl;
 import gelfront.run.StepObserver;
@@ -45,6 +49,9 @@ public final class StandardCase {
 
   /** °C that all plastisol has passed by {@link #END}. */
   public static final double FIRM = 90;
+
+  /** Width of the body, metres. */
+  private static final double WIDTH = 14e-3;
 
   /** Width of the gate, metres. */
   private static final double GATE = 3e-3;
@@ -126,7 +133,7 @@ public final class StandardCase {
   /** As above, with a voxel of one's own. */
   public static VoxelModel model(Numerics numerics) {
     Box gate = solids().get(1).mesh().box();
-    Resolution fine = Resolution.of(numerics, GATE, VOLUME, 10 * VOLUME);
+    Resolution fine = Resolution.of(numerics, GATE, VOLUME, 10 * VOLUME, WIDTH);
     return model(fine.voxel(), fine.closer(List.of(new Resolution.Channel(gate, GATE))));
   }
 
@@ -185,16 +192,28 @@ public final class StandardCase {
    * @param tolerance K, as of {@link StepControl#tolerance}
    */
   public static Run run(VoxelModel model, Workers workers, double tolerance) {
+    Fold fold = Fold.of(model, new short[model.cavity().count()], new Mirrors(false, true, true));
+    return run(model, fold, workers, tolerance);
+  }
+
+  /** As above, mirror images calculated, too. */
+  public static Run whole(VoxelModel model, Workers workers, double tolerance) {
+    return run(model, Fold.none(model), workers, tolerance);
+  }
+
+  private static Run run(VoxelModel model, Fold fold, Workers workers, double tolerance) {
     HeatCurves curves = curves();
     ThermalState state = new ThermalState(model, curves, START);
-    SplitStepper stepper = new SplitStepper(model, curves, workers);
+    SplitStepper stepper = new SplitStepper(fold.model(), curves, workers);
+    FoldedShot steps = new FoldedShot(fold, curves, state, stepper, Flow.NONE);
     CrossingTimes set = new CrossingTimes(model.cavity(), SET);
     CrossingTimes firm = new CrossingTimes(model.cavity(), FIRM);
     int[] passes = new int[1];
     StepObserver count = (s, from) -> passes[0] += stepper.passes();
     ShotRun shot =
-        new ShotRun(stepper, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set, firm, count));
-    int steps = shot.run(state, FOR_TIME_ALONE, END, Progress.NONE);
-    return new Run(state, set.times(), firm.times(), steps, passes[0]);
+        new ShotRun(
+            steps, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set, firm, count), steps);
+    int taken = shot.run(state, FOR_TIME_ALONE, END, Progress.NONE);
+    return new Run(state, set.times(), firm.times(), taken, passes[0]);
   }
 }

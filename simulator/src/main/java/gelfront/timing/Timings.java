@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /** Runs things against the clock and tells a line about each. */
 public final class Timings {
@@ -79,6 +80,20 @@ public final class Timings {
         "  %d threads    %6.2f s   peak heap %d MiB; %.2f times as fast as one",
         all.threads(), many.seconds(), many.peakHeap() >> 20, one.seconds() / many.seconds());
     errors(model, many.value());
+    double alone = whole(model, Workers.SERIAL, runs);
+    double together = whole(model, all, runs);
+    tell(
+        "  mirror images calculated, too: %.2f s and %.2f s, %.2f times as fast as one thread",
+        alone, together, alone / together);
+  }
+
+  /** Median s of the standard case, all of it calculated. */
+  private static double whole(VoxelModel model, Workers workers, int runs) {
+    double tolerance = StepControl.tolerance(Numerics.Level.NORMAL);
+    return IntStream.range(0, runs)
+        .mapToDouble(i -> Stopwatch.seconds(() -> StandardCase.whole(model, workers, tolerance)))
+        .sorted()
+        .toArray()[runs / 2];
   }
 
   private static String cells(Cavity cavity) {
@@ -147,6 +162,8 @@ public final class Timings {
     tell(
         "standard case with flow, %s: %d steps, %.2f s on %d threads to the verdict, %.1f s asked",
         level.name().toLowerCase(Locale.ROOT), t.steps(), t.seconds(), all.threads(), most);
+    FeedTiming whole = FeedTiming.median(at.with(numerics.wholly()), voxels, runs, all);
+    tell("  mirror images calculated, too: %.2f s", whole.seconds());
     Case filled =
         at.with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, Fill.GAP, List.of()));
     FeedTiming shot = FeedTiming.median(filled, voxels, runs, all);

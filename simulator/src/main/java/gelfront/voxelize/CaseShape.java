@@ -41,6 +41,9 @@ record CaseShape(
     Optional<Double> opening,
     List<String> notes) {
 
+  /** Of a unit vector across an axis, at most. */
+  private static final double ALONG = 1e-9;
+
   /**
    * @param kept of the part, closed and outward-wound, metres
    * @throws VoxelException if gate, mouth or resolution can't be had
@@ -62,7 +65,13 @@ record CaseShape(
     solids.addAll(shapes.solids());
     TriangleMesh surface = solids.stream().map(Labelled::mesh).reduce(TriangleMesh::plus).get();
     double narrowest = narrowest(feed);
-    Resolution fine = Resolution.of(c.numerics(), narrowest, volume(solids), volume(surface.box()));
+    Resolution fine =
+        Resolution.of(
+            c.numerics(),
+            narrowest,
+            volume(solids),
+            volume(surface.box()),
+            width(parts.get(0), shapes.mouth()));
     Filing filing = new Filing(c.growths(), solids);
     Optional<Mouth> mouth = Optional.of(shapes.mouth());
     Closer closer = fine.closer(shapes.channels());
@@ -98,7 +107,8 @@ record CaseShape(
                 CavityBuilder.build(solids, kept, first, Closer.NONE, open, Filing.NONE, progress))
             .find(feed.gates());
     Resolution fine =
-        Resolution.of(c.numerics(), rough.width(), volume(solids), volume(part.box()));
+        Resolution.of(
+            c.numerics(), rough.width(), volume(solids), volume(part.box()), width(part, mouth));
     Filing filing = new Filing(c.growths(), solids);
     Closer closer = fine.closer(rough.gates().stream().map(CaseShape::channel).toList());
     Cavity whole = CavityBuilder.build(solids, kept, fine.voxel(), closer, open, filing, progress);
@@ -145,6 +155,16 @@ record CaseShape(
         FeedShapes.mm(gate.middle()),
         gate.width() * 1e3,
         FeedShapes.mm(mouth.centre()));
+  }
+
+  /** Least width across the mouth's axis, metres. */
+  private static double width(TriangleMesh part, Mouth mouth) {
+    Vec3 size = part.box().size();
+    Vec3 out = mouth.direction();
+    double x = Math.abs(out.x()) < ALONG ? size.x() : Double.POSITIVE_INFINITY;
+    double y = Math.abs(out.y()) < ALONG ? size.y() : Double.POSITIVE_INFINITY;
+    double z = Math.abs(out.z()) < ALONG ? size.z() : Double.POSITIVE_INFINITY;
+    return Math.min(x, Math.min(y, z));
   }
 
   private static double volume(List<Labelled> solids) {

@@ -102,7 +102,7 @@ public record Cavities(short[] of, int count) {
     for (int c = from; c < to; c++) {
       int cell = cavity.cells()[c];
       int column = grid.position(cell, 1) + grid.count(1) * grid.position(cell, 2);
-      double centre = grid.centre(0, grid.position(cell, 0));
+      double centre = grid.probe(0, grid.position(cell, 0));
       int winding = 0;
       for (int i = x.first(column); i < x.end(column) && x.at(i) <= centre; i++) {
         winding += x.normal(i) < 0 ? 1 : -1;

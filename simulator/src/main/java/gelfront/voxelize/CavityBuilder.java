@@ -3,6 +3,7 @@ package gelfront.voxelize;
 
 import gelfront.base.Progress;
 import gelfront.grid.Cavity;
+import gelfront.grid.Mirrors;
 import gelfront.grid.UniformGrid;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,6 +93,7 @@ public final class CavityBuilder {
         faces.neighbours(),
         numbers.region(),
         faces.walls(),
-        faces.refinement(closer.factor()));
+        faces.refinement(closer.factor()),
+        Mirrors.NONE);
   }
 }

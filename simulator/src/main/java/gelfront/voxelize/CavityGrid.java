@@ -11,6 +11,7 @@ import java.util.Optional;
  * Where a cavity's cells lie. Both grids are of one lattice, which hangs on the first solid, the
  * part, and along the axis of the mouth on the mouth, so that a grid plane lies there. So the
  * part's cells stay where they are whatever is joined to it, as long as the mouth keeps its height.
+ * Cells are even in number, so that a grid plane lies in a plane of symmetry.
  *
  * @param all round all solids, with two spare cells on every side, one and a half at least
  * @param first round the first solid alone, likewise
@@ -39,10 +40,14 @@ record CavityGrid(UniformGrid all, UniformGrid first) {
     double[] lo = array(box.centre());
     int[] n = new int[3];
     for (int a = 0; a < 3; a++) {
-      n[a] = (int) Math.min(1e6, Math.ceil(size[a] / dx - 1e-9) + 4);
+      n[a] = even((int) Math.min(1e6, Math.ceil(size[a] / dx - 1e-9) + 4));
       lo[a] -= 0.5 * n[a] * dx;
     }
     return new UniformGrid(new Vec3(lo[0], lo[1], lo[2]), dx, n[0], n[1], n[2]);
+  }
+
+  private static int even(int n) {
+    return n + n % 2;
   }
 
   private static void tieTo(Mouth m, double[] tie) {

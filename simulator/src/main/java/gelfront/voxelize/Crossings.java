@@ -18,6 +18,9 @@ final class Crossings {
   /** Triangles, some milliseconds. */
   private static final int BETWEEN_CHECKS = 1 << 14;
 
+  /** Positions that a line may lie beside a cell's centre, and more. */
+  private static final double BESIDE = 1e-3;
+
   /** Start of each column's crossings; length columns + 1. Column = e + countE * f. */
   private final int[] start;
 
@@ -134,9 +137,9 @@ final class Crossings {
       int f0 = firstCentre(f, Math.min(p[0][f], Math.min(p[1][f], p[2][f])));
       int f1 = lastCentre(f, Math.max(p[0][f], Math.max(p[1][f], p[2][f])));
       for (int jf = f0; jf <= f1; jf++) {
-        double cf = grid.centre(f, jf);
+        double cf = grid.probe(f, jf);
         for (int je = e0; je <= e1; je++) {
-          double ce = grid.centre(e, je);
+          double ce = grid.probe(e, je);
           if (covers(ce, cf, nd > 0)) {
             double d = p[0][axis] - (ne * (ce - p[0][e]) + nf * (cf - p[0][f])) / nd;
             add(je + grid.count(e) * jf, clampToTriangle(d), unit);
@@ -177,12 +180,12 @@ final class Crossings {
 
     private int firstCentre(int a, double coordinate) {
       double at0 = (coordinate - grid.edge(a, 0)) / grid.spacing() - 0.5;
-      return (int) Math.max(0, Math.ceil(at0 - 1e-6));
+      return (int) Math.max(0, Math.ceil(at0 - BESIDE));
     }
 
     private int lastCentre(int a, double coordinate) {
       double at0 = (coordinate - grid.edge(a, 0)) / grid.spacing() - 0.5;
-      return (int) Math.min(grid.count(a) - 1, Math.floor(at0 + 1e-6));
+      return (int) Math.min(grid.count(a) - 1, Math.floor(at0 + BESIDE));
     }
 
     private void add(int c, double d, float unit) {

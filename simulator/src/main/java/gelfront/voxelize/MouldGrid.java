@@ -82,20 +82,45 @@ record MouldGrid(UniformGrid fine, RectilinearGrid coarse, int[][] voxels, int[]
     return coarse.volume(cell) / coarse.width(axis, coarse.position(cell, axis));
   }
 
+  /** Edges of the bricks, laid from the middle outwards: both sides are alike. */
   private static double[] inner(UniformGrid fine, int a, int[] voxels) {
-    double[] inner = new double[voxels.length + 1];
-    int n = 0;
-    int i = 0;
-    while (i < voxels.length) {
-      inner[n++] = fine.edge(a, i);
-      int end = Math.min(voxels.length, i + voxels[i]);
-      for (int next = i + 1; next < end; next++) {
-        end = voxels[next] < voxels[i] ? next : end;
-      }
-      i = end;
+    int middle = voxels.length / 2;
+    int[] down = laid(voxels, middle, -1);
+    int[] up = laid(voxels, middle, 1);
+    double[] inner = new double[down.length + 1 + up.length];
+    for (int i = 0; i < down.length; i++) {
+      inner[i] = fine.edge(a, down[down.length - 1 - i]);
     }
-    inner[n++] = fine.edge(a, voxels.length);
-    return Arrays.copyOf(inner, n);
+    inner[down.length] = fine.edge(a, middle);
+    for (int i = 0; i < up.length; i++) {
+      inner[down.length + 1 + i] = fine.edge(a, up[i]);
+    }
+    return inner;
+  }
+
+  /** Ends of bricks from an edge on, up (1) or down (-1), none of which reaches into finer ones. */
+  private static int[] laid(int[] voxels, int from, int way) {
+    int[] ends = new int[voxels.length];
+    int n = 0;
+    int last = way > 0 ? voxels.length : 0;
+    int at = from;
+    while (at != last) {
+      int whole = ahead(voxels, at, way);
+      int length = 1;
+      while (length < whole
+          && at + way * length != last
+          && ahead(voxels, at + way * length, way) >= whole) {
+        length++;
+      }
+      at += way * length;
+      ends[n++] = at;
+    }
+    return Arrays.copyOf(ends, n);
+  }
+
+  /** Voxels of a brick that begins at an edge. */
+  private static int ahead(int[] voxels, int edge, int way) {
+    return voxels[way > 0 ? edge : edge - 1];
   }
 
   private static double[] edges(UniformGrid fine, int a, int[] voxels, double lo, double hi) {

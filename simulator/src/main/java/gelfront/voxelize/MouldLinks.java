@@ -11,6 +11,12 @@ final class MouldLinks {
   /** A mould cell with less metal than this share overheats; its walls use a fuller neighbour. */
   private static final double STARVED = 0.3;
 
+  /** Shares that are no farther apart count as one. */
+  private static final double ALIKE = 1.0001;
+
+  /** More than cells along all axes together. */
+  private static final long MANY = 1 << 20;
+
   /** Share of a voxel that lies between wall and middle of a mould cell at least. */
   private static final double LEAST_DEPTH = 0.01;
 
@@ -75,12 +81,24 @@ final class MouldLinks {
     return Math.max(LEAST_DEPTH * dx, dx - cavity.walls().distance()[w] + shift);
   }
 
-  /** The mould cell behind a wall link, or the fullest round it where that one is starved. */
+  /**
+   * The mould cell behind a wall link; where that one is starved, the next one along the link, or
+   * else the fullest round it.
+   */
   private int behind(int w) {
     int[] at = grid.positionBehind(cavity, w);
     int own = grid.coarse().index(at[0], at[1], at[2]);
     if (share(own) >= STARVED) {
       return own;
+    }
+    int axis = cavity.walls().face()[w] / 2;
+    int way = cavity.walls().face()[w] % 2 == 0 ? -1 : 1;
+    int next = at[axis] + way;
+    if (next >= 0 && next < grid.coarse().count(axis)) {
+      int further = own + way * grid.stride(axis);
+      if (share(further) >= STARVED) {
+        return further;
+      }
     }
     int best = own;
     int most = grid.coarse().cellCount();
@@ -94,9 +112,14 @@ final class MouldLinks {
     return metal.volume()[cell] / grid.coarse().volume(cell);
   }
 
-  /** The cell with the largest share of metal within {@code reach} cells; the own one at a tie. */
+  /**
+   * The cell with the largest share of metal within {@code reach} cells; of several the nearest,
+   * and of those the one farthest from the block's middle, so that both sides of a plane of
+   * symmetry choose alike.
+   */
   private int fullest(int[] at, int own, int reach) {
     int best = own;
+    long bestRank = 0;
     int[] lo = new int[3];
     int[] hi = new int[3];
     for (int a = 0; a < 3; a++) {
@@ -107,12 +130,28 @@ final class MouldLinks {
       for (int j = lo[1]; j <= hi[1]; j++) {
         for (int i = lo[0]; i <= hi[0]; i++) {
           int c = grid.coarse().index(i, j, k);
-          if (share(c) > share(best) * 1.0001) {
+          long rank = rank(at, i, j, k);
+          boolean fuller = share(c) > share(best) * ALIKE;
+          if (fuller || (share(c) * ALIKE >= share(best) && rank < bestRank)) {
             best = c;
+            bestRank = rank;
           }
         }
       }
     }
     return best;
+  }
+
+  /** Less for nearer cells, then for those farther out, then by the axes along which they lie. */
+  private long rank(int[] at, int i, int j, int k) {
+    int[] p = {i, j, k};
+    long squared = 0;
+    long outwards = 0;
+    for (int a = 0; a < 3; a++) {
+      squared += (long) (p[a] - at[a]) * (p[a] - at[a]);
+      outwards += Math.abs(2 * p[a] + 1 - grid.coarse().count(a));
+    }
+    long axes = 3L * Math.abs(k - at[2]) + Math.abs(j - at[1]);
+    return (squared * MANY - outwards) * MANY + axes;
   }
 }

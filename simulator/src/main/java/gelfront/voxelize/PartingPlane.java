@@ -4,6 +4,7 @@ package gelfront.voxelize;
 import gelfront.grid.Cavity;
 import gelfront.grid.UniformGrid;
 import gelfront.mesh.Vec3;
+import java.util.Arrays;
 import java.util.BitSet;
 
 /**
@@ -15,6 +16,8 @@ import java.util.BitSet;
  * @param shadow m2 of the cavity's shadow on it
  */
 public record PartingPlane(int axis, double coordinate, double shadow) {
+  /** Shares by which shadows along two axes may differ by rounding. */
+  private static final double ALIKE = 1e-6;
 
   /** Of a case in voxels. */
   public static PartingPlane of(CaseVoxels voxels) {
@@ -23,28 +26,59 @@ public record PartingPlane(int axis, double coordinate, double shadow) {
     double[] along = {Math.abs(out.x()), Math.abs(out.y()), Math.abs(out.z())};
     int sprue = along[0] >= along[1] && along[0] >= along[2] ? 0 : along[1] >= along[2] ? 1 : 2;
     int best = -1;
-    int most = 0;
+    double most = 0;
     for (int a = 0; a < 3; a++) {
-      int columns = a == sprue ? 0 : columns(cavity, a);
-      best = columns > most ? a : best;
-      most = Math.max(most, columns);
+      double shadow = a == sprue ? 0 : shadow(cavity, a);
+      if (shadow > most * (1 + ALIKE)) {
+        best = a;
+        most = shadow;
+      }
     }
-    double dx = cavity.grid().spacing();
-    return new PartingPlane(best, along(voxels.mouth().centre(), best), most * dx * dx);
+    return new PartingPlane(best, along(voxels.mouth().centre(), best), most);
   }
 
   private static double along(Vec3 p, int axis) {
     return axis == 0 ? p.x() : axis == 1 ? p.y() : p.z();
   }
 
-  private static int columns(Cavity cavity, int axis) {
+  /** Columns of voxels, and along one axis what the true walls add to them or take. */
+  private static double shadow(Cavity cavity, int axis) {
     UniformGrid grid = cavity.grid();
     int b = (axis + 1) % 3;
     int c = (axis + 2) % 3;
+    int row = grid.count(b);
     BitSet seen = new BitSet();
     for (int cell = 0; cell < cavity.count(); cell++) {
-      seen.set(cavity.position(cell, b) + grid.count(b) * cavity.position(cell, c));
+      seen.set(cavity.position(cell, b) + row * cavity.position(cell, c));
     }
-    return seen.cardinality();
+    double[][] beyond = beyond(cavity, b, c);
+    double beside = 0;
+    for (int at = seen.nextSetBit(0); at >= 0; at = seen.nextSetBit(at + 1)) {
+      beside += at >= row && seen.get(at - row) ? 0 : beyond[0][at];
+      beside += seen.get(at + row) ? 0 : beyond[1][at];
+    }
+    return (seen.cardinality() * grid.spacing() + beside) * grid.spacing();
+  }
+
+  /** Metres that walls lie outside a column at most, down and up axis {@code c}; by column. */
+  private static double[][] beyond(Cavity cavity, int b, int c) {
+    UniformGrid grid = cavity.grid();
+    double[][] most = new double[2][grid.count(b) * grid.count(c)];
+    for (double[] side : most) {
+      Arrays.fill(side, -grid.spacing());
+    }
+    Cavity.Walls walls = cavity.walls();
+    for (int w = 0; w < walls.count(); w++) {
+      if (walls.face()[w] / 2 == c) {
+        int up = walls.face()[w] % 2;
+        int cell = walls.cell()[w];
+        int at = cavity.position(cell, c);
+        double off = walls.distance()[w] + (up == 1 ? 1 : -1) * cavity.centre(cell, c);
+        double outside = off - (up == 1 ? grid.edge(c, at + 1) : -grid.edge(c, at));
+        int column = cavity.position(cell, b) + grid.count(b) * at;
+        most[up][column] = Math.max(most[up][column], outside);
+      }
+    }
+    return most;
   }
 }

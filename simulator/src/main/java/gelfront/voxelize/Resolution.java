@@ -34,6 +34,9 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
 
   private static final int MOST_FACTOR = 16;
 
+  /** What a voxel may be larger or smaller than its level's by, to fit the part. */
+  private static final double NEAR = 0.1;
+
   private static final double MOST_CELLS = mostCells(Runtime.getRuntime().maxMemory());
   private static final double MOST_GRID = mostGrid(Runtime.getRuntime().maxMemory());
 
@@ -51,16 +54,17 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
    * @param narrowest width of the feed system, metres
    * @param volume of the cavity, m3
    * @param boxVolume of the box round it, m3
+   * @param width that voxels shall fit, unless their size is stated, metres
    * @throws VoxelException if a stated voxel is too fine for the memory, or the gate is so narrow
    *     beside the part that not even the smallest cells show it
    */
   public static Resolution of(
-      Numerics numerics, double narrowest, double volume, double boxVolume) {
+      Numerics numerics, double narrowest, double volume, double boxVolume, double width) {
     double least = Math.max(Math.cbrt(volume / MOST_CELLS), Math.cbrt(boxVolume / MOST_GRID));
     double dx =
         numerics.voxel().isPresent()
             ? stated(numerics.voxel().getAsDouble(), least, volume)
-            : Math.max(numerics.level().voxel(), least);
+            : Math.max(fitting(numerics.level().voxel(), width), least);
     int factor = 1;
     while (factor < MOST_FACTOR && factor * narrowest / dx < across(numerics.level()) - 1e-9) {
       factor *= 2;
@@ -87,6 +91,15 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
       case NORMAL -> 8;
       case FINE -> 12;
     };
+  }
+
+  /**
+   * An edge that goes into a width an even number of times, so that the walls on both sides lie
+   * alike between cells, as does the plane in the middle; as told where none comes near.
+   */
+  private static double fitting(double dx, double width) {
+    double fits = width / (2 * Math.rint(0.5 * width / dx));
+    return Math.abs(fits / dx - 1) <= NEAR ? fits : dx;
   }
 
   private static double stated(double dx, double least, double volume) {

@@ -77,7 +77,7 @@ final class VoxelLevel {
         int next = x.first(column);
         int end = x.end(column);
         for (int i = 0; i < grid.count(axis) && next < end; i++) {
-          double centre = grid.centre(axis, i);
+          double centre = grid.probe(axis, i);
           while (next < end && x.at(next) <= centre) {
             winding += x.normal(next++) < 0 ? 1 : -1;
           }

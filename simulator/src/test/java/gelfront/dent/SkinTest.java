@@ -27,6 +27,17 @@ class SkinTest {
         List.of(new Labelled(Cavity.Region.PART, part)), dx, Optional.empty(), Progress.NONE);
   }
 
+  /** On a grid whose planes have {@code off} in a voxel's corner: it hangs on the first solid. */
+  private static Cavity cavity(TriangleMesh part, Vec3 off, double dx) {
+    TriangleMesh hook =
+        Solids.box(off.plus(new Vec3(-dx, -dx, -dx)), off.plus(new Vec3(dx, dx, dx)));
+    return CavityBuilder.build(
+        List.of(new Labelled(Cavity.Region.PART, hook), new Labelled(Cavity.Region.PART, part)),
+        dx,
+        Optional.empty(),
+        Progress.NONE);
+  }
+
   /** Thickness in the middle slice of a bar whose fronts have come {@code d} metres far. */
   private static double thickness(Cavity cavity, double d, Depth depth) {
     double[] volumes = cavity.volumes();
@@ -59,9 +70,12 @@ class SkinTest {
       double z = random.nextDouble() * 1e-3;
       double dx = i % 2 == 0 ? 0.5e-3 : 0.8e-3;
       Cavity bar =
-          cavity(Solids.cylinder(new Vec3(0, y, z), new Vec3(30e-3, y, z), RADIUS, RADIUS, 96), dx);
+          cavity(
+              Solids.cylinder(Vec3.ZERO, new Vec3(30e-3, 0, 0), RADIUS, RADIUS, 96),
+              new Vec3(15e-3, y, z),
+              dx);
       for (double d = 0.7e-3; d < 4e-3; d += 0.31e-3) {
-        double t = thickness(bar, d, p -> RADIUS - Math.hypot(p.y() - y, p.z() - z));
+        double t = thickness(bar, d, p -> RADIUS - Math.hypot(p.y(), p.z()));
 
         assertEquals(d, t, 0.06e-3);
       }

@@ -63,7 +63,7 @@ class BlockFeaturesTest {
             new Vec3(0, 0, 1),
             OptionalDouble.empty(),
             1,
-            new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.6e-3), false),
+            new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.6e-3), false, false),
             List.of());
     return CaseRunner.run(c, bar, Workers.SERIAL, Progress.NONE).judgement().findings();
   }

@@ -147,6 +147,7 @@ final class CaseKeysTest {
       [numerics]
       level = "quick" #> "fine"
       voxel = "0.5 mm" #> "0.6 mm"
+      whole = false #> true
       [[filing]]
       at = [0, 0, 0] #> [1, 0, 0]
       reach = "2 mm" #> "3 mm"
@@ -328,7 +329,7 @@ final class CaseKeysTest {
 
   @Test
   void unknownTablesAreNotAsked() {
-    assertEquals(List.of("level", "voxel"), CaseKeys.of("numerics"));
+    assertEquals(List.of("level", "voxel", "whole"), CaseKeys.of("numerics"));
     assertTrue(CaseKeys.of("").contains("filing"));
   }
 }

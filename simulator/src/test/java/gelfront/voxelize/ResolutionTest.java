@@ -20,7 +20,7 @@ class ResolutionTest {
   }
 
   private static Resolution of(Numerics numerics, double narrowest, double volume) {
-    return Resolution.of(numerics, narrowest, volume, 2 * volume);
+    return Resolution.of(numerics, narrowest, volume, 2 * volume, 21e-3);
   }
 
   @Test

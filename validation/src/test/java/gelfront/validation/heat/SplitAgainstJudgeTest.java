@@ -31,11 +31,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SplitAgainstJudgeTest {
   private static final double ASKED = 0.01;
 
-  /**
-   * In the worst cell; 1 % is wanted. Seen: 1.07 % in one cell of brass near water and one of the
-   * standard case at 0.75 mm, with means of 0.06 %; why there is open.
-   */
-  private static final double WORST = 0.011;
+  /** In the worst cell. */
+  private static final double WORST = 0.01;
 
   /** K, last correction of each of the judge's stages. */
   private static final double TOLERANCE = 1e-4;

@@ -19,7 +19,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -150,9 +149,7 @@ public final class Quick {
   public void ask(LoadedCase loaded) {
     int mine = asked.incrementAndGet();
     told.accept(Verdict.WAITING);
-    Numerics quick =
-        new Numerics(
-            Numerics.Level.QUICK, OptionalDouble.empty(), loaded.setup().numerics().flow());
+    Numerics quick = loaded.setup().numerics().at(Numerics.Level.QUICK);
     CompletableFuture<Findings> answer =
         live.request(loaded.setup().with(quick), (stage, f) -> mine == asked.get());
     var unused = answer.whenComplete((f, e) -> ui.execute(() -> answer(mine, f, e, loaded)));

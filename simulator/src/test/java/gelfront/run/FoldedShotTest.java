@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: Apache-2.0
+package gelfront.run;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gelfront.base.Progress;
+import gelfront.base.Workers;
+import gelfront.fill.FillRecord;
+import gelfront.finding.Findings;
+import gelfront.material.MaterialTable;
+import gelfront.mesh.TriangleMesh;
+import gelfront.mesh.Vec3;
+import gelfront.mesh.shape.Solids;
+import gelfront.setup.Block;
+import gelfront.setup.Case;
+import gelfront.setup.FeedSystem;
+import gelfront.setup.Fill;
+import gelfront.setup.Numerics;
+import gelfront.setup.PartShape;
+import gelfront.setup.Section;
+import gelfront.setup.Shot;
+import gelfront.timing.StandardCase;
+import gelfront.verdict.FlowRecord;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/**
+ * One side of a plane of symmetry stands for both: the same equations without what cancels. What is
+ * left between the two is where blocks of liquid lie, the order of sums, and stop rules.
+ */
+final class FoldedShotTest {
+  private static final MaterialTable MATERIALS = MaterialTable.builtIn();
+
+  private static final TriangleMesh BODY =
+      Solids.revolution(
+          new double[] {0, 3e-3, 16e-3, 20e-3, 32e-3},
+          new double[] {2e-3, 5e-3, 5e-3, 2e-3, 3e-3},
+          48);
+
+  private static Case setup(Vec3 up) {
+    return new Case(
+        "test",
+        new PartShape.Calipers(List.of()),
+        List.of(),
+        new FeedSystem.Declared(
+            new FeedSystem.Gate(Vec3.ZERO, new Vec3(-1, 0, 0), Section.round(3e-3), 2e-3),
+            Optional.empty(),
+            Optional.empty(),
+            new FeedSystem.Sprue(8e-3, 8e-3, 15e-3, new Vec3(-1, 0, 0))),
+        List.of(),
+        new Block(
+            MATERIALS.mould("aluminium-6061"),
+            10e-3,
+            Optional.empty(),
+            30,
+            23,
+            9,
+            2500,
+            List.of(),
+            List.of()),
+        MATERIALS.plastisol("soft"),
+        new Shot(165, 1, 5, 20e3, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
+        up,
+        OptionalDouble.empty(),
+        1,
+        new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.6e-3)),
+        List.of());
+  }
+
+  private static final Vec3 SPRUE_UP = new Vec3(-1, 0, 0);
+
+  private static CaseRunner.Outcome run(Case c) {
+    return CaseRunner.run(c, BODY, Workers.SERIAL, Progress.NONE);
+  }
+
+  private static CaseRunner.Outcome whole(Case c) {
+    return run(c.with(c.numerics().wholly()));
+  }
+
+  @Test
+  void aQuarterOfABodyOfRevolutionStandsForAllOfIt() {
+    CaseRunner.Outcome whole = whole(setup(SPRUE_UP));
+    CaseRunner.Outcome folded = run(setup(SPRUE_UP));
+    FlowRecord all = whole.shot().flow().orElseThrow();
+    FlowRecord quarter = folded.shot().flow().orElseThrow();
+
+    assertEquals(1, whole.times());
+    assertEquals(4, folded.times());
+    assertEquals(all.demand(), quarter.demand(), 1e-3 * all.demand());
+    assertEquals(all.partUnfed(), quarter.partUnfed(), 5e-3 * all.partUnfed());
+    assertEquals(all.half(), quarter.half(), 5e-3 * all.half());
+    assertEquals(all.dryAt(), quarter.dryAt());
+    assertTrue(quarter.worstImbalance() < 1e-4);
+    assertTrue(folded.end().ledger.imbalance() < 1e-9, "heat is booked for all of it");
+    assertEquals(
+        whole.end().ledger.plastisolGain(),
+        folded.end().ledger.plastisolGain(),
+        2e-3 * Math.abs(whole.end().ledger.plastisolGain()));
+    Findings f = whole.judgement().findings();
+    Findings g = folded.judgement().findings();
+    assertEquals(f.pockets().size(), g.pockets().size());
+    assertEquals(
+        f.pockets().get(0).dents().get(0).depthHigh(),
+        g.pockets().get(0).dents().get(0).depthHigh(),
+        0.005e-3);
+  }
+
+  @Test
+  void setTimesAreThoseOfTheWhole() {
+    Case c = setup(SPRUE_UP);
+    c = c.with(c.numerics().withoutFlow());
+    float[] whole = whole(c).shot().set();
+    float[] folded = run(c).shot().set();
+
+    for (int i = 0; i < whole.length; i++) {
+      assertEquals(whole[i], folded[i], 2e-3 * whole[i] + 2e-3);
+    }
+  }
+
+  /** Liquid weighs across a plane that isn't upright. */
+  @Test
+  void aMouldThatLiesIsFoldedOnce() {
+    assertEquals(2, run(setup(new Vec3(0, 0, 1))).times());
+  }
+
+  @Test
+  void aShotIsFoldedToo() {
+    Case c =
+        setup(SPRUE_UP).with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, 0, List.of()));
+    FillRecord whole = whole(c).shot().fill().orElseThrow();
+    FillRecord folded = run(c).shot().fill().orElseThrow();
+
+    assertEquals(whole.end(), folded.end());
+    assertEquals(whole.room(), folded.room(), 1e-9 * whole.room());
+    assertEquals(whole.held(), folded.held(), 2e-3 * whole.held());
+    assertEquals(whole.time(), folded.time(), 0.03 * whole.time());
+    assertEquals(whole.bodies().size(), folded.bodies().size());
+    for (int i = 0; i < whole.bodies().size(); i++) {
+      FillRecord.AirBody a = whole.bodies().get(i);
+      FillRecord.AirBody b = folded.bodies().get(i);
+      assertEquals(a.volume(), b.volume(), 0.1 * a.volume());
+      assertEquals(a.pressure(), b.pressure(), 0.05 * a.pressure());
+    }
+  }
+
+  /** The standard case's own axis and the places half way to its wall. */
+  @Test
+  void theStandardCaseIsFoldedTwice() {
+    var model = StandardCase.model(Numerics.Level.QUICK);
+    float[] whole = StandardCase.whole(model, Workers.SERIAL, 0.8).set();
+    float[] folded = StandardCase.run(model, Workers.SERIAL, 0.8).set();
+
+    double sum = 0;
+    for (int i = 0; i < whole.length; i++) {
+      sum += Math.abs(folded[i] - whole[i]) / whole[i];
+    }
+    assertTrue(sum / whole.length < 1e-3, "off by " + sum / whole.length);
+  }
+}
