@@ -25,6 +25,7 @@ public record Fold(
 
   /**
    * Leaves out what is a mirror image across planes along the axes allowed, one after the other.
+   * The whole must be alike on both sides of each: in a half, half of what isn't would be seen.
    *
    * @param labels per plastisol cell what its image must share with it
    * @param allowed by axis
@@ -32,7 +33,7 @@ public record Fold(
   public static Fold of(VoxelModel whole, short[] labels, Mirrors allowed) {
     Fold all = none(whole);
     for (int axis = 0; axis < 3; axis++) {
-      if (allowed.at(axis)) {
+      if (allowed.at(axis) && MirrorImage.find(whole, labels, axis).isPresent()) {
         all = all.across(axis, labels);
       }
     }

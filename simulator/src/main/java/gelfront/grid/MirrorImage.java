@@ -18,12 +18,6 @@ record MirrorImage(int axis, int plane, int[] cell, int[] mould) {
   private static final double UNLIKE_CELLS = 1e-3;
 
   /**
-   * What walls differ by in the mean: distance in voxels, cosine, and resistance as a share; 1
-   * where there is no wall.
-   */
-  private static final double UNLIKE_WALLS = 5e-3;
-
-  /**
    * @param labels per plastisol cell what its image must share with it
    * @return empty where the model has no such plane
    */
@@ -45,7 +39,7 @@ record MirrorImage(int axis, int plane, int[] cell, int[] mould) {
             mould ->
                 cells(cavity, labels, axis, plane)
                     .map(cells -> new MirrorImage(axis, plane, cells, mould)))
-        .filter(i -> i.unlikeWalls(m) <= UNLIKE_WALLS * cavity.walls().count());
+        .filter(i -> new MirroredWalls(m, i).alike());
   }
 
   /** Whether a plastisol cell lies above the plane. */
@@ -64,48 +58,6 @@ record MirrorImage(int axis, int plane, int[] cell, int[] mould) {
       unlike += like ? 0 : 1;
     }
     return unlike <= UNLIKE_CELLS * image.length ? Optional.of(image) : Optional.empty();
-  }
-
-  private double unlikeWalls(VoxelModel m) {
-    Cavity.Walls walls = m.cavity().walls();
-    int[] first = new int[m.cavity().count() + 1];
-    for (int c : walls.cell()) {
-      first[c + 1]++;
-    }
-    for (int c = 0; c < cell.length; c++) {
-      first[c + 1] += first[c];
-    }
-    double unlike = 0;
-    for (int w = 0; w < walls.count(); w++) {
-      int other = cell[walls.cell()[w]];
-      double least = 1;
-      for (int v = other < 0 ? 0 : first[other]; other >= 0 && v < first[other + 1]; v++) {
-        least = Math.min(least, unlike(m, w, v));
-      }
-      unlike += least;
-    }
-    return unlike;
-  }
-
-  /** 0 for a wall's like on the other side, 1 for any other. */
-  private double unlike(VoxelModel m, int w, int v) {
-    Cavity.Walls walls = m.cavity().walls();
-    int face = walls.face()[w];
-    int mirrored = face / 2 == axis ? face ^ 1 : face;
-    int behind = m.mouldCell()[w];
-    boolean same =
-        walls.face()[v] == mirrored
-            && walls.mouth()[v] == walls.mouth()[w]
-            && walls.edge()[v] == walls.edge()[w]
-            && m.mouldCell()[v] == (behind < 0 ? -1 : mould[behind]);
-    if (!same) {
-      return 1;
-    }
-    double r = m.resistance()[w];
-    double s = Math.abs(walls.distance()[v] - walls.distance()[w]) / m.cavity().grid().spacing();
-    return s
-        + Math.abs(walls.cosine()[v] - walls.cosine()[w])
-        + (r > 0 ? Math.abs(m.resistance()[v] / r - 1) : 0);
   }
 
   /** What a cell without an image below the plane goes by: the nearest one that has one. */

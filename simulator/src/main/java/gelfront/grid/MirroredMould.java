@@ -11,7 +11,13 @@ final class MirroredMould {
 
   private static final double UNLIKE_ANYWHERE = 0.1;
 
-  /** What edges may differ by, of a cell; and temperatures, K. */
+  /** What conductances to the air may differ by anywhere, of the largest. */
+  private static final double UNLIKE_FILM = 0.01;
+
+  /** What edges may lie off, of a cell. */
+  private static final double BESIDE = 0.02;
+
+  /** K that temperatures may differ by. */
   private static final double SAME = 1e-3;
 
   private final MouldCells m;
@@ -36,7 +42,7 @@ final class MirroredMould {
     int n = m.grid().count(axis);
     for (int i = 0; i <= n; i++) {
       double off = m.grid().edge(axis, i) + m.grid().edge(axis, n - i) - 2 * plane;
-      if (Math.abs(off) > SAME * m.grid().width(axis, Math.min(i, n - 1))) {
+      if (Math.abs(off) > BESIDE * m.grid().width(axis, Math.min(i, n - 1))) {
         return false;
       }
     }
@@ -63,7 +69,7 @@ final class MirroredMould {
     for (int i = 0; i < image.length; i++) {
       int j = image[i];
       boolean like =
-          Math.abs(m.airConductance()[i] - m.airConductance()[j]) <= UNLIKE_ANYWHERE * most
+          Math.abs(m.airConductance()[i] - m.airConductance()[j]) <= UNLIKE_FILM * most
               && Math.abs(m.airTemperature()[i] - m.airTemperature()[j]) < SAME
               && Math.abs(m.startTemperature()[i] - m.startTemperature()[j]) < SAME;
       if (!like) {

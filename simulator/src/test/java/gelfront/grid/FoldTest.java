@@ -148,6 +148,27 @@ final class FoldTest {
     assertFalse(fold.model().cavity().mirrors().x());
   }
 
+  /** A scratch of half a voxel, 5 mm by 5 mm: little of all, but it may be the narrowest place. */
+  @Test
+  void aScratchOnOneSideLeavesThatPlaneOut() {
+    TriangleMesh bar = box(-18, -6, -6, 18, 6, 6);
+    VoxelModel filed =
+        boxed(ROUND.grown(5e-3), block(List.of()), bar, box(-2.5, -2.5, 5.5, 2.5, 2.5, 6.4));
+    Fold fold = fold(filed);
+
+    assertEquals(4, fold.times());
+    assertFalse(fold.model().cavity().mirrors().z());
+  }
+
+  /** A bar of 61 sides has a side where its image has an edge: 0.01 mm apart at most. */
+  @Test
+  void unlikeTrianglesOfOneShapeAreAlike() {
+    TriangleMesh round =
+        Solids.cylinder(new Vec3(-12e-3, 0, 0), new Vec3(12e-3, 0, 0), 4e-3, 4e-3, 61);
+
+    assertEquals(8, fold(boxed(ROUND, block(List.of()), round)).times());
+  }
+
   @Test
   void whatIsLabelledOtherwiseIsNoImage() {
     VoxelModel whole = boxed(ROUND, block(List.of()), box(-6, -6, -6, 6, 6, 6));
