@@ -16,9 +16,15 @@ import gelfront.voxelize.CaseVoxels;
 final class Folding {
   private static final double ROUNDING = 1e-9;
 
+  /** K that the mould may be warmer than its image before a shot. */
+  private static final double WARMER = 0.2;
+
   private Folding() {}
 
-  static Fold of(Case c, CaseVoxels voxels) {
+  /**
+   * @param mould °C per mould cell before the shot
+   */
+  static Fold of(Case c, CaseVoxels voxels, double[] mould) {
     VoxelModel model = voxels.model();
     if (c.numerics().whole()) {
       return Fold.none(model);
@@ -30,7 +36,16 @@ final class Folding {
             level(up.x()) && level(out.x()),
             level(up.y()) && level(out.y()),
             level(up.z()) && level(out.z()));
-    return Fold.of(model, Owners.of(voxels), allowed);
+    Fold fold = Fold.of(model, Owners.of(voxels), allowed);
+    return evenlyWarm(fold, mould) ? fold : Fold.none(model);
+  }
+
+  private static boolean evenlyWarm(Fold fold, double[] mould) {
+    boolean even = true;
+    for (int i = 0; i < mould.length; i++) {
+      even &= Math.abs(mould[i] - mould[fold.keptMould()[fold.mould()[i]]]) < WARMER;
+    }
+    return even;
   }
 
   private static boolean level(double component) {

@@ -81,7 +81,7 @@ final class OneShot {
     Cavity cavity = model.cavity();
     curves = HeatCurves.of(c.plastisol());
     setup = c;
-    fold = Folding.of(c, voxels);
+    fold = Folding.of(c, voxels, mould);
     opensAt = c.opensAt();
     state = new ThermalState(model, curves, c.shot().temperature());
     System.arraycopy(mould, 0, state.mould, 0, mould.length);

@@ -18,6 +18,7 @@ import gelfront.setup.FeedSystem;
 import gelfront.setup.Fill;
 import gelfront.setup.Numerics;
 import gelfront.setup.PartShape;
+import gelfront.setup.Rhythm;
 import gelfront.setup.Section;
 import gelfront.setup.Shot;
 import gelfront.timing.StandardCase;
@@ -118,6 +119,14 @@ final class FoldedShotTest {
     for (int i = 0; i < whole.length; i++) {
       assertEquals(whole[i], folded[i], 2e-3 * whole[i] + 2e-3);
     }
+  }
+
+  /** The third shot's mould is still alike on both sides: it opens at a plane of symmetry. */
+  @Test
+  void aRowOfShotsIsFolded() {
+    Case c = setup(SPRUE_UP).with(new Rhythm(3, 90, OptionalDouble.empty(), 60));
+
+    assertEquals(4, run(c).times());
   }
 
   /** Liquid weighs across a plane that isn't upright. */
