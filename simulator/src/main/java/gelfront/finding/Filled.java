@@ -140,6 +140,15 @@ public record Filled(
     /** Metres: deep enough for air, too thin for plastisol: common practice, no source. */
     public static final double VENT_DEPTH = 0.03e-3;
 
+    private static final int ALPHABET = 26;
+
+    /** A, B, ...: numbers are those of dents' pockets. */
+    public String letter() {
+      return number <= ALPHABET
+          ? String.valueOf((char) ('A' + number - 1))
+          : "A" + (number - ALPHABET);
+    }
+
     /** The same in words. */
     public TrappedAir told(String newProposal) {
       return new TrappedAir(

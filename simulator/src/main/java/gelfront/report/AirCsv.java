@@ -34,7 +34,7 @@ public final class AirCsv implements ArtifactWriter {
     return String.join(
         ",",
         List.of(
-            PocketsCsv.cell(FillSection.letter(a.number())),
+            PocketsCsv.cell(a.letter()),
             place(a.place()),
             PocketsCsv.number(a.since(), 3),
             PocketsCsv.number(a.began() * 1e9, 2),

@@ -42,7 +42,7 @@ final class FillJson {
   }
 
   private static void air(ObjectNode n, Filled.TrappedAir a) {
-    n.put("air", FillSection.letter(a.number()));
+    n.put("air", a.letter());
     FindingsJson.place(n, "place_mm", a.place());
     FindingsJson.number(n, "cut_off_s", a.since());
     FindingsJson.number(n, "volume_then_mm3", a.began() * 1e9);

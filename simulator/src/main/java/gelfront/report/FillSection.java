@@ -64,7 +64,7 @@ final class FillSection {
     }
     h.close().close().open("tbody");
     for (Filled.TrappedAir a : air) {
-      h.open("tr").open("td").element("span", letter(a.number()), "class", "number").close();
+      h.open("tr").open("td").element("span", a.letter(), "class", "number").close();
       h.element("td", Say.place(a.place())).element("td", a.proposal());
       number(h, Say.time(a.since()));
       number(h, Say.ml(a.began()));
@@ -110,10 +110,5 @@ final class FillSection {
 
   static void number(Html h, String s) {
     h.element("td", s, "class", "n");
-  }
-
-  /** A, B, ... of trapped air. */
-  static String letter(int number) {
-    return number <= 26 ? String.valueOf((char) ('A' + number - 1)) : "A" + (number - 26);
   }
 }

@@ -56,7 +56,7 @@ final class Overlay {
             .toList();
     for (Filled.TrappedAir a : byPlace) {
       double x = Math.max(free, v.x(a.place()));
-      badge(h, v, a.place(), FillSection.letter(a.number()), x);
+      badge(h, v, a.place(), a.letter(), x);
       free = x + APART;
     }
     h.close();

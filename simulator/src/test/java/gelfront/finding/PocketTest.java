@@ -52,4 +52,15 @@ final class PocketTest {
     assertEquals("the sprue stays level", told.sign());
     assertEquals(was, told.told(was.sentence(), was.sign()));
   }
+
+  @Test
+  void trappedAirGoesByLetters() {
+    assertEquals("A", air(1));
+    assertEquals("Z", air(26));
+    assertNotEquals(air(1), air(27));
+  }
+
+  private static String air(int number) {
+    return new Filled.TrappedAir(number, Vec3.ZERO, 1, 1, 1, 1, Vec3.ZERO, 0, 1, "").letter();
+  }
 }

@@ -85,9 +85,7 @@ public final class ViewerApp {
     }
     Opened o = Opener.open(a.file().get());
     if (o instanceof Opened.Nothing n) {
-      boolean named = n.why().contains(String.valueOf(n.file()));
-      String line = named ? n.why() : n.file() + ": " + n.why();
-      throw new ViewerException(ViewerException.INPUT, line, null);
+      throw new ViewerException(ViewerException.INPUT, n.line(), null);
     }
     return Optional.of(o);
   }

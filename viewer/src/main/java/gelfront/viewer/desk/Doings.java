@@ -4,6 +4,7 @@ package gelfront.viewer.desk;
 import gelfront.base.Units;
 import gelfront.mesh.example.Examples;
 import gelfront.mesh.io.LengthUnit;
+import gelfront.setup.PartShape;
 import gelfront.viewer.scene.Stage;
 import gelfront.viewer.store.Recovery;
 import gelfront.viewer.store.Remembered;
@@ -11,7 +12,12 @@ import gelfront.viewer.work.Opened;
 import gelfront.viewer.work.Project;
 import gelfront.viewer.work.Session;
 import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
+import java.awt.dnd.DnDConstants;
+import java.awt.dnd.DropTarget;
+import java.awt.dnd.DropTargetAdapter;
+import java.awt.dnd.DropTargetDropEvent;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -72,8 +78,7 @@ public final class Doings implements ActionBar.Doing {
 
   private Optional<Path> source() {
     if (session.project().isPresent()
-        && session.project().get().now().setup().part()
-            instanceof gelfront.setup.PartShape.Meshes m) {
+        && session.project().get().now().setup().part() instanceof PartShape.Meshes m) {
       return Optional.of(m.files().get(0));
     }
     return Optional.empty();
@@ -250,26 +255,22 @@ public final class Doings implements ActionBar.Doing {
 
           @Override
           public boolean importData(TransferSupport s) {
-            return dropped(s);
+            return taken(s.getTransferable());
           }
         });
     // The heavy canvas gets drops of its own.
-    new java.awt.dnd.DropTarget(
+    new DropTarget(
         stage.canvas(),
-        new java.awt.dnd.DropTargetAdapter() {
+        new DropTargetAdapter() {
           @Override
-          public void drop(java.awt.dnd.DropTargetDropEvent e) {
-            e.acceptDrop(java.awt.dnd.DnDConstants.ACTION_COPY);
+          public void drop(DropTargetDropEvent e) {
+            e.acceptDrop(DnDConstants.ACTION_COPY);
             e.dropComplete(taken(e.getTransferable()));
           }
         });
   }
 
-  private boolean dropped(TransferHandler.TransferSupport s) {
-    return taken(s.getTransferable());
-  }
-
-  private boolean taken(java.awt.datatransfer.Transferable t) {
+  private boolean taken(Transferable t) {
     try {
       Object data = t.getTransferData(DataFlavor.javaFileListFlavor);
       if (data instanceof List<?> files && !files.isEmpty() && files.get(0) instanceof File f) {

@@ -19,7 +19,6 @@ import gelfront.viewer.work.Quick;
 import gelfront.viewer.work.Session;
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.Font;
 import java.awt.Rectangle;
 import java.util.List;
 import java.util.function.Consumer;
@@ -27,9 +26,6 @@ import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.JTextArea;
-import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
@@ -60,11 +56,7 @@ final class FindingsPane extends JPanel {
     this.units = units;
     this.chosen = chosen;
     this.air = air;
-    JScrollPane scroll = new JScrollPane(column);
-    scroll.setBorder(null);
-    scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-    scroll.getVerticalScrollBar().setUnitIncrement(16);
-    add(scroll);
+    add(Ui.scrolling(column));
   }
 
   void follow() {
@@ -85,7 +77,7 @@ final class FindingsPane extends JPanel {
   private void broken(Opened.ABrokenMesh b) {
     JPanel card = card(Colours.OPEN_EDGE);
     card.setName("mesh card");
-    card.add(bold("This mesh can't be used yet", 2));
+    card.add(Ui.bold("This mesh can't be used yet", 2));
     b.why().forEach(w -> card.add(Ui.text(w)));
     card.add(Ui.text(MeshFaults.of(b.mesh()).words()));
     card.add(Ui.text("Close it in CAD, export it again, and open it here."));
@@ -96,11 +88,11 @@ final class FindingsPane extends JPanel {
     if (session.project().isEmpty()) {
       return;
     }
-    int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
+    int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(Colours.UNJUDGED);
     JPanel card = card(edge);
     card.setName("quick card");
     List<String> lines = v.lines(units.get());
-    card.add(bold(lines.get(0), 2));
+    card.add(Ui.bold(lines.get(0), 2));
     if (v.error().isEmpty()) {
       lines.subList(1, lines.size()).forEach(l -> card.add(Ui.text(l)));
     } else {
@@ -117,7 +109,7 @@ final class FindingsPane extends JPanel {
     if (session.stale()) {
       card.add(Ui.text("Checked before your last change:"));
     }
-    card.add(bold(f.verdict(), 2));
+    card.add(Ui.bold(f.verdict(), 2));
     card.add(Ui.text(times(f)));
     if (!f.opening().sentence().isEmpty()) {
       card.add(Ui.text(f.opening().sentence()));
@@ -140,7 +132,7 @@ final class FindingsPane extends JPanel {
     if (!f.advice().isEmpty()) {
       column.add(section("What to change, best first", f.advice()));
     }
-    JPanel pockets = card(0x8A939B);
+    JPanel pockets = card(Colours.UNJUDGED);
     pockets.add(Ui.head("Pockets cut off from the sprue"));
     if (f.pockets().isEmpty()) {
       pockets.add(Ui.text("None: every place was fed until it had set."));
@@ -163,7 +155,7 @@ final class FindingsPane extends JPanel {
   }
 
   private void shot(Findings f) {
-    JPanel card = card(f.filled().mayNotFill() ? Colours.OPEN_EDGE : 0x8A939B);
+    JPanel card = card(f.filled().mayNotFill() ? Colours.OPEN_EDGE : Colours.UNJUDGED);
     ShotCard.fill(card, f.filled(), units.get(), air);
     column.add(card);
     shot = card;
@@ -201,7 +193,7 @@ final class FindingsPane extends JPanel {
     boolean sure = v.hold() == VoxelDoubt.Hold.HOLDS;
     String last = said.get(said.size() - 1);
     card.add(Ui.gap(4));
-    card.add(sure ? Ui.text(last) : bold(last, 0));
+    card.add(sure ? Ui.text(last) : Ui.bold(last, 0));
     said.subList(0, said.size() - 1).forEach(w -> card.add(Ui.text(w)));
   }
 
@@ -238,7 +230,7 @@ final class FindingsPane extends JPanel {
   }
 
   private static JPanel section(String head, List<String> lines) {
-    JPanel card = card(0x8A939B);
+    JPanel card = card(Colours.UNJUDGED);
     card.add(Ui.head(head));
     lines.forEach(l -> card.add(Ui.text(l)));
     return card;
@@ -255,12 +247,6 @@ final class FindingsPane extends JPanel {
                 BorderFactory.createMatteBorder(0, 6, 0, 0, Ui.colour(edge)),
                 BorderFactory.createEmptyBorder(4, 10, 6, 4))));
     return card;
-  }
-
-  private static JTextArea bold(String words, int larger) {
-    JTextArea t = Ui.text(words);
-    t.setFont(t.getFont().deriveFont(Font.BOLD, t.getFont().getSize2D() + larger));
-    return t;
   }
 
   static String times(Findings f) {

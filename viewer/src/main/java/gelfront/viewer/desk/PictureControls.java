@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.viewer.desk;
 
-import gelfront.mesh.Vec3;
 import gelfront.viewer.model.Orbit;
 import gelfront.viewer.model.Plane;
 import gelfront.viewer.model.Ray;
@@ -18,10 +17,6 @@ import javax.swing.SwingUtilities;
 
 /** Mouse and keys on the picture turn, slide and zoom it, and move the cut. */
 final class PictureControls extends MouseAdapter {
-  static final String HELP =
-      "Drag turns, right drag slides, wheel zooms, double click goes back. Shift-drag moves the"
-          + " cut, alt-drag tilts it.";
-
   private static final double RAD_PER_PIXEL = 0.008;
   private static final double RAD_PER_KEY = Math.toRadians(6);
   private static final double ZOOM = 1.12;
@@ -114,7 +109,7 @@ final class PictureControls extends MouseAdapter {
     if (held) {
       hand.drags(ray(e));
     } else if (e.isShiftDown()) {
-      moveCut(dx, dy, e.getComponent().getHeight());
+      moveCut(dx, dy, mmPerPixel(e));
     } else if (e.isAltDown()) {
       tiltCut(dx, dy);
     } else if (SwingUtilities.isLeftMouseButton(e)) {
@@ -130,9 +125,8 @@ final class PictureControls extends MouseAdapter {
   }
 
   /** As far along its normal as the mouse goes along the normal's picture. */
-  private void moveCut(int dx, int dy, int height) {
+  private void moveCut(int dx, int dy, double mmPerPixel) {
     Orbit o = gaze.now().orbit();
-    double mm = 2 * o.distance() * Math.tan(gaze.fieldOfView() / 2) / Math.max(1, height);
     gaze.change(
         l ->
             l.cut(
@@ -143,7 +137,7 @@ final class PictureControls extends MouseAdapter {
                           double toTop = p.normal().dot(o.up());
                           double steep = Math.hypot(toRight, toTop);
                           double along = steep < 0.2 ? -dy : (dx * toRight - dy * toTop) / steep;
-                          return p.moved(along * mm);
+                          return p.moved(along * mmPerPixel);
                         })));
   }
 
@@ -197,11 +191,5 @@ final class PictureControls extends MouseAdapter {
       case KeyEvent.VK_HOME -> gaze.goHome();
       default -> {}
     }
-  }
-
-  /** From where a place is looked at best: from outside. */
-  static Vec3 outwards(Vec3 place, Vec3 middle) {
-    Vec3 d = place.minus(middle);
-    return d.length() > 1e-6 ? d.unit() : new Vec3(0, -1, 0);
   }
 }

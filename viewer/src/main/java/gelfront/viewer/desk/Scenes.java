@@ -229,7 +229,7 @@ final class Scenes {
             return;
           }
           SetupShown shown = Previews.of(now, skin(p), p.part(), moulds, v.lines(units));
-          int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(0x8A939B);
+          int edge = v.findings().map(f -> Colours.of(f.severity())).orElse(Colours.UNJUDGED);
           stage.show(shown, edge);
           ui.execute(
               () -> {

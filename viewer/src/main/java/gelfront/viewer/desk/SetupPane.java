@@ -23,7 +23,6 @@ import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import org.jspecify.annotations.Nullable;
 
@@ -70,11 +69,8 @@ final class SetupPane extends JPanel {
     }
     JPanel top = new Column(new BorderLayout());
     top.add(lines, BorderLayout.NORTH);
-    JScrollPane scroll = new JScrollPane(top);
-    scroll.setBorder(null);
-    scroll.getVerticalScrollBar().setUnitIncrement(16);
     add(unitQuestion, BorderLayout.NORTH);
-    add(scroll, BorderLayout.CENTER);
+    add(Ui.scrolling(top), BorderLayout.CENTER);
     help.setName("field help");
     help.setRows(3);
     JPanel foot = new JPanel(new BorderLayout());

@@ -4,7 +4,6 @@ package gelfront.viewer.desk;
 import gelfront.base.Quantities;
 import gelfront.base.Units;
 import gelfront.finding.Filled;
-import gelfront.viewer.model.Letters;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.function.Consumer;
@@ -47,7 +46,7 @@ final class ShotCard {
     JPanel row = new JPanel(new BorderLayout(8, 0));
     row.setAlignmentX(Component.LEFT_ALIGNMENT);
     Ui.padded(row, 6, 0, 2, 0);
-    String letter = Letters.of(a.number());
+    String letter = a.letter();
     JPanel west = new JPanel(new BorderLayout());
     Runnable go = () -> chosen.accept(a);
     west.add(Ui.button("air " + letter, letter, "Goes there", go), BorderLayout.NORTH);

@@ -13,8 +13,10 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
+import javax.swing.ScrollPaneConstants;
 import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
 
@@ -50,6 +52,23 @@ final class Ui {
     area.setFont(UIManager.getFont("Label.font"));
     area.setAlignmentX(Component.LEFT_ALIGNMENT);
     return area;
+  }
+
+  /**
+   * @param larger points than other words
+   */
+  static JTextArea bold(String words, int larger) {
+    JTextArea t = text(words);
+    t.setFont(t.getFont().deriveFont(Font.BOLD, t.getFont().getSize2D() + larger));
+    return t;
+  }
+
+  /** Up and down only. */
+  static JScrollPane scrolling(JComponent column) {
+    JScrollPane scroll = new JScrollPane(column);
+    scroll.setBorder(null);
+    scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    return scroll;
   }
 
   static JLabel head(String words) {

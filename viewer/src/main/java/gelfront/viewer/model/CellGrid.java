@@ -75,6 +75,19 @@ public record CellGrid(Vec3 origin, double edge, int nx, int ny, int nz, float[]
     return inside ? set[index(i, j, k)] : EMPTY;
   }
 
+  /**
+   * The same of a place.
+   *
+   * @param mm in the part's coordinates
+   */
+  public float setAt(Vec3 mm) {
+    Vec3 p = mm.minus(origin);
+    return setAt(
+        (int) Math.floor(p.x() / edge),
+        (int) Math.floor(p.y() / edge),
+        (int) Math.floor(p.z() / edge));
+  }
+
   private static final class Filling {
     private final Fields f;
     private final int[] box;

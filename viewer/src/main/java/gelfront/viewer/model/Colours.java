@@ -58,6 +58,9 @@ public final class Colours {
     return out;
   }
 
+  /** Beside words that tell neither well nor bad. */
+  public static final int UNJUDGED = 0x8A939B;
+
   /** Beside the words, never instead of them. */
   public static int of(Severity s) {
     return switch (s) {

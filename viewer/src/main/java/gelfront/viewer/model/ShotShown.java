@@ -5,6 +5,7 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.result.DentSurface;
 import gelfront.result.Fields;
+import java.util.List;
 
 /**
  * The shot itself, ready to be drawn: when its front came to each place.
@@ -43,7 +44,7 @@ public record ShotShown(CellGrid grid, double scale) {
             came,
             last,
             f.pocket(),
-            java.util.List.of());
+            List.of());
     return new ShotShown(CellGrid.of(shot, scale, VolumeTexels.MOST, false, 3), scale);
   }
 
@@ -78,12 +79,7 @@ public record ShotShown(CellGrid grid, double scale) {
 
   private double below(Vec3 at, Vec3 outwards) {
     for (int i = 0; i < 2 * DEEP; i++) {
-      Vec3 p = at.minus(outwards.times((0.3 + 0.5 * i) * grid.edge())).minus(grid.origin());
-      float here =
-          grid.setAt(
-              (int) Math.floor(p.x() / grid.edge()),
-              (int) Math.floor(p.y() / grid.edge()),
-              (int) Math.floor(p.z() / grid.edge()));
+      float here = grid.setAt(at.minus(outwards.times((0.3 + 0.5 * i) * grid.edge())));
       if (here != CellGrid.EMPTY) {
         return here;
       }

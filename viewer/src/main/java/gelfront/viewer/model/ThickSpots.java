@@ -37,12 +37,7 @@ public final class ThickSpots {
     int falling = 0;
     int limit = g.nx() + g.ny() + g.nz();
     for (int i = 0; i < limit && falling < PATIENCE; i++) {
-      Vec3 p = at.minus(outwards.times((0.5 + 0.7 * i) * g.edge())).minus(g.origin());
-      float here =
-          g.setAt(
-              (int) Math.floor(p.x() / g.edge()),
-              (int) Math.floor(p.y() / g.edge()),
-              (int) Math.floor(p.z() / g.edge()));
+      float here = g.setAt(at.minus(outwards.times((0.5 + 0.7 * i) * g.edge())));
       falling = here > most ? 0 : falling + 1;
       most = Math.max(most, here);
     }

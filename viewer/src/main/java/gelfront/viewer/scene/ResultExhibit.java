@@ -16,7 +16,6 @@ import gelfront.mesh.Vec3;
 import gelfront.viewer.model.CellFaces;
 import gelfront.viewer.model.Colours;
 import gelfront.viewer.model.Extent;
-import gelfront.viewer.model.Letters;
 import gelfront.viewer.model.Look;
 import gelfront.viewer.model.Mode;
 import gelfront.viewer.model.ResultShown;
@@ -319,7 +318,7 @@ final class ResultExhibit implements Exhibit {
   }
 
   private void air(Filled.TrappedAir a, Look look, Labels labels) {
-    String letter = Letters.of(a.number());
+    String letter = a.letter();
     String words = look.pocket() == -a.number() ? "Air " + letter : letter;
     mark(words, a.place().times(1e3), Colours.AIR, look, labels);
   }

@@ -39,5 +39,10 @@ public sealed interface Opened {
   record ABrokenMesh(Path file, TriangleMesh mesh, List<String> why) implements Opened {}
 
   /** Nothing that could be opened; {@code why} in one sentence. */
-  record Nothing(Path file, String why) implements Opened {}
+  record Nothing(Path file, String why) implements Opened {
+    /** With the file's name, once. */
+    public String line() {
+      return why.contains(String.valueOf(file)) ? why : file + ": " + why;
+    }
+  }
 }

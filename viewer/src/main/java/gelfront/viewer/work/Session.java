@@ -188,7 +188,7 @@ public final class Session {
   /** Goes on with what was opened; for work that was kept from an earlier time, too. */
   public void take(Opened o) {
     if (o instanceof Opened.Nothing n) {
-      complain(n.why().contains(String.valueOf(n.file())) ? n.why() : n.file() + ": " + n.why());
+      complain(n.line());
       return;
     }
     stopCheck();

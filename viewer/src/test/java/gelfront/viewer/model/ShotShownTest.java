@@ -2,7 +2,6 @@
 package gelfront.viewer.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Units;
@@ -89,12 +88,5 @@ class ShotShownTest {
         "the shot never comes here", Reading.came(cube(true), new Vec3(5, 5, 9.5), Units.METRIC));
     assertEquals("", Reading.came(cube(true), new Vec3(5, 5, -3), Units.METRIC));
     assertEquals("", Reading.came(cube(false), new Vec3(5, 5, 3.5), Units.METRIC));
-  }
-
-  @Test
-  void trappedAirGoesByLetters() {
-    assertEquals("A", Letters.of(1));
-    assertEquals("Z", Letters.of(26));
-    assertFalse(Letters.of(27).equals(Letters.of(1)));
   }
 }
