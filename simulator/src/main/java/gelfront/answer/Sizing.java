@@ -57,6 +57,14 @@ public record Sizing(
       choices = List.copyOf(choices);
     }
 
+    /** The gate's own place. */
+    public static final String AS_IT_IS = "as it is";
+
+    /** Whether the gate would have to be moved there. */
+    public boolean elsewhere() {
+      return !label.equals(AS_IT_IS);
+    }
+
     /** What came of it, as files and command line have it. */
     public String words() {
       return told.metric();

@@ -221,8 +221,7 @@ final class SizeWords {
     }
     Sizing.Place p = places.get(best);
     double now = ((FeedSystem.Declared) base.setup().feed()).gate().section().width();
-    String where =
-        p.label().equals("as it is") ? "" : capital(p.label()) + ", at " + at(p.at()) + ": ";
+    String where = p.elsewhere() ? capital(p.label()) + ", at " + at(p.at()) + ": " : "";
     String from = where.isEmpty() ? " The gate is " + units.plain(now) + " now." : "";
     return where + p.told().in(units) + from;
   }

@@ -72,7 +72,7 @@ public final class Sizer {
   public Sizing run(int propose) {
     List<Limits.GatePlace> given = limits.gatePlaces();
     if (given.isEmpty()) {
-      add("as it is", here());
+      add(Sizing.Place.AS_IT_IS, here());
     }
     for (int i = 0; i < given.size(); i++) {
       add("place " + (i + 1) + " of the list", given.get(i));
@@ -126,7 +126,7 @@ public final class Sizer {
         limits
             .sprueWidest()
             .orElse(Math.max(1.2 * thickness.thickest(), 1.25 * feed.sprue().innerDiameter()));
-    boolean elsewhere = !label.equals("as it is");
+    boolean elsewhere = !label.equals(Sizing.Place.AS_IT_IS);
     LoadedCase moved = elsewhere ? moved(label, p) : base;
     int quick = runs - NORMAL;
     double up = Math.floor(widest / 0.1e-3 + 1e-6) * 0.1e-3;

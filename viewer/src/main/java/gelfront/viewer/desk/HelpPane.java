@@ -5,14 +5,15 @@ import gelfront.answer.Ran;
 import gelfront.answer.Remedies;
 import gelfront.answer.Sizing;
 import gelfront.base.Units;
+import gelfront.finding.Severity;
+import gelfront.mesh.Vec3;
 import gelfront.setup.LoadedCase;
+import gelfront.viewer.model.Colours;
 import gelfront.viewer.model.RemedySaid;
 import gelfront.viewer.work.Asking;
 import gelfront.viewer.work.Help;
 import gelfront.viewer.work.Session;
 import java.awt.BorderLayout;
-import java.awt.Color;
-import java.awt.Font;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,8 +22,6 @@ import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingUtilities;
 
 /** "What helps?": remedies, sizes and shots in a row; one press makes a proposed design. */
@@ -40,10 +39,7 @@ final class HelpPane extends JPanel {
     super(new BorderLayout());
     this.session = session;
     this.units = units;
-    JScrollPane scroll = new JScrollPane(column);
-    scroll.setBorder(null);
-    scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-    add(scroll);
+    add(Ui.scrolling(column));
     ask(
         "help remedies",
         "What can I do about it?",
@@ -98,10 +94,8 @@ final class HelpPane extends JPanel {
   }
 
   private void verdict(String words) {
-    var t = Ui.text(words);
-    t.setFont(t.getFont().deriveFont(Font.BOLD));
     column.add(Ui.gap(6));
-    column.add(t);
+    column.add(Ui.bold(words, 0));
   }
 
   private void remedies(Help.OfRemedies r) {
@@ -131,6 +125,10 @@ final class HelpPane extends JPanel {
     if (choices.isEmpty()) {
       s.answer().places().forEach(p -> tried(p, s.answer().told().in(units.get())));
     }
+    s.answer()
+        .best()
+        .filter(Sizing.Place::elsewhere)
+        .ifPresent(p -> place("Put the gate at the " + where(p)));
     for (int i = 0; i < choices.size(); i++) {
       Sizing.Choice c = choices.get(i);
       boolean holds = c.holds(s.answer().visible());
@@ -146,10 +144,23 @@ final class HelpPane extends JPanel {
     }
   }
 
+  private void place(String words) {
+    column.add(Ui.gap(8));
+    column.add(Ui.bold(words, 1));
+  }
+
+  private String where(Sizing.Place p) {
+    Vec3 at = p.at();
+    return p.elsewhere()
+        ? p.label()
+            + ", "
+            + units.get().lengths("x = %s, y = %s, z = %s", 0, at.x(), at.y(), at.z())
+        : p.label();
+  }
+
   /** How near gates come where none will do. */
   private void tried(Sizing.Place p, String said) {
-    column.add(Ui.gap(8));
-    column.add(Ui.head(RemedySaid.capital(p.label())));
+    place(RemedySaid.capital(where(p)));
     String words = p.told().in(units.get());
     if (!said.contains(words)) {
       column.add(Ui.text(words));
@@ -165,18 +176,17 @@ final class HelpPane extends JPanel {
   }
 
   private void proposal(String label, String facts, boolean good, Optional<LoadedCase> design) {
+    int edge = good ? Colours.of(Severity.CLEAN) : Colours.UNJUDGED;
     JPanel row = new JPanel(new BorderLayout(6, 0));
     row.setAlignmentX(LEFT_ALIGNMENT);
     row.setBorder(
         BorderFactory.createCompoundBorder(
             BorderFactory.createEmptyBorder(6, 0, 0, 0),
             BorderFactory.createCompoundBorder(
-                BorderFactory.createMatteBorder(0, 5, 0, 0, new Color(good ? 0x2F9E6E : 0x8A939B)),
+                BorderFactory.createMatteBorder(0, 5, 0, 0, Ui.colour(edge)),
                 BorderFactory.createEmptyBorder(2, 8, 2, 0))));
     JPanel words = new Column(null);
-    var head = Ui.text(label);
-    head.setFont(head.getFont().deriveFont(Font.BOLD));
-    words.add(head);
+    words.add(Ui.bold(label, 0));
     words.add(Ui.text(facts));
     row.add(words, BorderLayout.CENTER);
     JPanel east = new JPanel(new BorderLayout());
