@@ -38,7 +38,7 @@ final class Axes {
     for (int axis = 0; axis < 3; axis++) {
       labels.plain("xyz".substring(axis, axis + 1), end(axis, 1.3 * length));
     }
-    String digits = Quantities.say(round < 1 ? "%.2g" : "%.0f", round);
+    String digits = Quantities.say(round < 1 ? "%.1g" : "%.0f", round);
     labels.below(digits + " " + units.shown(Dimension.LENGTH), end(2, 0));
   }
 
