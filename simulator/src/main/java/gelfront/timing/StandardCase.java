@@ -50,6 +50,9 @@ public final class StandardCase {
   /** °C that all plastisol has passed by {@link #END}. */
   public static final double FIRM = 90;
 
+  /** Of its circles; the area that they lack is 0.01 %, and so about is the time. */
+  private static final int SEGMENTS = 256;
+
   /** Width of the body, metres. */
   private static final double WIDTH = 14e-3;
 
@@ -108,9 +111,9 @@ public final class StandardCase {
   /** Body, gate and sprue overlapping. */
   static List<Labelled> solids() {
     return List.of(
-        new Labelled(Cavity.Region.PART, body(128)),
-        new Labelled(Cavity.Region.GATE, Solids.revolution(mm(-3.5, 0.5), mm(1.5, 1.5), 128)),
-        new Labelled(Cavity.Region.SPRUE, Solids.revolution(mm(-33, -3), mm(5, 5), 128)));
+        new Labelled(Cavity.Region.PART, body(SEGMENTS)),
+        new Labelled(Cavity.Region.GATE, Solids.revolution(mm(-3.5, 0.5), mm(1.5, 1.5), SEGMENTS)),
+        new Labelled(Cavity.Region.SPRUE, Solids.revolution(mm(-33, -3), mm(5, 5), SEGMENTS)));
   }
 
   /** Without gate and sprue. */
