@@ -22,6 +22,10 @@ final class FillCourseSection {
     Series s = series(course);
     Chart.filling(h, s, "ml", "volume that is in while it fills");
     Chart.filling(h, s, "kPa", "pressure while it fills");
+    h.element(
+        "p",
+        "At its end the pressure goes up to all that the plunger gives: the last fiftieth of the"
+            + " cavity, corners and thin tips, fills no faster for it.");
     table(h, course);
     h.close();
   }

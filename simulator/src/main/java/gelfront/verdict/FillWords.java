@@ -17,7 +17,8 @@ final class FillWords {
 
   String sentence(Filled f) {
     return end(f)
-        + Quantities.say(", with up to %.0f kPa at the mouth. ", f.pressure() * 1e-3)
+        + Quantities.say(
+            ", with up to %.0f kPa at the mouth before the last fiftieth. ", f.pressure() * 1e-3)
         + reach(f)
         + air(f.air());
   }

@@ -64,7 +64,7 @@ public final class GelfrontRun {
 
   private static Timed timed(VoxelModel model, Numerics.Level level) {
     double before = cpu();
-    StandardCase.Run run = StandardCase.run(model, Workers.SERIAL, StepControl.tolerance(level));
+    StandardCase.Run run = StandardCase.whole(model, Workers.SERIAL, StepControl.tolerance(level));
     return new Timed(run, cpu() - before);
   }
 
