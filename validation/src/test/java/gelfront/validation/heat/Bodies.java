@@ -81,13 +81,28 @@ final class Bodies {
   }
 
   static VoxelModel model(TriangleMesh mesh, double spacing, double film) {
+    return model(List.of(mesh), spacing, film);
+  }
+
+  /**
+   * @param off where within a body round the origin a grid point lies, in voxels
+   */
+  static VoxelModel model(TriangleMesh mesh, Vec3 off, double spacing, double film) {
+    // The grid hangs on the first solid.
+    Vec3 half = new Vec3(spacing, spacing, spacing);
+    Vec3 middle = off.times(spacing);
+    TriangleMesh hook = Solids.box(middle.minus(half), middle.plus(half));
+    return model(List.of(hook, mesh), spacing, film);
+  }
+
+  private static VoxelModel model(List<TriangleMesh> meshes, double spacing, double film) {
     Cavity cavity =
         CavityBuilder.build(
-            List.of(new Labelled(Cavity.Region.PART, mesh)),
+            meshes.stream().map(m -> new Labelled(Cavity.Region.PART, m)).toList(),
             spacing,
             Optional.empty(),
             Progress.NONE);
-    Box outer = mesh.box().grown(10 * spacing);
+    Box outer = meshes.get(meshes.size() - 1).box().grown(10 * spacing);
     Block block =
         new Block(
             FIXED, 10 * spacing, Optional.empty(), AROUND, AROUND, 0, film, List.of(), List.of());

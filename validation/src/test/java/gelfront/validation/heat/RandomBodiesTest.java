@@ -28,22 +28,22 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Balls and bars, 12 cells across and half a cell more or less, bars in any direction: set times
- * against the series (Carslaw and Jaeger, Conduction of Heat in Solids, ch. VII and IX), contact
- * 2500 W/m2 K.
+ * Balls and bars, 12 cells across and half a cell more or less, anywhere on the grid, bars in any
+ * direction: set times against the series (Carslaw and Jaeger, Conduction of Heat in Solids, ch.
+ * VII and IX), contact 2500 W/m2 K.
  */
 class RandomBodiesTest {
 
   private static final String SERIES = "series of Carslaw and Jaeger";
 
-  /** 0.5 % is wanted. Seen: 0.25 % early to 0.53 % late, bars within 0.25 %. */
-  private static final double CENTRE = 0.0055;
+  /** Seen: balls within 0.35 %, bars within 0.25 %. */
+  private static final double CENTRE = 0.005;
 
   /**
-   * Of the mean over cells 1.5 % is wanted. Seen: bars 0.7 to 1.1 %, balls 1.4 to 2.6 %, of cells
-   * at the wall, which stand for cut cubes and set in the first steps.
+   * Of the mean over cells 1.5 % is wanted. Seen: bars 0.7 to 1.1 %, balls 1.7 to 2.4 %. Of that
+   * 1.4 % is of cells at the wall, which set a fifth too late before the chill is a cell deep.
    */
-  private static final Map<Shape, Double> MEAN = Map.of(Shape.CYLINDER, 0.015, Shape.BALL, 0.028);
+  private static final Map<Shape, Double> MEAN = Map.of(Shape.CYLINDER, 0.015, Shape.BALL, 0.025);
 
   private static final double FILM = 2500;
   private static final double THETA = 0.5;
@@ -54,8 +54,9 @@ class RandomBodiesTest {
   /**
    * @param across voxels in a diameter
    * @param direction of a bar
+   * @param off where its middle lies beside a grid point, voxels
    */
-  record Body(Shape shape, double radius, double across, Vec3 direction) {
+  record Body(Shape shape, double radius, double across, Vec3 direction, Vec3 off) {
     double spacing() {
       return 2 * radius / across;
     }
@@ -94,7 +95,8 @@ class RandomBodiesTest {
                     radii[i % 3],
                     11.5 + random.nextDouble(),
                     new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian())
-                        .unit()))
+                        .unit(),
+                    new Vec3(random.nextDouble(), random.nextDouble(), random.nextDouble())))
         .toList();
   }
 
@@ -105,7 +107,7 @@ class RandomBodiesTest {
     CoolingSeries series = new CoolingSeries(body.shape(), biot);
     double scale = body.radius() * body.radius() / Bodies.ALPHA;
     double level = Bodies.temperature(THETA);
-    VoxelModel model = Bodies.model(body.mesh(), body.spacing(), FILM);
+    VoxelModel model = Bodies.model(body.mesh(), body.off(), body.spacing(), FILM);
     Cavity cavity = model.cavity();
     HeatCurves curves = Bodies.plain();
     ThermalState state = new ThermalState(model, curves, Bodies.START);
