@@ -19,9 +19,9 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
- * The standard case on one thread, several times in one process. Processor time is the whole
- * process's, with compiler and garbage collector: of making voxels, of the first run from the voxel
- * model to the result, and the median of the later ones.
+ * The standard case on one thread, all of it as the tetrahedra are, several times in one process.
+ * Processor time is the whole process's, with compiler and garbage collector: of making voxels, of
+ * the first run from the voxel model to the result, and the median of the later ones.
  */
 public final class GelfrontRun {
   private static final OperatingSystemMXBean SYSTEM =
