@@ -12,6 +12,7 @@ import gelfront.answer.RunStore;
 import gelfront.answer.Sizing;
 import gelfront.answer.SomeRun;
 import gelfront.base.Progress;
+import gelfront.base.Quantities;
 import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.finding.Opening;
@@ -93,7 +94,9 @@ final class SizerTest {
     assertTrue(s.verdict().contains("doesn't do it here"), s.verdict());
     assertTrue(s.verdict().contains("the gate still sets first"), s.verdict());
     String inches = s.told().in(new Units(true, false));
-    assertTrue(inches.startsWith("A gate of 0.087 in doesn't do it here (0.012 in"), inches);
+    double dent = last(s.places().get(0).curve()).ran().outcome().orElseThrow().defect();
+    String depth = Quantities.say("(%.3f in deep", dent / 0.0254);
+    assertTrue(inches.startsWith("A gate of 0.087 in doesn't do it here " + depth), inches);
   }
 
   private static LoadedCase drawn(Path folder) throws IOException {
