@@ -32,7 +32,7 @@ final class ToolkitsTest {
 
   @BeforeEach
   void read() throws IOException {
-    try (InputStream in = Check.class.getResourceAsStream("toolkits.md")) {
+    try (InputStream in = ToolkitsTest.class.getResourceAsStream("toolkits.md")) {
       lines = new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
     }
   }
