@@ -128,7 +128,7 @@ final class HelpPane extends JPanel {
     s.answer()
         .best()
         .filter(Sizing.Place::elsewhere)
-        .ifPresent(p -> place("Put the gate at the " + where(p)));
+        .ifPresent(p -> place("Gate moved: " + p.label()));
     for (int i = 0; i < choices.size(); i++) {
       Sizing.Choice c = choices.get(i);
       boolean holds = c.holds(s.answer().visible());
