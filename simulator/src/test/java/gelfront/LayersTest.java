@@ -10,7 +10,9 @@ import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchCondition;
@@ -22,8 +24,18 @@ import java.util.List;
 import java.util.Set;
 
 /** The house rules of DEVELOPERS.md that Maven's modules don't hold. */
-@AnalyzeClasses(packages = "gelfront", importOptions = DoNotIncludeTests.class)
+@AnalyzeClasses(
+    packages = "gelfront",
+    importOptions = {DoNotIncludeTests.class, LayersTest.NoTestJars.class})
 final class LayersTest {
+  /** Without what the tests of {@code meshes} lend to other modules' tests. */
+  static final class NoTestJars implements ImportOption {
+    @Override
+    public boolean includes(Location location) {
+      return !location.contains("-tests.jar");
+    }
+  }
+
   /** From the ground up: a package uses only packages before it. */
   private static final List<String> ORDER =
       List.of(

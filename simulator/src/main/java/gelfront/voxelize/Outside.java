@@ -26,6 +26,9 @@ final class Outside {
   /** Share of a sample that two edges may lie apart and still be one. */
   private static final double SNAP = 1e-6;
 
+  /** So that slopes of round measures don't run along rows of samples. */
+  private static final double ODD = 1.013;
+
   private static final double[] ONE = {1};
 
   /** Share of a cell's box under which what metal is in it is left out. */
@@ -71,7 +74,7 @@ final class Outside {
     for (int a = 0; a < 3; a++) {
       size[a] = g.edge(a, g.count(a)) - g.edge(a, 0);
     }
-    double h = Math.max(FINEST, Math.cbrt(size[0] * size[1] * size[2] / MOST_SAMPLES));
+    double h = ODD * Math.max(FINEST, Math.cbrt(size[0] * size[1] * size[2] / MOST_SAMPLES));
     int[] n = new int[3];
     for (int a = 0; a < 3; a++) {
       n[a] = (int) Math.max(1, Math.floor(size[a] / h + 1e-6));

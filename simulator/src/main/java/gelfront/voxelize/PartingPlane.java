@@ -16,8 +16,8 @@ import java.util.BitSet;
  * @param shadow m2 of the cavity's shadow on it
  */
 public record PartingPlane(int axis, double coordinate, double shadow) {
-  /** Shares by which shadows along two axes may differ by rounding. */
-  private static final double ALIKE = 1e-6;
+  /** Shares by which shadows along two axes may differ by how meshes and voxels are cut. */
+  private static final double ALIKE = 0.01;
 
   /** Of a case in voxels. */
   public static PartingPlane of(CaseVoxels voxels) {
@@ -28,7 +28,7 @@ public record PartingPlane(int axis, double coordinate, double shadow) {
     int best = -1;
     double most = 0;
     for (int a = 0; a < 3; a++) {
-      double shadow = a == sprue ? 0 : shadow(cavity, a);
+      double shadow = a == sprue ? 0 : shadow(cavity, sprue, 3 - a - sprue);
       if (shadow > most * (1 + ALIKE)) {
         best = a;
         most = shadow;
@@ -41,11 +41,9 @@ public record PartingPlane(int axis, double coordinate, double shadow) {
     return axis == 0 ? p.x() : axis == 1 ? p.y() : p.z();
   }
 
-  /** Columns of voxels, and along one axis what the true walls add to them or take. */
-  private static double shadow(Cavity cavity, int axis) {
+  /** On the plane of two axes: voxels, and along the second what true walls add or take. */
+  private static double shadow(Cavity cavity, int b, int c) {
     UniformGrid grid = cavity.grid();
-    int b = (axis + 1) % 3;
-    int c = (axis + 2) % 3;
     int row = grid.count(b);
     BitSet seen = new BitSet();
     for (int cell = 0; cell < cavity.count(); cell++) {

