@@ -21,8 +21,11 @@ public final class UnfoldedFill {
    * @param left of what is left of the folded model
    */
   public static FillRecord of(FillRecord left, Cavity whole, Fold fold) {
-    UnfoldedFill u = new UnfoldedFill(whole, fold);
     int times = fold.times();
+    if (times == 1) {
+      return left;
+    }
+    UnfoldedFill u = new UnfoldedFill(whole, fold);
     double[] held = Arrays.stream(left.trace().held()).map(v -> times * v).toArray();
     FillRecord.Trace t = left.trace();
     return new FillRecord(

@@ -33,23 +33,18 @@ public record Fold(
   public static Fold of(VoxelModel whole, short[] labels, Mirrors allowed) {
     Fold all = none(whole);
     for (int axis = 0; axis < 3; axis++) {
-      if (allowed.at(axis) && MirrorImage.find(whole, labels, axis).isPresent()) {
-        all = all.across(axis, labels);
+      Optional<MirrorImage> image =
+          allowed.at(axis) ? MirrorImage.find(whole, labels, axis) : Optional.empty();
+      if (image.isPresent() && all.times > 1) {
+        image = MirrorImage.find(all.model, all.fold(labels), axis);
       }
+      all = image.map(all::across).orElse(all);
     }
     return all;
   }
 
-  private Fold across(int axis, short[] labels) {
-    short[] own = new short[kept.length];
-    for (int c = 0; c < own.length; c++) {
-      own[c] = labels[kept[c]];
-    }
-    Optional<MirrorImage> image = MirrorImage.find(model, own, axis);
-    if (image.isEmpty()) {
-      return this;
-    }
-    Fold half = new Halving(model, image.get()).fold();
+  private Fold across(MirrorImage image) {
+    Fold half = new Halving(model, image).fold();
     return new Fold(
         half.model,
         chained(cell, half.cell),

@@ -51,7 +51,7 @@ final class Halving {
   Fold fold() {
     int[] cell = new int[number.length];
     for (int c = 0; c < cell.length; c++) {
-      cell[c] = number[c] >= 0 ? number[c] : number[image.standIn(whole.cavity(), c)];
+      cell[c] = number[image.standIn(whole.cavity(), c)];
     }
     int[] mould = new int[mouldNumber.length];
     for (int i = 0; i < mould.length; i++) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.grid;
 
-import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A model that is its own mirror image across a plane between cells, but for what a mesh that is
@@ -39,7 +39,7 @@ record MirrorImage(int axis, int plane, int[] cell, int[] mould) {
             mould ->
                 cells(cavity, labels, axis, plane)
                     .map(cells -> new MirrorImage(axis, plane, cells, mould)))
-        .filter(i -> new MirroredWalls(m, i).alike());
+        .filter(i -> i.coversAll(cavity) && new MirroredWalls(m, i).alike());
   }
 
   /** Whether a plastisol cell lies above the plane. */
@@ -60,24 +60,22 @@ record MirrorImage(int axis, int plane, int[] cell, int[] mould) {
     return unlike <= UNLIKE_CELLS * image.length ? Optional.of(image) : Optional.empty();
   }
 
-  /** What a cell without an image below the plane goes by: the nearest one that has one. */
+  /**
+   * The cell above the plane that stands for one: itself, its image, or a neighbour's; -1: none.
+   */
   int standIn(Cavity cavity, int c) {
-    int[] all = new int[] {c};
-    for (int tries = 0; tries < cavity.count(); tries++) {
-      for (int from : all) {
-        if (cell[from] >= 0) {
-          return cell[from];
-        }
-      }
-      all =
-          Arrays.stream(all)
-              .flatMap(
-                  from ->
-                      java.util.stream.IntStream.range(0, cavity.faces(from))
-                          .map(f -> cavity.across(from, f)))
-              .distinct()
-              .toArray();
+    int own = above(cavity, c);
+    for (int f = 0; f < cavity.faces(c) && own < 0; f++) {
+      own = above(cavity, cavity.across(c, f));
     }
-    throw new IllegalStateException("a cell with no like it in reach");
+    return own;
+  }
+
+  private int above(Cavity cavity, int c) {
+    return keeps(cavity, c) ? c : cell[c];
+  }
+
+  private boolean coversAll(Cavity cavity) {
+    return IntStream.range(0, cell.length).allMatch(c -> standIn(cavity, c) >= 0);
   }
 }

@@ -160,6 +160,32 @@ final class FoldTest {
     assertFalse(fold.model().cavity().mirrors().z());
   }
 
+  /** As a rounded mesh may leave, right below the plane, too: what stands for it lies above. */
+  @Test
+  void aCellWithoutAnImageIsStoodForByItsNeighbours() {
+    VoxelModel whole = boxed(ROUND, block(List.of()), box(-6, -6, -6, 6, 6, 6));
+    short[] labels = new short[whole.cavity().count()];
+    MirrorImage all = MirrorImage.find(whole, labels, 0).orElseThrow();
+    for (int c = 0; c < labels.length; c++) {
+      int[] cell = all.cell().clone();
+      cell[c] = -1;
+      MirrorImage lacking = new MirrorImage(0, all.plane(), cell, all.mould());
+
+      int by = lacking.standIn(whole.cavity(), c);
+      assertTrue(by >= 0 && lacking.keeps(whole.cavity(), by));
+    }
+  }
+
+  /** A cell that hangs on nothing and has no image: no plane, and no run that fails. */
+  @Test
+  void aCellByItselfWithoutAnImageLeavesThatPlaneOut() {
+    TriangleMesh bar = box(-18, -6, -6, 18, 6, 6);
+    VoxelModel whole =
+        boxed(ROUND.grown(5e-3), block(List.of()), bar, box(-4, -8.2, -1, -3, -7.2, 0));
+
+    assertFalse(fold(whole).model().cavity().mirrors().x());
+  }
+
   /** A bar of 61 sides has a side where its image has an edge: 0.01 mm apart at most. */
   @Test
   void unlikeTrianglesOfOneShapeAreAlike() {
