@@ -9,7 +9,8 @@ import java.util.Arrays;
  *
  * <p>Nearest points are passed from neighbour to neighbour in sweeps forth and back until nothing
  * changes (vector distance transform after Danielsson, Comput. Graph. Image Process. 14 (1980)
- * 227).
+ * 227). A cell asks a neighbour again only if that one has changed since: what was refused once is
+ * refused for ever.
  */
 public final class WallDistance {
   private static final int MOST_SWEEPS = 20;
@@ -20,10 +21,18 @@ public final class WallDistance {
   private final double[] points;
   private final double[][] centre;
 
+  /** By looks taken at neighbours so far: when a cell last changed, and when it last looked. */
+  private final int[] changed;
+
+  private final int[] looked;
+  private int looks;
+
   private WallDistance(Cavity cavity) {
     this.cavity = cavity;
     nearest = new int[cavity.count()];
     distance = new float[cavity.count()];
+    changed = new int[cavity.count()];
+    looked = new int[cavity.count()];
     Cavity.Walls walls = cavity.walls();
     centre = cavity.centres();
     points = new double[3 * walls.count()];
@@ -65,6 +74,7 @@ public final class WallDistance {
   private void seed() {
     Arrays.fill(nearest, -1);
     Arrays.fill(distance, Float.POSITIVE_INFINITY);
+    Arrays.fill(looked, -1);
     Cavity.Walls walls = cavity.walls();
     for (int w = 0; w < walls.count(); w++) {
       if (!walls.mouth()[w]) {
@@ -74,27 +84,30 @@ public final class WallDistance {
   }
 
   private boolean sweep() {
-    boolean changed = false;
+    boolean better = false;
     int n = cavity.count();
     for (int c = 0; c < n; c++) {
-      changed |= pull(c);
+      better |= pull(c);
     }
     for (int c = n - 1; c >= 0; c--) {
-      changed |= pull(c);
+      better |= pull(c);
     }
-    return changed;
+    return better;
   }
 
   private boolean pull(int c) {
-    boolean changed = false;
+    int since = looked[c];
+    looked[c] = ++looks;
+    boolean better = false;
     int faces = cavity.faces(c);
     for (int f = 0; f < faces; f++) {
-      int w = nearest[cavity.across(c, f)];
-      if (w >= 0 && w != nearest[c]) {
-        changed |= offer(c, w);
+      int other = cavity.across(c, f);
+      int w = nearest[other];
+      if (changed[other] > since && w >= 0 && w != nearest[c]) {
+        better |= offer(c, w);
       }
     }
-    return changed;
+    return better;
   }
 
   private boolean offer(int c, int w) {
@@ -107,6 +120,7 @@ public final class WallDistance {
     if (d < distance[c]) {
       distance[c] = d;
       nearest[c] = w;
+      changed[c] = looks;
       return true;
     }
     return false;

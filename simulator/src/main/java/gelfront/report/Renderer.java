@@ -23,6 +23,9 @@ final class Renderer {
   private static final byte FACE = 2;
   private static final double CREASE = 0.75;
 
+  /** Samples by which an edge may miss a row that its triangle still touches by rounding. */
+  private static final double REACH = 1e-6;
+
   private final ShownMesh mesh;
   private final View view;
   private final Cut cut;
@@ -125,7 +128,9 @@ final class Renderer {
     double zc = seen[c + 2] - za;
     for (int y = y0; y <= y1; y++) {
       double sy = y + 0.5;
-      for (int x = x0; x <= x1; x++) {
+      int from = Math.max(x0, (int) Math.floor(leftmost(sy, ax, ay, bx, by, cx, cy)) - 1);
+      int to = Math.min(x1, (int) Math.ceil(-leftmost(sy, -ax, ay, -bx, by, -cx, cy)));
+      for (int x = from; x <= to; x++) {
         double sx = x + 0.5;
         double wb = ((cx - sx) * (ay - sy) - (ax - sx) * (cy - sy)) / area;
         double wc = ((ax - sx) * (by - sy) - (bx - sx) * (ay - sy)) / area;
@@ -142,6 +147,27 @@ final class Renderer {
         }
       }
     }
+  }
+
+  /**
+   * Smallest x of a triangle's outline on a row, so that long slanting triangles cost what they
+   * cover and not what their box does; the row's own test decides.
+   */
+  private static double leftmost(
+      double y, double ax, double ay, double bx, double by, double cx, double cy) {
+    return Math.min(
+        onEdge(y, ax, ay, bx, by), Math.min(onEdge(y, bx, by, cx, cy), onEdge(y, cx, cy, ax, ay)));
+  }
+
+  /** Where an edge crosses a row; infinite where it doesn't. */
+  private static double onEdge(double y, double ax, double ay, double bx, double by) {
+    double low = Math.min(ay, by) - REACH;
+    double high = Math.max(ay, by) + REACH;
+    if (y < low || y > high) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double part = ay == by ? 0 : Math.max(0, Math.min(1, (y - ay) / (by - ay)));
+    return Math.abs(by - ay) < REACH ? Math.min(ax, bx) : ax + part * (bx - ax);
   }
 
   private int[] shade() {

@@ -4,9 +4,9 @@ package gelfront.mesh.shape;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Splits long edges in their middle, so that values on vertices can show what lies between. The
@@ -35,32 +35,40 @@ public final class Refine {
   private static final class Pass {
     private final TriangleMesh mesh;
     private final double longest;
-    private final Map<Long, Integer> middles = new HashMap<>();
-    private final List<Vec3> added = new ArrayList<>();
+
+    /** Edges that are halved, in rising order: see {@link #edge}. */
+    private final long[] tooLong;
+
     private final List<int[]> triangles = new ArrayList<>();
 
     Pass(TriangleMesh mesh, double longest) {
       this.mesh = mesh;
       this.longest = longest;
+      tooLong =
+          IntStream.range(0, 3 * mesh.triangleCount())
+              .filter(e -> isLong(from(e), to(e)))
+              .mapToLong(e -> edge(from(e), to(e)))
+              .sorted()
+              .distinct()
+              .toArray();
     }
 
     TriangleMesh split() {
       for (int t = 0; t < mesh.triangleCount(); t++) {
         triangle(mesh.corner(t, 0), mesh.corner(t, 1), mesh.corner(t, 2));
       }
-      double[] vertices = java.util.Arrays.copyOf(mesh.copyVertices(), 3 * count());
-      for (int i = 0; i < added.size(); i++) {
+      double[] vertices =
+          Arrays.copyOf(mesh.copyVertices(), 3 * (mesh.vertexCount() + tooLong.length));
+      for (int i = 0; i < tooLong.length; i++) {
+        Vec3 middle =
+            mesh.vertex((int) (tooLong[i] >> 32)).plus(mesh.vertex((int) tooLong[i])).times(0.5);
         int at = 3 * (mesh.vertexCount() + i);
-        vertices[at] = added.get(i).x();
-        vertices[at + 1] = added.get(i).y();
-        vertices[at + 2] = added.get(i).z();
+        vertices[at] = middle.x();
+        vertices[at + 1] = middle.y();
+        vertices[at + 2] = middle.z();
       }
       return new TriangleMesh(
-          vertices, triangles.stream().flatMapToInt(java.util.Arrays::stream).toArray());
-    }
-
-    private int count() {
-      return mesh.vertexCount() + added.size();
+          vertices, triangles.stream().flatMapToInt(Arrays::stream).toArray());
     }
 
     /** Turned so that its first edge is halved, or else none is. */
@@ -93,18 +101,27 @@ public final class Refine {
 
     /** Number of the vertex half way; -1 where the edge is short enough. */
     private int middle(int a, int b) {
-      Vec3 p = mesh.vertex(a);
-      Vec3 q = mesh.vertex(b);
-      if (p.distance(q) <= longest) {
+      if (!isLong(a, b)) {
         return -1;
       }
-      long key = ((long) Math.min(a, b) << 32) | Math.max(a, b);
-      return middles.computeIfAbsent(
-          key,
-          k -> {
-            added.add(p.plus(q).times(0.5));
-            return count() - 1;
-          });
+      return mesh.vertexCount() + Arrays.binarySearch(tooLong, edge(a, b));
+    }
+
+    private int from(int edge) {
+      return mesh.corner(edge / 3, edge % 3);
+    }
+
+    private int to(int edge) {
+      return mesh.corner(edge / 3, (edge + 1) % 3);
+    }
+
+    private boolean isLong(int a, int b) {
+      return mesh.vertex(a).distance(mesh.vertex(b)) > longest;
+    }
+
+    /** Both its ends, the lower number first. */
+    private static long edge(int a, int b) {
+      return (long) Math.min(a, b) << 32 | Math.max(a, b);
     }
   }
 }
