@@ -178,7 +178,7 @@ public record Cavity(
 
   /**
    * Value in the middle of a cell, from means over cells' volumes, on each axis that has cells of
-   * its size on both sides:
+   * its size, or its own mirror image, on both sides:
    *
    * <pre>  mean - dx^2 / 24 (laplacian) = mean - sum over faces of (other - mean) / 24</pre>
    */
@@ -187,7 +187,7 @@ public record Cavity(
     for (int e = 6 * cell; e < 6 * cell + 6; e += 2) {
       int low = neighbours[e];
       int high = neighbours[e + 1];
-      if (low != cell && high != cell) {
+      if ((low != cell || mirrored(cell, e - 6 * cell)) && high != cell) {
         sum += means[low] - 2 * means[cell] + means[high];
       }
     }

@@ -4,10 +4,15 @@ package gelfront.run;
 import gelfront.grid.Fold;
 import gelfront.material.HeatCurves;
 import gelfront.state.ThermalState;
+import java.util.List;
 
-/** The state of what is left of a folded model, and the whole's beside it. */
-final class FoldedState {
+/**
+ * The state of what is left of a folded model, and the whole's beside it: the same where nothing
+ * was folded.
+ */
+public final class FoldedState {
   private final Fold fold;
+  private final ThermalState whole;
   private final ThermalState left;
 
   /** J given to the whole's ledger so far: plastisol, mould, air, mouth. */
@@ -16,34 +21,54 @@ final class FoldedState {
   /**
    * @param whole taken as it is now
    */
-  FoldedState(Fold fold, HeatCurves curves, ThermalState whole) {
+  public FoldedState(Fold fold, HeatCurves curves, ThermalState whole) {
     this.fold = fold;
-    left = new ThermalState(fold.model(), curves, 0);
-    left.time = whole.time;
-    Fold.spread(whole.temperature, fold.kept(), left.temperature);
-    Fold.spread(whole.previous, fold.kept(), left.previous);
-    Fold.spread(whole.enthalpy, fold.kept(), left.enthalpy);
-    Fold.spread(whole.mould, fold.keptMould(), left.mould);
+    this.whole = whole;
+    left = fold.times() == 1 ? whole : folded(curves);
+  }
+
+  private ThermalState folded(HeatCurves curves) {
+    ThermalState part = new ThermalState(fold.model(), curves, 0);
+    part.time = whole.time;
+    Fold.spread(whole.temperature, fold.kept(), part.temperature);
+    Fold.spread(whole.previous, fold.kept(), part.previous);
+    Fold.spread(whole.enthalpy, fold.kept(), part.enthalpy);
+    Fold.spread(whole.mould, fold.keptMould(), part.mould);
+    return part;
   }
 
   /** What is calculated. */
-  ThermalState left() {
+  public ThermalState left() {
     return left;
   }
 
+  /**
+   * Shows the whole to those who look on.
+   *
+   * @return watches what is left
+   */
+  StepObserver shown(List<StepObserver> watching) {
+    return (part, from) -> {
+      unfold();
+      watching.forEach(o -> o.after(whole, from));
+      lose();
+    };
+  }
+
   /** Takes over what the whole has lost of its contact. */
-  void lose(float[] contact) {
-    for (int c = 0; c < left.lostContact.length; c++) {
-      left.lostContact[c] = contact[fold.kept()[c]];
+  private void lose() {
+    if (left != whole) {
+      for (int c = 0; c < left.lostContact.length; c++) {
+        left.lostContact[c] = whole.lostContact[fold.kept()[c]];
+      }
     }
   }
 
-  /**
-   * Tells the whole what has become of it.
-   *
-   * @param whole modified; what was its temperature is its previous one
-   */
-  void unfold(ThermalState whole) {
+  /** Tells the whole what has become of it; what was its temperature is its previous one. */
+  public void unfold() {
+    if (left == whole) {
+      return;
+    }
     whole.time = left.time;
     double[] old = whole.previous;
     whole.previous = whole.temperature;

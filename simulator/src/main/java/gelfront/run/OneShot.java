@@ -27,6 +27,7 @@ import gelfront.voxelize.CaseVoxels;
 import gelfront.voxelize.Cavities;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -48,8 +49,8 @@ final class OneShot {
   private final Case setup;
   private final HeatCurves curves;
   private final Fold fold;
-  private HeatStepper stepper;
-  private Flow flow;
+  private final HeatStepper stepper;
+  private final Flow flow;
   private final ThermalState state;
   private final CrossingTimes set;
   private final CrossingTimes firm;
@@ -60,6 +61,7 @@ final class OneShot {
   private final OptionalDouble opensAt;
   private final Optional<ShotFill> filling;
   private Optional<FillRecord> fill = Optional.empty();
+  private @Nullable FoldedState folded;
   private @Nullable Opened opened;
   private int steps;
   private double over;
@@ -78,15 +80,14 @@ final class OneShot {
    */
   OneShot(Case c, CaseVoxels voxels, Workers workers, double[] mould) {
     VoxelModel model = voxels.model();
-    Cavity cavity = model.cavity();
     curves = HeatCurves.of(c.plastisol());
     setup = c;
     fold = Folding.of(c, voxels, mould);
     opensAt = c.opensAt();
     state = new ThermalState(model, curves, c.shot().temperature());
     System.arraycopy(mould, 0, state.mould, 0, mould.length);
-    set = new CrossingTimes(cavity, c.plastisol().noFlow());
-    firm = new CrossingTimes(cavity, c.plastisol().firm());
+    set = new CrossingTimes(fold.model().cavity(), c.plastisol().noFlow());
+    firm = new CrossingTimes(fold.model().cavity(), c.plastisol().firm());
     history = new HistoryRecorder(model);
     filling =
         c.fill().on() ? Optional.of(new ShotFill(c, voxels, fold, workers)) : Optional.empty();
@@ -107,21 +108,21 @@ final class OneShot {
    */
   void run(Progress progress, List<StepObserver> others) {
     fill = filling.map(f -> f.fill(state, progress));
+    FoldedState now = new FoldedState(fold, curves, state);
     if (fill.isPresent()) {
-      set.start(state);
-      firm.start(state);
+      set.start(now.left());
+      firm.start(now.left());
     }
     history.start(state);
-    if (fold.times() > 1) {
-      FoldedShot folded = new FoldedShot(fold, curves, state, stepper, flow);
-      stepper = folded;
-      flow = folded;
-    }
-    List<StepObserver> watching = new ArrayList<>(List.of(set, firm, history, this::look));
-    watching.addAll(others);
-    curve.ifPresent(watching::add);
-    leaving.ifPresent(watching::add);
-    steps = shotRun(watching).run(state, setup.plastisol().firm() - MIDDLES, LONGEST, progress);
+    List<StepObserver> atTheWhole = new ArrayList<>(List.<StepObserver>of(history, this::look));
+    atTheWhole.addAll(others);
+    curve.ifPresent(atTheWhole::add);
+    leaving.ifPresent(atTheWhole::add);
+    double until = setup.plastisol().firm() - MIDDLES;
+    steps =
+        shotRun(List.of(set, firm, now.shown(atTheWhole)))
+            .run(now.left(), until, LONGEST, progress);
+    folded = now;
     history.end(state);
     over = state.time;
   }
@@ -156,7 +157,9 @@ final class OneShot {
   Opened opened(Progress progress) {
     if (opened == null) {
       if (opensAt.isPresent()) {
-        shotRun(List.of()).run(state, NEVER, opensAt.getAsDouble(), progress);
+        FoldedState now = Objects.requireNonNull(folded, "the shot has not been run");
+        shotRun(List.of()).run(now.left(), NEVER, opensAt.getAsDouble(), progress);
+        now.unfold();
       }
       opened = new Opened(state.time, state.mould.clone(), copy(state.ledger));
     }
@@ -166,8 +169,8 @@ final class OneShot {
   /** What the observers saw. */
   ShotRecord record() {
     return new ShotRecord(
-        set.times(),
-        firm.times(),
+        fold.unfold(set.times()),
+        fold.unfold(firm.times()),
         history.history(),
         history.mould(),
         curve.map(FlowRecorder::record),

@@ -80,7 +80,7 @@ final class ShotFill {
             folded.left(),
             true);
     FillRecord r = UnfoldedFill.of(filling.run(progress), voxels.model().cavity(), fold);
-    folded.unfold(state);
+    folded.unfold();
     System.arraycopy(state.temperature, 0, state.previous, 0, state.previous.length);
     seconds = 1e-9 * (System.nanoTime() - start);
     return r;

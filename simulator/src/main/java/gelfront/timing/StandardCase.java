@@ -16,8 +16,7 @@ import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.run.CrossingTimes;
 import gelfront.run.Events;
-import gelfront.run.Flow;
-import gelfront.run.FoldedShot;
+import gelfront.run.FoldedState;
 import gelfront.run.ShotRun;
 import gelfront.run.StepControl;
 import gelfront.run.StepObserver;
@@ -207,16 +206,18 @@ public final class StandardCase {
   private static Run run(VoxelModel model, Fold fold, Workers workers, double tolerance) {
     HeatCurves curves = curves();
     ThermalState state = new ThermalState(model, curves, START);
+    FoldedState folded = new FoldedState(fold, curves, state);
     SplitStepper stepper = new SplitStepper(fold.model(), curves, workers);
-    FoldedShot steps = new FoldedShot(fold, curves, state, stepper, Flow.NONE);
-    CrossingTimes set = new CrossingTimes(model.cavity(), SET);
-    CrossingTimes firm = new CrossingTimes(model.cavity(), FIRM);
+    CrossingTimes set = new CrossingTimes(fold.model().cavity(), SET);
+    CrossingTimes firm = new CrossingTimes(fold.model().cavity(), FIRM);
     int[] passes = new int[1];
     StepObserver count = (s, from) -> passes[0] += stepper.passes();
     ShotRun shot =
         new ShotRun(
-            steps, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set, firm, count), steps);
-    int taken = shot.run(state, FOR_TIME_ALONE, END, Progress.NONE);
-    return new Run(state, set.times(), firm.times(), taken, passes[0]);
+            stepper, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set, firm, count));
+    int taken = shot.run(folded.left(), FOR_TIME_ALONE, END, Progress.NONE);
+    folded.unfold();
+    return new Run(
+        state, fold.unfold(set.times()), fold.unfold(firm.times()), taken, passes[0]);
   }
 }
