@@ -22,7 +22,7 @@ import java.util.Arrays;
  * conserved to rounding.
  */
 final class MouldSolver {
-  private static final double TOLERANCE = 1e-5;
+  private static final double TOLERANCE = 3e-4;
   private static final int CEILING = 2000;
 
   /** Part of a cell's exchange that is taken at the step's start, at most; in capacities. */
