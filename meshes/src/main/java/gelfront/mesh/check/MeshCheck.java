@@ -8,11 +8,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Looks a mesh over without changing it. */
 public final class MeshCheck {
   /** Shells up to which each is held against each. */
   static final int MANY = 200;
+
+  private static final String EXPORT = ", and export the solid, not a face of it";
 
   private final TriangleMesh mesh;
   private final EdgeTable edges;
@@ -38,6 +41,7 @@ public final class MeshCheck {
 
   private MeshReport report() {
     int open = openEdges();
+    refuseOpen(open);
     List<MeshReport.Shell> list = shellList();
     int zero = zeroArea(mesh);
     int duplicates = new Repeats(mesh).count();
@@ -73,23 +77,32 @@ public final class MeshCheck {
 
   private int openEdges() {
     int n = 0;
-    int first = -1;
     for (int h = 0; h < edges.count(); h++) {
       // each edge once: at the half-edge with the lowest number of its ring
-      if (edges.uses(h) % 2 == 1 && lowest(h) == h) {
-        n++;
-        first = first < 0 ? h : first;
-      }
-    }
-    if (n > 0) {
-      refusals.add(
-          String.format(
-              Locale.ROOT,
-              "not closed: %d open edges, the first at %s",
-              n,
-              mm(mesh.vertex(edges.from(first)))));
+      n += open(h) && lowest(h) == h ? 1 : 0;
     }
     return n;
+  }
+
+  private boolean open(int h) {
+    return edges.uses(h) % 2 == 1;
+  }
+
+  /** What has no thickness isn't mended by closing a hole: it gets words of its own. */
+  private void refuseOpen(int n) {
+    if (Sheet.flat(mesh)) {
+      refusals.add("a flat sheet without thickness: in CAD make it a solid" + EXPORT);
+    } else if (n > 0) {
+      int first = IntStream.range(0, edges.count()).filter(this::open).findFirst().orElseThrow();
+      String where = n + " open edges, the first at " + mm(mesh.vertex(edges.from(first)));
+      refusals.add(
+          Sheet.skin(mesh, shells)
+              ? "a single skin, open over a whole side ("
+                  + where
+                  + "): in CAD close it or give it thickness"
+                  + EXPORT
+              : "not closed: " + where);
+    }
   }
 
   private int lowest(int h) {
@@ -108,7 +121,7 @@ public final class MeshCheck {
     }
     Set<Integer> touched = new HashSet<>();
     for (int h = 0; h < edges.count(); h++) {
-      if (edges.uses(h) % 2 == 1) {
+      if (open(h)) {
         touched.add(edges.from(h));
         touched.add(edges.to(h));
         parent[root(parent, edges.from(h))] = root(parent, edges.to(h));
@@ -149,7 +162,7 @@ public final class MeshCheck {
       refusals.add("shell " + (s + 1) + " has only one side: it encloses nothing");
     } else if (w == MeshReport.Winding.SHUFFLED) {
       warnings.add("shell " + (s + 1) + " has triangles that face the wrong way");
-    } else if (w == MeshReport.Winding.INWARD && shells.count() == 1) {
+    } else if (w == MeshReport.Winding.INWARD && shells.count() == 1 && shells.closed(s)) {
       warnings.add("the mesh is inside out");
     }
   }

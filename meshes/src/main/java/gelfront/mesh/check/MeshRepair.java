@@ -215,7 +215,8 @@ public final class MeshRepair {
             "shell "
                 + (s + 1)
                 + " encloses no volume, at "
-                + MeshCheck.mm(mesh.vertex(mesh.corner(first[s], 0))));
+                + MeshCheck.mm(mesh.vertex(mesh.corner(first[s], 0)))
+                + ": in CAD give it thickness or leave it out");
       }
     }
   }

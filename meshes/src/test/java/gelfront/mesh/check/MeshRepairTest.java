@@ -178,7 +178,11 @@ class MeshRepairTest {
     TriangleMesh flat = Solids.box(Vec3.ZERO, new Vec3(20e-3, 20e-3, 1e-12));
     double[] three = {0, 0, 0, 1, 0, 0, 0, 1, 0};
 
-    assertTrue(refusal(flat).contains("shell 1 encloses no volume, at ("));
+    assertTrue(refusal(flat).startsWith("a flat sheet without thickness"));
+    assertEquals(
+        "shell 2 encloses no volume, at (0.000, 0.000, 0.000) mm: in CAD give it thickness or leave"
+            + " it out",
+        refusal(at(ball(10), 40e-3, 0).plus(flat)));
     assertTrue(refusal(new TriangleMesh(three, new int[] {0, 0, 1})).contains("no volume"));
     assertTrue(refusal(new TriangleMesh(new double[0], new int[0])).contains("no triangles"));
   }

@@ -71,6 +71,7 @@ final class DamagedFiles {
     for (Map.Entry<String, TriangleMesh> e : good().entrySet()) {
       made.triangles(e.getKey(), e.getValue());
       made.bodies(e.getKey(), e.getValue());
+      made.sheets(e.getKey(), e.getValue());
       made.sizes(e.getKey(), e.getValue());
       made.cuts(e.getKey(), e.getValue());
     }
@@ -131,6 +132,37 @@ final class DamagedFiles {
   /** A place inside the good one, from its centre. */
   private static Vec3 inner(String name) {
     return name.equals("ring") ? new Vec3(0.1e-3, 15e-3, 0.1e-3) : new Vec3(1e-4, 2e-4, 1e-4);
+  }
+
+  /** Surfaces without thickness: in one plane, level or aslant, and the side that faces along x. */
+  private void sheets(String name, TriangleMesh m) {
+    formats(
+        name + " pressed flat",
+        moved(m, p -> new Vec3(1e-3, p.y(), p.z())),
+        Expected.refused("flat sheet"));
+    formats(
+        name + " pressed flat, aslant",
+        moved(m, p -> new Vec3(0.3 * p.y() - 0.7 * p.z(), p.y(), p.z())),
+        Expected.refused("flat sheet"));
+    formats(
+        name + ", one side, bent",
+        moved(side(m), p -> p.plus(new Vec3(10 * p.y() * p.z(), 0, 0))),
+        Expected.refused("single skin"));
+  }
+
+  private static TriangleMesh side(TriangleMesh m) {
+    return with(
+        m,
+        IntStream.range(0, m.triangleCount())
+            .filter(t -> facesAlongX(m, t))
+            .flatMap(t -> IntStream.range(0, 3).map(c -> m.corner(t, c)))
+            .toArray());
+  }
+
+  private static boolean facesAlongX(TriangleMesh m, int t) {
+    Vec3 a = m.vertex(m.corner(t, 0));
+    Vec3 n = m.vertex(m.corner(t, 1)).minus(a).cross(m.vertex(m.corner(t, 2)).minus(a));
+    return n.x() > 1e-6 * n.length();
   }
 
   /** Units, huge, tiny, and numbers that aren't. */

@@ -153,8 +153,15 @@ class FilesTableTest {
     f.put(
         "a part far from the origin",
         MeshTexts.binaryStl(Solids.box(new Vec3(50, 50, 50), new Vec3(50.02, 50.01, 50.005))));
+    f.put("a flat sheet: one face of a solid", stl(Arrays.copyOf(c, 6)));
     f.put(
-        "a flat sheet", MeshTexts.binaryStl(Solids.box(Vec3.ZERO, new Vec3(20e-3, 10e-3, 1e-12))));
+        "a flat sheet, drawn from both sides",
+        MeshTexts.binaryStl(Solids.box(Vec3.ZERO, new Vec3(20e-3, 10e-3, 1e-12))));
+    f.put("a single skin, bent but open along its rim", stl(Arrays.copyOf(c, 12)));
+    f.put(
+        "a solid, and a flat sheet beside it",
+        MeshTexts.binaryStl(
+            BOX.plus(Solids.box(new Vec3(0, 0, 9e-3), new Vec3(20e-3, 10e-3, 9e-3 + 1e-12)))));
   }
 
   private static byte[] stl(int[] corners) {
