@@ -26,8 +26,8 @@ import java.util.OptionalDouble;
  * @param unfed m3 of it that nothing fed
  * @param gateSets s at which the last path through the gate closes
  * @param partSets s at which all of the part has set
- * @param cycle s from the start until the mould can be opened: firm, or the case's opening time,
- *     and the injector taken off
+ * @param cycle s from the start until the mould is opened: by the case's clock, or with the part
+ *     firm and the injector taken off
  * @param feedVolume m3 of gate, runner and sprue: what is trimmed
  * @param drawnIn m3 that shrinkage draws in
  * @param mould °C of the mould at the wall, mean, at the end

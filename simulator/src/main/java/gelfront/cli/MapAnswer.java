@@ -30,7 +30,7 @@ record MapAnswer(Console console, Answers answers) {
     }
     if (!answers.quiet()) {
       table(map, "Deepest dent, mm (* not seen)", true);
-      table(map, "Seconds until the mould can be opened", false);
+      table(map, "Seconds until the mould is opened", false);
       console.out().println(desk.runs() + ".");
     }
     console.out().println(map.name() + ": " + MapPage.summary(map));

@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
     versionProvider = Version.class,
     description = {
       "Calculates a case over two of its inputs and shows how deep the deepest dent is and how long"
-          + " it takes until the mould can be opened: as a table here, and as csv, json and html in"
+          + " it takes until the mould is opened: as a table here, and as csv, json and html in"
           + " the study's folder.",
       "For example: gelfront map bait.toml \"gate size = 2..5 mm\" \"mould temperature = 20..60"
           + " degC/4\". An input goes by its key (gelfront keys) or a word for it: gate, sprue, shot"

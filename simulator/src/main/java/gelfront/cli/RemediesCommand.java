@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = {
-      "Calculates what a maker can do about a dent, least effort first: recipe, file work, another"
+      "Calculates what a maker can do about a dent, or about an oval where open_at opens the mould"
+          + " too early, least effort first: recipe, file work, another"
           + " design; each with the dent it leaves, the time to open, what is to be trimmed, and how"
           + " hard the halves are pushed apart. Then two at once. The answer is confirmed at level"
           + " normal; nothing is claimed that wasn't run.",

@@ -33,7 +33,7 @@ public final class MapPage {
     table(h, m, "mm", o -> Say.fixed(o.dentHigh() * 1e3, 2));
     h.close();
     h.open("section").element("h2", "Time to open the mould").open("figure");
-    new HeatMap(m, RunOutcome::cycle).draw(h, "seconds until the mould can be opened");
+    new HeatMap(m, RunOutcome::cycle).draw(h, "seconds until the mould is opened");
     h.close();
     table(h, m, "s", o -> Say.fixed(o.cycle(), 0));
     h.close();

@@ -10,9 +10,13 @@ import gelfront.base.Quantities;
 import gelfront.base.Units;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Remedies as JSON, and cells of their table. */
 public final class RemediesFiles {
+  /** Metres of an oval below which it is round. */
+  private static final double LEAST = 5e-6;
+
   private RemediesFiles() {}
 
   /** {@code gelfront remedies 1}. */
@@ -67,8 +71,8 @@ public final class RemediesFiles {
     RunOutcome was = r.before().outcome().orElseThrow();
     return List.of(
         what,
-        dent(l.quick(), units),
-        l.normal().map(n -> dent(n, units)).orElse(""),
+        left(l.quick(), units),
+        l.normal().map(n -> left(n, units)).orElse(""),
         change(o.cycle() - was.cycle(), "%+.0f s", 0.5),
         change((o.feedVolume() - was.feedVolume()) * 1e6, "%+.1f ml", 0.05),
         force(o.pressing()),
@@ -80,16 +84,23 @@ public final class RemediesFiles {
     RunOutcome o = r.before().outcome().orElseThrow();
     return List.of(
         "as it is",
-        dent(r.before(), Units.METRIC),
-        r.beforeNormal().map(n -> dent(n, Units.METRIC)).orElse(""),
+        left(r.before(), Units.METRIC),
+        r.beforeNormal().map(n -> left(n, Units.METRIC)).orElse(""),
         "at " + Say.time(o.cycle()),
         Quantities.say("%.1f ml", o.feedVolume() * 1e6),
         force(o.pressing()),
         o.pressing().margin().isEmpty() ? "the case states no clamping_force" : "");
   }
 
-  private static String dent(Ran ran, Units units) {
-    return ran.outcome().map(o -> units.length(o.dentHigh(), 2)).orElse("no result");
+  /** What a run leaves: "0.31 mm" deep; where the part goes oval, "0.31 mm, oval 0.75 mm". */
+  public static String left(Ran ran, Units units) {
+    return ran.outcome().map(o -> left(o, units)).orElse("no result");
+  }
+
+  private static String left(RunOutcome o, Units units) {
+    String dent = units.length(o.dentHigh(), 2);
+    double oval = o.opening().oval();
+    return oval < LEAST ? dent : dent + ", oval " + units.length(oval, 2);
   }
 
   private static String change(double by, String format, double least) {
@@ -108,17 +119,28 @@ public final class RemediesFiles {
   }
 
   private static String so(Remedies r, Remedies.Line l) {
-    boolean seen = !Remedies.Line.cures(l.best(), r.visible());
-    double was =
-        (l.normal().isPresent() ? r.beforeNormal().orElse(r.before()) : r.before())
-            .outcome()
-            .map(RunOutcome::dentHigh)
-            .orElse(Double.NaN);
-    double is = l.best().outcome().map(RunOutcome::dentHigh).orElse(Double.NaN);
-    String words =
-        !seen
-            ? "cures"
-            : is < 0.8 * was ? "helps" : is > 1.25 * was ? "makes it worse" : "changes little";
+    Optional<RunOutcome> normal = l.normal().flatMap(n -> r.beforeNormal()).flatMap(Ran::outcome);
+    RunOutcome was = normal.or(() -> r.before().outcome()).orElseThrow();
+    String words = so(was, l.best().outcome(), r.visible());
     return l.doubt().isEmpty() ? words : words + ", but " + l.doubt();
+  }
+
+  private static String so(RunOutcome was, Optional<RunOutcome> came, double visible) {
+    if (came.isEmpty()) {
+      return "gives no result at level normal";
+    }
+    RunOutcome is = came.get();
+    if (is.clean(visible)) {
+      return "cures";
+    }
+    boolean both = was.dentHigh() >= visible && was.goesOval(visible);
+    if (both && is.goesOval(visible) != (is.dentHigh() >= visible)) {
+      return is.goesOval(visible)
+          ? "takes the dent away, not the oval"
+          : "takes the oval away, not the dent";
+    }
+    return is.defect() < 0.8 * was.defect()
+        ? "helps"
+        : is.defect() > 1.25 * was.defect() ? "makes it worse" : "changes little";
   }
 }

@@ -41,7 +41,9 @@ public final class RemediesPage {
             + "; where there is a figure under \"at normal\", once more, finer. Depths are the high bound of the"
             + " deepest dent; from "
             + Say.fixed(r.visible() * 1e3, 2)
-            + " mm on a dent is seen. Depths of like runs differ by a fifth at level quick: trust larger"
+            + " mm on a dent is seen."
+            + opened(r)
+            + " Depths of like runs differ by a fifth at level quick: trust larger"
             + " differences only. What may not fill, or opens the mould, is never the answer."
             + " Sizes of the steps: common practice, no source.");
     for (Remedies.Effort e : Remedies.Effort.values()) {
@@ -51,6 +53,13 @@ public final class RemediesPage {
     section(h, r, "Two at once", r.pairs(), false);
     left(h, r.notRun());
     Cautions.section(h);
+  }
+
+  private static String opened(Remedies r) {
+    return r.before().outcome().filter(o -> o.opening().byClock()).isEmpty()
+        ? ""
+        : " Oval: how far the part's flat sides come in where the clock opens the mould on a liquid core;"
+            + " it counts as much as a dent.";
   }
 
   private static void section(

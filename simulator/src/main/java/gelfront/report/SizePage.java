@@ -51,7 +51,7 @@ public final class SizePage {
     h.open("tr").element("th", "deepest dent, level normal", "scope", "row");
     p.choices().forEach(c -> h.element("td", dent(c, s.visible())));
     h.element("td", "").close();
-    h.open("tr").element("th", "until it can be opened", "scope", "row");
+    h.open("tr").element("th", "until it is opened", "scope", "row");
     p.choices()
         .forEach(
             c ->

@@ -12,7 +12,6 @@ import gelfront.run.CaseRunner;
 import gelfront.run.Clamping;
 import gelfront.run.Storing;
 import gelfront.setup.Case;
-import gelfront.setup.Shot;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +40,7 @@ final class Outcomes {
         f.fed().unfed(),
         f.gateSets(),
         f.partSets(),
-        cycle(c.shot(), f.firmAt()),
+        cycle(c, f.firmAt()),
         f.amounts().feedVolume(),
         f.amounts().topUpVolume(),
         mould[mould.length - 1],
@@ -85,8 +84,9 @@ final class Outcomes {
         worst.map(p -> p.constriction().closedAt()).orElse(Double.POSITIVE_INFINITY));
   }
 
-  private static double cycle(Shot shot, double firmAt) {
-    double pressed = shot.fillTime() + shot.holdTime();
-    return Math.max(pressed, Math.max(firmAt, shot.openAt().orElse(0)));
+  /** The clock never opens it under the injector: no case is read that says so. */
+  private static double cycle(Case c, double firmAt) {
+    double pressed = c.shot().fillTime() + c.shot().holdTime();
+    return c.opensAt().orElse(Math.max(pressed, firmAt));
   }
 }

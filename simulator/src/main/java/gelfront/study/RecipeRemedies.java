@@ -31,6 +31,7 @@ final class RecipeRemedies {
 
   void fill() {
     Shot shot = shelf.setup().shot();
+    shelf.before().ifPresent(o -> new OpenLater(shelf.setup()).than(o).forEach(shelf::add));
     hold(shot);
     topUp(shot);
     cooler(shot);
@@ -53,11 +54,16 @@ final class RecipeRemedies {
   private void topUp(Shot shot) {
     double first = shot.holdTime() + 5;
     double second = first + 10;
+    String what = Quantities.say("top the sprue up at %.0f s and %.0f s", first, second);
+    if (shelf.setup().opensAt().orElse(Double.POSITIVE_INFINITY) < second) {
+      shelf.leave(what, "the mould is opened before");
+      return;
+    }
     String times = Quantities.say("\"%.1f s\", \"%.1f s\"", first, second);
     shelf.add(
         Effort.RECIPE,
         "top-up",
-        Quantities.say("top the sprue up at %.0f s and %.0f s", first, second),
+        what,
         "Top up with fresh hot plastisol, slowly: a splash into a hot sprue spits.",
         List.of(new Change.Set("shot.top_up", "[" + times + "]")));
   }

@@ -16,8 +16,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a maker can do about a case's dent, least effort first, and what can't be done on it. Sizes
- * of the steps: common practice, no source.
+ * What a maker can do about a case's dent or oval, least effort first, and what can't be done on
+ * it. Sizes of the steps: common practice, no source.
  */
 final class RemedyShelf {
   private final LoadedCase base;
@@ -55,17 +55,21 @@ final class RemedyShelf {
     return List.copyOf(left);
   }
 
+  void add(Remedy r) {
+    found.add(r);
+  }
+
   void add(Effort e, String knob, String what, String caution, List<Change> changes) {
     add(e, knob, Told.of(what), caution, changes);
   }
 
   void add(Effort e, String knob, Told what, String caution, List<Change> changes) {
-    found.add(new Remedy(e, knob, what, changes, caution, false));
+    add(new Remedy(e, knob, what, changes, caution, false));
   }
 
   /** One with which thin places fill worse. */
   void addColder(String knob, Told what, String caution, Change change) {
-    found.add(new Remedy(Effort.RECIPE, knob, what, List.of(change), caution, true));
+    add(new Remedy(Effort.RECIPE, knob, what, List.of(change), caution, true));
   }
 
   void leave(String what, String why) {

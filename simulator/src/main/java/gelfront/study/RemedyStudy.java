@@ -3,7 +3,6 @@ package gelfront.study;
 
 import gelfront.answer.Ran;
 import gelfront.answer.Remedies;
-import gelfront.answer.Remedies.Effort;
 import gelfront.answer.Remedies.Line;
 import gelfront.answer.RunOutcome;
 import gelfront.base.Entries;
@@ -17,13 +16,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
  * Runs every remedy at one level, quick most often, then the most promising pairs, and confirms the
- * answer at level normal: the least effort that leaves no dent that is seen. What may not fill, or
- * opens the mould, is shown and never the answer.
+ * answer at level normal: the least effort that leaves nothing to be seen, neither a dent nor,
+ * where a clock opens the mould, an oval. What may not fill, or is pressed open, is shown and never
+ * the answer.
  */
 public final class RemedyStudy {
   /** Answers that are put to the test at level normal, one after another. */
@@ -60,7 +59,8 @@ public final class RemedyStudy {
     RemedyShelf shelf = RemedyShelf.of(base, before.outcome(), new GatePlaces(study.part()));
     left.addAll(shelf.notRun());
     Map<Remedy, Line> lines = tried("remedies", shelf.remedies());
-    Map<Remedy, Line> pairs = tried("pairs", pairs(lines, before.outcome().get().dentHigh()));
+    Map<Remedy, Line> pairs =
+        tried("pairs", new RemedyPairs(base.setup(), lines).of(before.outcome().get()));
     return confirmed(asItIs, before, lines, pairs);
   }
 
@@ -105,7 +105,7 @@ public final class RemedyStudy {
         jobs.add(level.apply(Job.of(r.label(), base, r.changes())));
         can.add(r);
       } catch (IllegalArgumentException e) {
-        left.add(new Remedies.Left(r.what(), String.valueOf(e.getMessage())));
+        left.add(new Remedies.Left(r.what(), why(r, e)));
       }
     }
     List<Ran> ran = jobs.isEmpty() ? List.of() : study.run(what, jobs, progress);
@@ -126,6 +126,11 @@ public final class RemedyStudy {
     return lines;
   }
 
+  /** Without the label, which stands beside it. */
+  private static String why(Remedy r, IllegalArgumentException e) {
+    return String.valueOf(e.getMessage()).replace(r.label() + ": ", "");
+  }
+
   /** Why it is not recommended whatever came out; empty where it may be. */
   private static String doubt(Remedy r, Ran ran) {
     if (ran.outcome().isEmpty()) {
@@ -142,72 +147,8 @@ public final class RemedyStudy {
     return opens ? "the plunger's pressure opens the mould" : "";
   }
 
-  /**
-   * The two that go deepest of what is done with the mould as it is and of what isn't, with each
-   * other; and the deepest of all with what its own run blames, and with a longer hold.
-   */
-  private static List<Remedy> pairs(Map<Remedy, Line> lines, double before) {
-    List<Remedy> order =
-        lines.keySet().stream()
-            .filter(r -> Entries.of(lines, r).doubt().isEmpty())
-            .sorted(Comparator.comparingDouble(r -> dent(Entries.of(lines, r).quick())))
-            .toList();
-    if (order.isEmpty() || dent(Entries.of(lines, order.get(0)).quick()) >= before) {
-      return List.of();
-    }
-    Remedy best = order.get(0);
-    List<Remedy> partners = new ArrayList<>();
-    order.stream()
-        .filter(r -> (r.effort() == Effort.RECIPE) != (best.effort() == Effort.RECIPE))
-        .filter(best::fitsWith)
-        .findFirst()
-        .ifPresent(partners::add);
-    Set<String> blamed = knobs(Entries.of(lines, best).quick());
-    order.stream()
-        .filter(r -> blamed.contains(r.knob()) && best.fitsWith(r))
-        .findFirst()
-        .ifPresent(partners::add);
-    order.stream().filter(r -> r.knob().equals("hold") && best.fitsWith(r)).forEach(partners::add);
-    List<Remedy> pairs = new ArrayList<>();
-    partners.stream()
-        .distinct()
-        .map(p -> p.effort().compareTo(best.effort()) < 0 ? p.and(best) : best.and(p))
-        .forEach(pairs::add);
-    secondGates(order).forEach(pairs::add);
-    return pairs;
-  }
-
-  /** The best width of the gate as it is, beside a gate behind what it can't feed through. */
-  private static List<Remedy> secondGates(List<Remedy> order) {
-    Optional<Remedy> gate = order.stream().filter(r -> r.knob().equals("gate")).findFirst();
-    return order.stream()
-        .filter(r -> r.changes().stream().anyMatch(RemedyStudy::another))
-        .flatMap(r -> gate.map(g -> g.and(r)).stream())
-        .toList();
-  }
-
-  private static boolean another(Change c) {
-    return c instanceof Change.Add a && a.table().equals("another_gate");
-  }
-
-  /** What turns at the place that a run blames. */
-  private static Set<String> knobs(Ran ran) {
-    return ran.outcome()
-        .flatMap(RunOutcome::blamed)
-        .map(
-            c ->
-                switch (c.kind()) {
-                  case GATE, RUNNER -> Set.of("gate", "spot", "bush");
-                  case SPRUE -> Set.of("sprue");
-                  case DRY_SPRUE -> Set.of("top-up", "sprue length", "extender");
-                  case NECK -> Set.of("neck", "place");
-                  case TOO_THICK -> Set.of("place", "mould");
-                })
-        .orElse(Set.of());
-  }
-
-  private static double dent(Ran ran) {
-    return ran.outcome().map(RunOutcome::dentHigh).orElse(Double.POSITIVE_INFINITY);
+  private static double defect(Ran ran) {
+    return ran.outcome().map(RunOutcome::defect).orElse(Double.POSITIVE_INFINITY);
   }
 
   private Remedies confirmed(
@@ -265,7 +206,7 @@ public final class RemedyStudy {
                 .limit(CONFIRMED)
                 .toList());
     may.stream()
-        .sorted(Comparator.comparingDouble(r -> dent(Entries.of(all, r).quick())))
+        .sorted(Comparator.comparingDouble(r -> defect(Entries.of(all, r).quick())))
         .filter(r -> !order.contains(r))
         .limit(Math.max(0, CONFIRMED - order.size()))
         .forEach(order::add);

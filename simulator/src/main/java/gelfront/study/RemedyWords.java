@@ -26,11 +26,13 @@ final class RemedyWords {
     boolean holds = normal.filter(n -> Line.cures(n, visible)).isPresent();
     return "As it is, the dent stays under "
         + mm(before)
-        + " and isn't seen at level quick"
+        + (oval(before) > 0
+            ? " and the oval under " + mm(oval(before)) + "; neither is seen at level quick"
+            : " and isn't seen at level quick")
         + (holds
             ? ", nor at level normal: there is nothing to cure."
             : ", but at level normal it is "
-                + normal.map(this::mm).orElse("unknown")
+                + normal.map(this::dentAndOval).orElse("unknown")
                 + ": too close to call; run it with --level normal.");
   }
 
@@ -38,26 +40,23 @@ final class RemedyWords {
     if (chosen.isPresent()) {
       Line c = chosen.get();
       return capital(c.what().in(units))
-          + ": the deepest dent falls from "
-          + mm(before)
-          + " to "
-          + mm(c.best())
-          + " and isn't seen any more (run at level normal)."
+          + (byClock(before) ? ": " : ": the deepest dent falls ")
+          + fall(before, c.best())
+          + (byClock(before) ? ", and nothing is seen" : " and isn't seen")
+          + " any more (run at level normal)."
           + cost(before, c.best());
     }
     Optional<Line> best =
         Stream.concat(lines.stream(), pairs.stream())
             .filter(l -> l.doubt().isEmpty() && l.normal().flatMap(Ran::outcome).isPresent())
-            .min(Comparator.comparingDouble(l -> l.best().outcome().orElseThrow().dentHigh()));
+            .min(Comparator.comparingDouble(l -> l.best().outcome().orElseThrow().defect()));
     return "Nothing that was run cures it. "
         + best.map(
                 l ->
                     "The most comes of this: "
                         + l.what().in(units)
-                        + ", from "
-                        + mm(before)
-                        + " to "
-                        + mm(l.best())
+                        + ", "
+                        + fall(before, l.best())
                         + " (run at level normal)."
                         + cost(before, l.best()))
             .orElse("None of it could be confirmed.");
@@ -84,8 +83,33 @@ final class RemedyWords {
     return " " + time + more;
   }
 
+  private static boolean byClock(Ran ran) {
+    return ran.outcome().filter(o -> o.opening().byClock()).isPresent();
+  }
+
+  /** "from 0.60 mm to 0.10 mm": of the dent; where a clock opens the mould, of the oval, too. */
+  private String fall(Ran before, Ran after) {
+    return byClock(before)
+        ? "from " + dentAndOval(before) + " to " + dentAndOval(after)
+        : "from " + mm(before) + " to " + mm(after);
+  }
+
+  private String dentAndOval(Ran ran) {
+    return oval(ran) > 0
+        ? "a dent of " + mm(ran) + " and an oval of " + mm(oval(ran))
+        : "a dent of " + mm(ran);
+  }
+
+  private static double oval(Ran ran) {
+    return ran.outcome().map(o -> o.opening().oval()).orElse(0.0);
+  }
+
   private String mm(Ran ran) {
-    return ran.outcome().map(o -> units.length(o.dentHigh(), 2)).orElse("an unknown depth");
+    return ran.outcome().map(o -> mm(o.dentHigh())).orElse("an unknown depth");
+  }
+
+  private String mm(double metres) {
+    return units.length(metres, 2);
   }
 
   private static String capital(String s) {

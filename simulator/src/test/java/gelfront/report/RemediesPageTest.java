@@ -92,4 +92,27 @@ final class RemediesPageTest {
     assertEquals("no <room>", n.get("remedies").get(2).get("run").get("error").asText());
     assertEquals("a second gate", n.get("not_run").get(0).get("what").asText());
   }
+
+  /** A dent of 0.6 and an oval of 0.75 mm; what each remedy leaves of them. */
+  private static String opened(double dent, double oval) {
+    Ran before = Ran.well(SomeRun.opened(SomeRun.dent(0.6, 0.6), 0.75, 11));
+    Ran after = Ran.well(SomeRun.opened(SomeRun.dent(dent, dent), oval, 11));
+    Line l = line(Effort.RECIPE, "x", after, "");
+    Remedies r =
+        Changed.of(
+            remedies(), "before", before, "beforeNormal", Optional.empty(), "lines", List.of(l));
+    assertTrue(RemediesPage.of(r).contains("Oval: how far the part"));
+    List<String> cells = RemediesFiles.cells(r, l);
+    return cells.get(1) + ": " + cells.get(6);
+  }
+
+  @Test
+  void whereAClockOpensTheMouldTheOvalStandsBesideTheDent() {
+    assertEquals("0.10 mm: cures", opened(0.1, 0));
+    assertEquals("0.10 mm, oval 0.75 mm: takes the dent away, not the oval", opened(0.1, 0.75));
+    assertEquals("0.60 mm, oval 0.10 mm: takes the oval away, not the dent", opened(0.6, 0.1));
+    assertEquals("0.50 mm, oval 0.75 mm: changes little", opened(0.5, 0.75));
+    assertEquals("0.30 mm, oval 0.50 mm: helps", opened(0.3, 0.5));
+    assertFalse(RemediesPage.of(remedies()).contains("Oval"), "no clock");
+  }
 }

@@ -7,6 +7,7 @@ import gelfront.answer.Sizing;
 import gelfront.base.Units;
 import gelfront.finding.Severity;
 import gelfront.mesh.Vec3;
+import gelfront.report.RemediesFiles;
 import gelfront.setup.LoadedCase;
 import gelfront.viewer.model.Colours;
 import gelfront.viewer.model.RemedySaid;
@@ -172,7 +173,7 @@ final class HelpPane extends JPanel {
   }
 
   private String dent(Ran ran) {
-    return ran.outcome().map(o -> units.get().size(o.dentHigh())).orElse("no result");
+    return RemediesFiles.left(ran, units.get());
   }
 
   private void proposal(String label, String facts, boolean good, Optional<LoadedCase> design) {

@@ -26,6 +26,17 @@ class RemedySaidTest {
             + " to trim.",
         said("cooler", "0.17 mm", "", "-11 s", "+0.4 ml", "40 N", "cures, but it may not fill"));
     assertEquals(
+        "Takes the dent away, not the oval: dent 0.17 mm, oval 0.63 mm at level quick, opens as soon as"
+            + " before.",
+        said(
+            "gate 4 mm",
+            "0.17 mm, oval 0.63 mm",
+            "",
+            "same",
+            "same",
+            "40 N",
+            "takes the dent away, not the oval"));
+    assertEquals(
         "No result: the gate is too narrow.",
         said("narrow", "no result", "", "", "", "", "the gate is too narrow"));
   }

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: Apache-2.0
+package gelfront.study;
+
+import gelfront.answer.Ran;
+import gelfront.answer.Remedies.Effort;
+import gelfront.answer.Remedies.Line;
+import gelfront.answer.RunOutcome;
+import gelfront.base.Entries;
+import gelfront.setup.Case;
+import gelfront.setup.Change;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
+/** Which two remedies are worth doing at once, by what each alone came to. */
+final class RemedyPairs {
+  private final Case setup;
+  private final Map<Remedy, Line> lines;
+
+  /**
+   * @param lines that were run, in order of effort
+   */
+  RemedyPairs(Case setup, Map<Remedy, Line> lines) {
+    this.setup = setup;
+    this.lines = lines;
+  }
+
+  /** Each of them once. */
+  List<Remedy> of(RunOutcome before) {
+    Map<String, Remedy> pairs = new LinkedHashMap<>();
+    Stream.of(shutLonger(before), deepest(before))
+        .flatMap(List::stream)
+        .forEach(r -> pairs.putIfAbsent(r.label(), r));
+    return List.copyOf(pairs.values());
+  }
+
+  /** Nothing that may not fill, nor opens the mould; of equal ones the least effort first. */
+  private List<Remedy> by(ToDoubleFunction<RunOutcome> left) {
+    return lines.keySet().stream()
+        .filter(r -> line(r).doubt().isEmpty())
+        .sorted(Comparator.comparingDouble(r -> left.applyAsDouble(outcome(r))))
+        .toList();
+  }
+
+  /**
+   * Where both a dent and an oval are seen: what takes the dent away with the least effort, and
+   * what leaves the least of it, each with the mould shut for as long as its own run asks for.
+   */
+  private List<Remedy> shutLonger(RunOutcome before) {
+    if (before.dentHigh() < setup.visibleDent() || !before.goesOval(setup.visibleDent())) {
+      return List.of();
+    }
+    List<Remedy> deepest = by(RunOutcome::dentHigh);
+    Optional<Remedy> least =
+        lines.keySet().stream()
+            .filter(deepest::contains)
+            .filter(r -> outcome(r).dentHigh() < setup.visibleDent())
+            .findFirst();
+    OpenLater later = new OpenLater(setup);
+    return Stream.concat(least.stream(), deepest.stream().limit(1))
+        .flatMap(r -> later.than(outcome(r)).stream().limit(1).map(o -> o.and(r)))
+        .toList();
+  }
+
+  /**
+   * What leaves the least of all, with the best of what is done with the mould as it is where that
+   * isn't, and the other way round; with what its own run blames, and with a longer hold.
+   */
+  private List<Remedy> deepest(RunOutcome before) {
+    List<Remedy> order = by(RunOutcome::defect);
+    if (order.isEmpty() || outcome(order.get(0)).defect() >= before.defect()) {
+      return List.of();
+    }
+    Remedy best = order.get(0);
+    List<Remedy> others = by(RunOutcome::dentHigh).stream().filter(best::fitsWith).toList();
+    Set<String> blamed = knobs(line(best).quick());
+    List<Remedy> partners = new ArrayList<>();
+    others.stream()
+        .filter(r -> (r.effort() == Effort.RECIPE) != (best.effort() == Effort.RECIPE))
+        .findFirst()
+        .ifPresent(partners::add);
+    others.stream().filter(r -> blamed.contains(r.knob())).findFirst().ifPresent(partners::add);
+    others.stream().filter(r -> r.knob().equals("hold")).forEach(partners::add);
+    List<Remedy> pairs = new ArrayList<>();
+    partners.stream()
+        .distinct()
+        .map(p -> p.effort().compareTo(best.effort()) < 0 ? p.and(best) : best.and(p))
+        .forEach(pairs::add);
+    secondGates(by(RunOutcome::dentHigh)).forEach(pairs::add);
+    return pairs;
+  }
+
+  /** The best width of the gate as it is, beside a gate behind what it can't feed through. */
+  private static List<Remedy> secondGates(List<Remedy> order) {
+    Optional<Remedy> gate = order.stream().filter(r -> r.knob().equals("gate")).findFirst();
+    return order.stream()
+        .filter(r -> r.changes().stream().anyMatch(RemedyPairs::another))
+        .flatMap(r -> gate.map(g -> g.and(r)).stream())
+        .toList();
+  }
+
+  private static boolean another(Change c) {
+    return c instanceof Change.Add a && a.table().equals("another_gate");
+  }
+
+  /** What turns at the place that a run blames. */
+  private static Set<String> knobs(Ran ran) {
+    return ran.outcome()
+        .flatMap(RunOutcome::blamed)
+        .map(
+            c ->
+                switch (c.kind()) {
+                  case GATE, RUNNER -> Set.of("gate", "spot", "bush");
+                  case SPRUE -> Set.of("sprue");
+                  case DRY_SPRUE -> Set.of("top-up", "sprue length", "extender");
+                  case NECK -> Set.of("neck", "place");
+                  case TOO_THICK -> Set.of("place", "mould");
+                })
+        .orElse(Set.of());
+  }
+
+  private Line line(Remedy r) {
+    return Entries.of(lines, r);
+  }
+
+  /** Of one that is not in doubt: those have one. */
+  private RunOutcome outcome(Remedy r) {
+    return line(r).quick().outcome().orElseThrow();
+  }
+}
