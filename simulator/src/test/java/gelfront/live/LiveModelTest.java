@@ -12,25 +12,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.finding.Findings;
-import gelfront.material.MaterialTable;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import gelfront.run.CaseRunner;
-import gelfront.setup.Block;
 import gelfront.setup.Case;
 import gelfront.setup.FeedSystem;
-import gelfront.setup.Numerics;
 import gelfront.setup.PartShape;
+import gelfront.setup.PlainCase;
 import gelfront.setup.Section;
-import gelfront.setup.Shot;
 import gelfront.voxelize.VoxelException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -40,44 +36,23 @@ import java.util.concurrent.RejectedExecutionException;
 import org.junit.jupiter.api.Test;
 
 class LiveModelTest {
-  private static final MaterialTable MATERIALS = MaterialTable.builtIn();
-  private static final PartShape SHAPE = new PartShape.Calipers(List.of());
   private static final TriangleMesh PART =
       Solids.revolution(
           new double[] {0, 4e-3, 12e-3, 20e-3}, new double[] {2e-3, 4e-3, 3e-3, 1e-3}, 48);
 
   private final Queue<Runnable> todo = new ArrayDeque<>();
-  private final LiveModel live = LiveModel.open(SHAPE, PART, Workers.SERIAL, todo::add);
+  private final LiveModel live = LiveModel.open(PlainCase.SHAPE, PART, Workers.SERIAL, todo::add);
 
   private static Case setup(double gate, double gateY, double sprue, double wall, double holdTime) {
-    Vec3 back = new Vec3(-1, 0, 0);
-    return new Case(
-        "test",
-        SHAPE,
-        List.of(),
-        new FeedSystem.Declared(
-            new FeedSystem.Gate(new Vec3(0, gateY, 0), back, Section.round(gate), 2e-3),
-            Optional.empty(),
-            Optional.empty(),
-            new FeedSystem.Sprue(6e-3, 7e-3, sprue, back)),
-        List.of(),
-        new Block(
-            MATERIALS.mould("aluminium-6061"),
-            wall,
-            Optional.empty(),
-            30,
-            23,
-            9,
-            2500,
-            List.of(),
-            List.of()),
-        MATERIALS.plastisol("soft"),
-        new Shot(165, 2, holdTime, 20e3, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
-        new Vec3(0, 0, 1),
-        OptionalDouble.empty(),
-        1,
-        new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.5e-3)),
-        List.of());
+    Vec3 back = PlainCase.BACK;
+    return PlainCase.fedBy(
+            PlainCase.feed(
+                new FeedSystem.Gate(new Vec3(0, gateY, 0), back, Section.round(gate), 2e-3),
+                new FeedSystem.Sprue(6e-3, 7e-3, sprue, back)))
+        .withWall(wall)
+        .withShot(PlainCase.shot(165, 2, holdTime))
+        .withVoxel(0.5e-3)
+        .make();
   }
 
   private static final Case FIRST = setup(3e-3, 0, 10e-3, 12e-3, 5);
@@ -242,7 +217,7 @@ class LiveModelTest {
   void aClosedExecutorIsToldAndOtherPartsAreRefused() {
     LiveModel closed =
         LiveModel.open(
-            SHAPE,
+            PlainCase.SHAPE,
             PART,
             Workers.SERIAL,
             r -> {

@@ -13,18 +13,15 @@ import gelfront.finding.Constriction;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
-import gelfront.material.MaterialTable;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.example.Examples;
 import gelfront.mesh.shape.Solids;
-import gelfront.setup.Block;
 import gelfront.setup.Case;
 import gelfront.setup.CaseFile;
 import gelfront.setup.FeedSystem;
-import gelfront.setup.Numerics;
 import gelfront.setup.PartLoader;
-import gelfront.setup.PartShape;
+import gelfront.setup.PlainCase;
 import gelfront.setup.Section;
 import gelfront.setup.Shot;
 import gelfront.voxelize.VoxelException;
@@ -35,51 +32,30 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class CaseRunnerTest {
-  private static final MaterialTable MATERIALS = MaterialTable.builtIn();
-
   private static Case setup(FeedSystem feed) {
-    return setup(feed, OptionalDouble.empty());
+    return plain(feed).make();
   }
 
-  private static Case setup(FeedSystem feed, OptionalDouble voxel) {
-    return setup(feed, voxel, OptionalDouble.empty());
+  private static Case setup(FeedSystem feed, double voxel) {
+    return plain(feed).withVoxel(voxel).make();
   }
 
   private static Case opened(FeedSystem feed, double at) {
-    return setup(feed, OptionalDouble.empty(), OptionalDouble.of(at));
+    return setup(feed).with(shot(OptionalDouble.of(at)));
   }
 
-  private static Case setup(FeedSystem feed, OptionalDouble voxel, OptionalDouble openAt) {
-    return new Case(
-        "test",
-        new PartShape.Calipers(List.of()),
-        List.of(),
-        feed,
-        List.of(),
-        new Block(
-            MATERIALS.mould("aluminium-6061"),
-            15e-3,
-            Optional.empty(),
-            30,
-            23,
-            9,
-            2500,
-            List.of(),
-            List.of()),
-        MATERIALS.plastisol("soft"),
-        new Shot(165, 2, 5, 20e3, List.of(), OptionalDouble.of(50e-6), openAt),
-        new Vec3(0, 0, 1),
-        OptionalDouble.empty(),
-        1,
-        new Numerics(Numerics.Level.QUICK, voxel),
-        List.of());
+  private static PlainCase plain(FeedSystem feed) {
+    return PlainCase.fedBy(feed).withShot(shot(OptionalDouble.empty()));
   }
 
-  private static FeedSystem feed(Vec3 at, Vec3 direction, double gate) {
-    return new FeedSystem.Declared(
+  /** From an injector of 50 ml. */
+  private static Shot shot(OptionalDouble openAt) {
+    return new Shot(165, 2, 5, 20e3, List.of(), OptionalDouble.of(50e-6), openAt);
+  }
+
+  private static FeedSystem.Declared feed(Vec3 at, Vec3 direction, double gate) {
+    return PlainCase.feed(
         new FeedSystem.Gate(at, direction, Section.round(gate), 3e-3),
-        Optional.empty(),
-        Optional.empty(),
         new FeedSystem.Sprue(10e-3, 10e-3, 28e-3, direction));
   }
 
@@ -96,7 +72,7 @@ class CaseRunnerTest {
   }
 
   private static final Vec3 NOSE = Vec3.ZERO;
-  private static final Vec3 BACK = new Vec3(-1, 0, 0);
+  private static final Vec3 BACK = PlainCase.BACK;
 
   /** Common practice, no source. */
   @Test
@@ -106,8 +82,8 @@ class CaseRunnerTest {
             new double[] {0, 4e-3, 74e-3, 80e-3}, new double[] {1e-3, 2e-3, 7.5e-3, 4e-3}, 64);
     FeedSystem thin = feed(Vec3.ZERO, new Vec3(-1, 0, 0), 4e-3);
 
-    double coarse = deepest(findings(setup(thin, OptionalDouble.of(0.7e-3)), cone));
-    double fine = deepest(findings(setup(thin, OptionalDouble.of(0.45e-3)), cone));
+    double coarse = deepest(findings(setup(thin, 0.7e-3), cone));
+    double fine = deepest(findings(setup(thin, 0.45e-3), cone));
 
     assertTrue(fine > 0.1e-3);
     assertEquals(fine, coarse, 0.3 * fine);
@@ -176,13 +152,8 @@ class CaseRunnerTest {
     TriangleMesh stick =
         Solids.revolution(new double[] {0, 60e-3, 62e-3}, new double[] {5e-3, 5e-3, 2e-3}, 64);
 
-    FeedSystem.Declared usual = (FeedSystem.Declared) feed(NOSE, BACK, 9.6e-3);
-    FeedSystem huge =
-        new FeedSystem.Declared(
-            usual.gate(),
-            Optional.empty(),
-            Optional.empty(),
-            new FeedSystem.Sprue(20e-3, 20e-3, 30e-3, BACK));
+    FeedSystem.Declared usual = feed(NOSE, BACK, 9.6e-3);
+    FeedSystem huge = PlainCase.feed(usual.gate(), new FeedSystem.Sprue(20e-3, 20e-3, 30e-3, BACK));
 
     Findings wide = run(stick, huge);
     Findings narrow = run(stick, feed(NOSE, BACK, 3e-3));
@@ -196,7 +167,7 @@ class CaseRunnerTest {
     TriangleMesh body = Examples.all().get("bulb-thin-nose");
     Vec3 bulb = new Vec3(65e-3, 0, 8e-3);
 
-    OptionalDouble voxel = OptionalDouble.of(0.6e-3);
+    double voxel = 0.6e-3;
     Vec3 side = new Vec3(0, 0, 1);
 
     Pocket small = findings(setup(feed(bulb, side, 3e-3), voxel), body).pockets().get(0);
@@ -216,13 +187,11 @@ class CaseRunnerTest {
   @Test
   void aSprueThinnerThanTheGateIsBlamedInItsStead() {
     FeedSystem feed =
-        new FeedSystem.Declared(
+        PlainCase.feed(
             new FeedSystem.Gate(NOSE, BACK, Section.round(6e-3), 3e-3),
-            Optional.empty(),
-            Optional.empty(),
             new FeedSystem.Sprue(4e-3, 4e-3, 30e-3, BACK));
 
-    Findings f = findings(setup(feed, OptionalDouble.of(0.5e-3)), Examples.all().get("cone-body"));
+    Findings f = findings(setup(feed, 0.5e-3), Examples.all().get("cone-body"));
 
     Constriction c = f.pockets().get(0).constriction();
     assertEquals(Constriction.Kind.SPRUE, c.kind());
@@ -290,7 +259,7 @@ class CaseRunnerTest {
   void aFeedInTheMeshIsFoundAndAgreesWithTheSameOneDeclared() {
     TriangleMesh whole = Examples.all().get("two-bulbs-with-feed");
 
-    OptionalDouble voxel = OptionalDouble.of(0.4e-3);
+    double voxel = 0.4e-3;
     Findings found =
         findings(setup(new FeedSystem.InMesh(Optional.empty(), Optional.empty()), voxel), whole);
     Findings declared =

@@ -8,23 +8,17 @@ import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.fill.FillRecord;
 import gelfront.finding.Findings;
-import gelfront.material.MaterialTable;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
-import gelfront.setup.Block;
 import gelfront.setup.Case;
-import gelfront.setup.FeedSystem;
 import gelfront.setup.Fill;
 import gelfront.setup.Numerics;
-import gelfront.setup.PartShape;
+import gelfront.setup.PlainCase;
 import gelfront.setup.Rhythm;
-import gelfront.setup.Section;
-import gelfront.setup.Shot;
 import gelfront.timing.StandardCase;
 import gelfront.verdict.FlowRecord;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -33,8 +27,6 @@ import org.junit.jupiter.api.Test;
  * left between the two is where blocks of liquid lie, the order of sums, and stop rules.
  */
 final class FoldedShotTest {
-  private static final MaterialTable MATERIALS = MaterialTable.builtIn();
-
   private static final TriangleMesh BODY =
       Solids.revolution(
           new double[] {0, 3e-3, 16e-3, 20e-3, 32e-3},
@@ -42,36 +34,13 @@ final class FoldedShotTest {
           48);
 
   private static Case setup(Vec3 up) {
-    return new Case(
-        "test",
-        new PartShape.Calipers(List.of()),
-        List.of(),
-        new FeedSystem.Declared(
-            new FeedSystem.Gate(Vec3.ZERO, new Vec3(-1, 0, 0), Section.round(3e-3), 2e-3),
-            Optional.empty(),
-            Optional.empty(),
-            new FeedSystem.Sprue(8e-3, 8e-3, 15e-3, new Vec3(-1, 0, 0))),
-        List.of(),
-        new Block(
-            MATERIALS.mould("aluminium-6061"),
-            10e-3,
-            Optional.empty(),
-            30,
-            23,
-            9,
-            2500,
-            List.of(),
-            List.of()),
-        MATERIALS.plastisol("soft"),
-        new Shot(165, 1, 5, 20e3, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
-        up,
-        OptionalDouble.empty(),
-        1,
-        new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.6e-3)),
-        List.of());
+    return PlainCase.fedAtTheNose(3e-3, 8e-3, 15e-3)
+        .withWall(10e-3)
+        .withShot(PlainCase.shot(165, 1, 5))
+        .withUp(up)
+        .withVoxel(0.6e-3)
+        .make();
   }
-
-  private static final Vec3 SPRUE_UP = new Vec3(-1, 0, 0);
 
   private static CaseRunner.Outcome run(Case c) {
     return CaseRunner.run(c, BODY, Workers.SERIAL, Progress.NONE);
@@ -83,8 +52,8 @@ final class FoldedShotTest {
 
   @Test
   void aQuarterOfABodyOfRevolutionStandsForAllOfIt() {
-    CaseRunner.Outcome whole = whole(setup(SPRUE_UP));
-    CaseRunner.Outcome folded = run(setup(SPRUE_UP));
+    CaseRunner.Outcome whole = whole(setup(PlainCase.BACK));
+    CaseRunner.Outcome folded = run(setup(PlainCase.BACK));
     FlowRecord all = whole.shot().flow().orElseThrow();
     FlowRecord quarter = folded.shot().flow().orElseThrow();
 
@@ -111,7 +80,7 @@ final class FoldedShotTest {
 
   @Test
   void setTimesAreThoseOfTheWhole() {
-    Case c = setup(SPRUE_UP);
+    Case c = setup(PlainCase.BACK);
     c = c.with(c.numerics().withoutFlow());
     float[] whole = whole(c).shot().set();
     float[] folded = run(c).shot().set();
@@ -124,7 +93,7 @@ final class FoldedShotTest {
   /** The third shot's mould is still alike on both sides: it opens at a plane of symmetry. */
   @Test
   void aRowOfShotsIsFolded() {
-    Case c = setup(SPRUE_UP).with(new Rhythm(3, 90, OptionalDouble.empty(), 60));
+    Case c = setup(PlainCase.BACK).with(new Rhythm(3, 90, OptionalDouble.empty(), 60));
 
     assertEquals(4, run(c).times());
   }
@@ -138,7 +107,8 @@ final class FoldedShotTest {
   @Test
   void aShotIsFoldedToo() {
     Case c =
-        setup(SPRUE_UP).with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, 0, List.of()));
+        setup(PlainCase.BACK)
+            .with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, 0, List.of()));
     FillRecord whole = whole(c).shot().fill().orElseThrow();
     FillRecord folded = run(c).shot().fill().orElseThrow();
 

@@ -11,31 +11,23 @@ import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.finding.Filled;
 import gelfront.material.HeatCurves;
-import gelfront.material.MaterialTable;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
-import gelfront.setup.Block;
 import gelfront.setup.Case;
-import gelfront.setup.FeedSystem;
 import gelfront.setup.Fill;
-import gelfront.setup.Numerics;
-import gelfront.setup.PartShape;
-import gelfront.setup.Section;
+import gelfront.setup.PlainCase;
 import gelfront.setup.Shot;
 import gelfront.state.ThermalState;
 import gelfront.voxelize.CaseVoxels;
 import gelfront.voxelize.VoxelException;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** The shot itself, from case to findings. Common practice, no source, where so said. */
 final class ShotFillTest {
-  private static final MaterialTable MATERIALS = MaterialTable.builtIn();
-
   /** A body of 8 mm with a tail of 2.4 mm behind it. */
   private static final TriangleMesh TAILED =
       Solids.revolution(
@@ -45,34 +37,12 @@ final class ShotFillTest {
 
   /** s to fill, °C of shot and mould, metres between the halves. */
   private static Case setup(double time, double shot, double mould, double gap) {
-    return new Case(
-            "test",
-            new PartShape.Calipers(List.of()),
-            List.of(),
-            new FeedSystem.Declared(
-                new FeedSystem.Gate(Vec3.ZERO, new Vec3(-1, 0, 0), Section.round(3e-3), 2e-3),
-                Optional.empty(),
-                Optional.empty(),
-                new FeedSystem.Sprue(7e-3, 7e-3, 12e-3, new Vec3(-1, 0, 0))),
-            List.of(),
-            new Block(
-                MATERIALS.mould("aluminium-6061"),
-                10e-3,
-                Optional.empty(),
-                mould,
-                23,
-                9,
-                2500,
-                List.of(),
-                List.of()),
-            MATERIALS.plastisol("soft"),
-            new Shot(
-                shot, time, 5, 20e3, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
-            new Vec3(0, 0, 1),
-            OptionalDouble.empty(),
-            1,
-            new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.7e-3)),
-            List.of())
+    return PlainCase.fedAtTheNose(3e-3, 7e-3, 12e-3)
+        .withWall(10e-3)
+        .withMouldAt(mould)
+        .withShot(PlainCase.shot(shot, time, 5))
+        .withVoxel(0.7e-3)
+        .make()
         .with(new Fill(true, OptionalDouble.empty(), Fill.BY_HAND, gap, List.of()));
   }
 

@@ -8,25 +8,17 @@ import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.finding.Constriction;
 import gelfront.finding.Pocket;
-import gelfront.material.MaterialTable;
 import gelfront.mesh.TriangleMesh;
-import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
-import gelfront.setup.Block;
 import gelfront.setup.Case;
-import gelfront.setup.FeedSystem;
-import gelfront.setup.Numerics;
-import gelfront.setup.PartShape;
-import gelfront.setup.Section;
+import gelfront.setup.PlainCase;
 import gelfront.setup.Shot;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** A body with a wide gate, a long neck, and a ball behind it. */
 final class StarvedBehindNeckTest {
-  private static final MaterialTable MATERIALS = MaterialTable.builtIn();
   private static final double NECK_FROM = 30e-3;
 
   private static TriangleMesh dumbbell(double neck, double length) {
@@ -37,39 +29,16 @@ final class StarvedBehindNeckTest {
         48);
   }
 
+  /** Poured, not pressed. */
   private static Case setup(boolean flow) {
-    FeedSystem feed =
-        new FeedSystem.Declared(
-            new FeedSystem.Gate(Vec3.ZERO, new Vec3(-1, 0, 0), Section.round(6e-3), 2e-3),
-            Optional.empty(),
-            Optional.empty(),
-            new FeedSystem.Sprue(12e-3, 12e-3, 25e-3, new Vec3(-1, 0, 0)));
-    Block block =
-        new Block(
-            MATERIALS.mould("aluminium-6061"),
-            12e-3,
-            Optional.empty(),
-            30,
-            23,
-            9,
-            2500,
-            List.of(),
-            List.of());
-    Numerics quick = new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.6e-3));
-    return new Case(
-        "dumbbell",
-        new PartShape.Calipers(List.of()),
-        List.of(),
-        feed,
-        List.of(),
-        block,
-        MATERIALS.plastisol("soft"),
-        new Shot(165, 2, 5, 0, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
-        new Vec3(0, 0, 1),
-        OptionalDouble.empty(),
-        1,
-        flow ? quick : quick.withoutFlow(),
-        List.of());
+    OptionalDouble none = OptionalDouble.empty();
+    Case c =
+        PlainCase.fedAtTheNose(6e-3, 12e-3, 25e-3)
+            .withWall(12e-3)
+            .withShot(new Shot(165, 2, 5, 0, List.of(), none, none))
+            .withVoxel(0.6e-3)
+            .make();
+    return flow ? c : c.with(c.numerics().withoutFlow());
   }
 
   private static List<Pocket> pockets(double neck, double length, boolean flow) {
