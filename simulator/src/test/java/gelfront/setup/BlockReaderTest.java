@@ -4,8 +4,10 @@ package gelfront.setup;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.material.MaterialTable;
 import gelfront.mesh.Box;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.io.LengthUnit;
@@ -73,6 +75,47 @@ final class BlockReaderTest {
     }
   }
 
+  @Test
+  void anInsertIsOfItsMaterialAndWhereItIsStated() {
+    Block.Insert brass =
+        read("[[block.insert]]\n" + BALL + "material = \"brass\"\n").inserts().get(0);
+
+    assertEquals(new Block.Region.Ball(new Vec3(1e-3, 2e-3, 3e-3), 4e-3), brass.region());
+    assertEquals(MaterialTable.builtIn().mould("brass"), brass.material());
+  }
+
+  @Test
+  void aBlockIsMeasuredInOneWay() {
+    String box = corner("box_min", "-60", "-30", "-30") + corner("box_max", "60", "30", "30");
+
+    toldInBlock("[block] has both wall and box_min, box_max: keep one", box);
+    toldInBlock("[block] has both wall and mesh: keep one", "mesh = \"none.stl\"");
+    toldInBlock("box_min and box_max go together", corner("box_min", "-60", "-30", "-30"));
+  }
+
+  /**
+   * Shrunk off its wall a part touches it less; as much is allowed, and means that it never does.
+   */
+  @Test
+  void contactIsNoBetterOnceShrunkOff() {
+    String pressed = "contact = \"1000 W/m2K\"";
+
+    assertEquals(
+        1000,
+        Cases.read(Cases.with("block", pressed, "contact_shrunk_off = \"1000 W/m2K\""))
+            .block()
+            .shrunkOff());
+    toldInBlock(
+        "shrunk off, there is less contact than pressed on",
+        pressed,
+        "contact_shrunk_off = \"1001 W/m2K\"");
+  }
+
+  private static void toldInBlock(String words, String... lines) {
+    String found = Cases.words(Cases.mistakes(Cases.with("block", lines)));
+    assertTrue(found.contains(words), () -> words + "\nis not in\n" + found);
+  }
+
   private static String channel(String to) {
     return "[[block.channel]]\n"
         + corner("from", "-20", "0", "20")
@@ -123,6 +166,26 @@ final class BlockReaderTest {
     assertEquals(64, first.content().length(), "of SHA-256");
     assertEquals(first, again);
     assertNotEquals(first.content(), other.content());
+  }
+
+  @Test
+  void theBlockIsTheBoxRoundItsHalvesAndABrokenOneIsTold(@TempDir Path folder) throws IOException {
+    half(folder.resolve("low.stl"), -20e-3);
+    Path high = half(folder.resolve("high.stl"), 20e-3);
+    String text =
+        Cases.with("block", "mesh = [\"low.stl\", \"high.stl\"]", "unit = \"mm\"")
+            .replace("wall = \"15 mm\"\n", "");
+
+    LoadedCase c = CaseFile.parse("a.toml", text, folder);
+    assertTrue(c.given().contains(new Statement("block: mesh", "low.stl, high.stl", "")));
+    Box box = c.setup().block().outer().orElseThrow();
+    assertEquals(0, box.min().distance(new Vec3(-45e-3, -20e-3, -20e-3)), 1e-8);
+    assertEquals(0, box.max().distance(new Vec3(40e-3, 20e-3, 20e-3)), 1e-8);
+
+    Files.writeString(high, "nothing");
+    CaseException e =
+        assertThrows(CaseException.class, () -> CaseFile.parse("a.toml", text, folder));
+    assertTrue(Cases.words(e.mistakes()).contains("high.stl: not an STL"), e.getMessage());
   }
 
   @Test

@@ -66,6 +66,15 @@ final class CaseTextTest {
     }
   }
 
+  /** An editor need not end the last line. */
+  @Test
+  void aBareWordThatEndsTheFileIsExchangedOrLeftOut() {
+    String text = "[series]\nshots = 3";
+
+    assertEquals("[series]\nshots = 12", CaseText.with(text, new Change.Set("series.shots", "12")));
+    assertEquals("[series]\n", CaseText.with(text, new Change.Remove("series.shots")));
+  }
+
   @Test
   void aValueInAnInlineTableEndsAtTheComma() {
     String inline = "gate = { size = 3,land = [4],at = '}' }";

@@ -48,6 +48,9 @@ final class FeedReaderTest {
   void whatIsMissingOrTwiceIsTold() {
     String noSprue = Cases.SOUND.replaceAll("(?s)\\[sprue\\].*?(?=\\[block)", "");
     told(noSprue, "the case needs a [sprue] with diameter and length");
+    String at = "at = [\"0 mm\", \"0 mm\", \"0 mm\"]\n";
+    told(Cases.SOUND.replace(at, ""), "[gate] needs at, for example");
+    told(Cases.SOUND.replace("direction = [-1, 0, 0]\n", ""), "[gate] needs direction, for");
     told(Cases.SOUND + "[runner]\nsize = \"5 mm\"\n", "[runner] needs length");
     told(Cases.SOUND + "[reservoir]\nlength = \"5 mm\"\n", "[reservoir] needs diameter");
     told(Cases.SOUND + "[feed]\nin_mesh = true\n", "both [feed] (gate in the mesh) and [gate]");
