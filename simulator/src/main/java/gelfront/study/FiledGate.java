@@ -65,15 +65,13 @@ public final class FiledGate {
       return answer(untouched(o), -1);
     }
     NeckSearch search =
-        new NeckSearch(study, base, gate.get().width(), gate.get(), widest(gate.get()));
+        new NeckSearch(study, base, gate.get().width(), gate.get(), before, widest(gate.get()));
     Sizing.Cure cure = search.search(runs - NORMAL - LARGER - 1, progress);
-    List<Sizing.Point> curve = new ArrayList<>(search.points());
-    curve.add(0, new Sizing.Point(gate.get().width(), Double.NaN, "quick", before));
     List<Sizing.Choice> choices =
         cure.wanted().map(w -> confirmed(search, gate.get(), w)).orElse(List.of());
     boolean holds = choices.stream().anyMatch(c -> c.holds(visible()));
     return answer(
-        place(gate.get(), curve, choices, u -> words(u, gate.get(), cure, choices)),
+        place(gate.get(), search.points(), choices, u -> words(u, gate.get(), cure, choices)),
         holds ? 0 : -1);
   }
 
@@ -181,11 +179,8 @@ public final class FiledGate {
           + units.length(holds.get().normal().outcome().orElseThrow().dentHigh(), 2)
           + " (run at level normal).";
     }
-    String came =
-        cure.ran()
-            .outcome()
-            .map(o -> new SizeWords(units).worst(o) + (o.goesOval(visible()) ? "" : " still"))
-            .orElse("no result");
+    Optional<RunOutcome> last = cure.ran().outcome();
+    String came = last.map(o -> new SizeWords(units).worst(o) + still(o)).orElse("no result");
     return cure.wanted().isPresent()
         ? at
             + " does when filed to "
@@ -196,6 +191,14 @@ public final class FiledGate {
             + units.plain(widest(gate))
             + " ("
             + came
-            + "): draw sprue and gate wider, or describe them in [gate] and [sprue] instead.";
+            + "): "
+            + last.filter(o -> o.goesOval(visible()))
+                .map(o -> SizeWords.openLater(o.opening()) + ".")
+                .orElse(
+                    "draw sprue and gate wider, or describe them in [gate] and [sprue] instead.");
+  }
+
+  private String still(RunOutcome o) {
+    return o.goesOval(visible()) ? "" : " still";
   }
 }

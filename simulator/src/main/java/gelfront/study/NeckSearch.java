@@ -9,12 +9,17 @@ import gelfront.base.Progress;
 import gelfront.finding.Constriction;
 import gelfront.setup.Change;
 import gelfront.setup.LoadedCase;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 
-/** How wide a neck, or a gate in the mesh, must be filed all round to leave nothing to be seen. */
+/**
+ * How wide a neck, or a gate in the mesh, must be filed all round to leave nothing to be seen,
+ * neither a dent nor, where a clock opens the mould, an oval.
+ */
 final class NeckSearch {
   private static final double TOLERANCE = 0.5e-3;
 
@@ -29,20 +34,25 @@ final class NeckSearch {
   private final double widest;
   private final Constriction neck;
   private final double visible;
-  private final Map<Double, Ran> ran = new java.util.TreeMap<>();
+  private final Bracket bracket = new Bracket(TOLERANCE, STEP);
+  private final NavigableMap<Double, Ran> ran = new TreeMap<>();
 
   /**
    * @param base with the gate that it is tried with
    * @param gate metres
+   * @param neck that is to blame in it
+   * @param before what came of it, level quick
    * @param widest metres that it may be filed to
    */
-  NeckSearch(Study study, LoadedCase base, double gate, Constriction neck, double widest) {
+  NeckSearch(
+      Study study, LoadedCase base, double gate, Constriction neck, Ran before, double widest) {
     this.widest = whole(widest);
     this.study = study;
     this.base = base;
     this.gate = gate;
     this.neck = neck;
     this.visible = base.setup().visibleDent();
+    know(neck.width(), before);
   }
 
   /** The neck that a run blames: the one that closed, or that parts what it cut off. */
@@ -55,20 +65,15 @@ final class NeckSearch {
    * @param runs at most, two or more
    */
   Sizing.Cure search(int runs, Progress progress) {
-    Bracket bracket = new Bracket(TOLERANCE, STEP);
     double was = neck.width();
-    bracket.know(was, 1);
     List<Double> next =
         List.of(Math.min(whole(1.4 * was), widest), widest).stream().distinct().toList();
-    while (!next.isEmpty() && ran.size() + next.size() <= runs) {
-      List<Double> widths = next;
-      List<Ran> came = study.run("thicker neck", widths.stream().map(this::job).toList(), progress);
-      for (int i = 0; i < widths.size(); i++) {
-        ran.put(widths.get(i), came.get(i));
-        bracket.know(
-            widths.get(i), came.get(i).outcome().map(o -> o.defect() - visible).orElse(Double.NaN));
+    for (int left = runs; !next.isEmpty() && next.size() <= left; next = next()) {
+      List<Ran> came = study.run("thicker neck", next.stream().map(this::job).toList(), progress);
+      for (int i = 0; i < came.size(); i++) {
+        know(next.get(i), came.get(i));
       }
-      next = fresh(bracket.next(1));
+      left -= came.size();
     }
     double does = bracket.does();
     double shown = Double.isNaN(does) ? widest : does;
@@ -80,17 +85,23 @@ final class NeckSearch {
         Entries.of(ran, shown));
   }
 
-  /** All that was run, by width, as points of a curve. */
+  private void know(double width, Ran came) {
+    ran.put(width, came);
+    bracket.know(width, came.outcome().map(o -> o.defect() - visible).orElse(Double.NaN));
+  }
+
+  private List<Double> next() {
+    OptionalDouble middle = new DentOrOval(visible, TOLERANCE).between(points());
+    boolean none = Double.isNaN(bracket.does()) && middle.isPresent();
+    List<Double> wanted = none ? List.of(whole(middle.getAsDouble())) : bracket.next(1);
+    return wanted.stream().filter(s -> !ran.containsKey(s)).toList();
+  }
+
+  /** All that was run, and it as it was, by width, as points of a curve. */
   List<Sizing.Point> points() {
     return ran.entrySet().stream()
         .map(e -> new Sizing.Point(e.getKey(), Double.NaN, "quick", e.getValue()))
         .toList();
-  }
-
-  private List<Double> fresh(List<Double> sizes) {
-    List<Double> all = new ArrayList<>();
-    sizes.stream().filter(s -> !ran.containsKey(s)).forEach(all::add);
-    return all.stream().distinct().toList();
   }
 
   private static double whole(double size) {

@@ -25,13 +25,15 @@ final class PlaceCure {
 
   /** Absent where no neck is to blame, or no run is left. */
   Optional<Sizing.Cure> of(PlaceSearch p) {
-    Optional<Constriction> neck = p.atWidest().flatMap(NeckSearch::blamed);
+    Optional<RunOutcome> before = p.atWidest();
+    Optional<Constriction> neck = before.flatMap(NeckSearch::blamed);
     if (neck.isEmpty() || p.left() < 2) {
       return Optional.empty();
     }
     Job widest = p.job(p.widest());
     double most = 2 * neck.get().width();
-    NeckSearch search = new NeckSearch(study, widest.loaded(), p.widest(), neck.get(), most);
+    Ran was = Ran.well(before.get());
+    NeckSearch search = new NeckSearch(study, widest.loaded(), p.widest(), neck.get(), was, most);
     return Optional.of(search.search(p.left(), progress).beside(second(p)));
   }
 

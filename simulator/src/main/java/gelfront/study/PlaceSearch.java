@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -188,24 +189,9 @@ final class PlaceSearch {
     return bracket.next(n);
   }
 
-  /** Half way between neighbours of which the narrower only dents and the wider only goes oval. */
   private List<Double> betweenDentAndOval() {
-    List<Sizing.Point> all = points();
-    for (int i = 1; i < all.size(); i++) {
-      double a = all.get(i - 1).gate();
-      double b = all.get(i).gate();
-      if (b - a > TOLERANCE && only(all.get(i - 1), false) && only(all.get(i), true)) {
-        return List.of(whole(0.5 * (a + b)));
-      }
-    }
-    return List.of();
-  }
-
-  private boolean only(Sizing.Point p, boolean oval) {
-    return p.ran()
-        .outcome()
-        .filter(o -> o.goesOval(visible) == oval && (o.dentHigh() >= visible) != oval)
-        .isPresent();
+    OptionalDouble middle = new DentOrOval(visible, TOLERANCE).between(points());
+    return middle.isPresent() ? List.of(whole(middle.getAsDouble())) : List.of();
   }
 
   /**

@@ -185,7 +185,11 @@ final class SizeWords {
                     + ".")
         .orElse(
             starves
-                + ", and twice that width doesn't do either"
+                + c.ran()
+                    .outcome()
+                    .filter(o -> o.goesOval(visible))
+                    .map(o -> "; with twice that width, " + openLater(o.opening()))
+                    .orElse(", and twice that width doesn't do either")
                 + c.second().map(s -> "; " + second(s, visible)).orElse("")
                 + "; or make the part thinner there.");
   }
