@@ -185,7 +185,7 @@ final class CaseCheck {
       printAdvice(f);
       printTimes(f);
       printAmounts(f.amounts());
-      run.cautions().forEach(c -> console.out().println("Mind: " + c));
+      run.cautions().forEach(c -> console.out().println("Mind: " + c.metric()));
       console.out().println();
     }
     console.out().println(run.name() + ": " + f.verdict());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.report;
 
+import gelfront.base.Told;
 import gelfront.result.Health;
 import gelfront.result.Inputs;
 import gelfront.result.StoredRun;
@@ -13,7 +14,7 @@ final class BasisSection {
   static void write(Html h, StoredRun run) {
     inputs(h, run.inputs());
     trust(h, run.health());
-    cautions(h, run.cautions());
+    cautions(h, run.cautions().stream().map(Told::metric).toList());
   }
 
   private static void inputs(Html h, Inputs in) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gelfront.answer.VoxelDoubt;
+import gelfront.base.Told;
 import gelfront.finding.Amounts;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
@@ -110,7 +111,7 @@ public final class FindingsJson implements ArtifactWriter {
           .put("result", l.result())
           .put("mark", lower(l.mark()));
     }
-    run.cautions().forEach(n.putArray("cautions")::add);
+    run.cautions().stream().map(Told::metric).forEach(n.putArray("cautions")::add);
     return n;
   }
 

@@ -16,6 +16,7 @@ import com.fasterxml.jackson.databind.deser.std.StdDeserializer;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import gelfront.base.Caution;
 import gelfront.finding.Findings;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,10 +42,10 @@ record RunJson(
     Findings findings,
     Series series,
     Health health,
-    List<String> cautions) {
+    List<Caution> cautions) {
   static final String FILE = "run.json";
   static final String FORMAT = "gelfront-result";
-  static final int VERSION = 7;
+  static final int VERSION = 8;
 
   static RunJson of(StoredRun run, List<String> files) {
     return new RunJson(

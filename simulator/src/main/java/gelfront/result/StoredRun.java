@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.result;
 
+import gelfront.base.Caution;
 import gelfront.finding.Findings;
 import gelfront.mesh.TriangleMesh;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.List;
  * @param findings what came out
  * @param series curves over time
  * @param health what the run found out about itself
- * @param cautions warnings that belong to this run, in words
+ * @param cautions warnings that belong to this run
  * @param provenance when, where, how long
  * @param fields values on voxels
  * @param surface part and feed system as closed, outward-wound solids, metres
@@ -27,7 +28,7 @@ public record StoredRun(
     Findings findings,
     Series series,
     Health health,
-    List<String> cautions,
+    List<Caution> cautions,
     Provenance provenance,
     Fields fields,
     TriangleMesh surface,
@@ -40,7 +41,7 @@ public record StoredRun(
       Findings findings,
       Series series,
       Health health,
-      List<String> cautions,
+      List<Caution> cautions,
       Provenance provenance,
       Fields fields,
       TriangleMesh surface) {

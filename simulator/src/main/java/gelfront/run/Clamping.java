@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.run;
 
+import gelfront.base.Caution;
 import gelfront.base.Quantities;
 import gelfront.setup.Case;
 import gelfront.voxelize.CaseVoxels;
@@ -26,7 +27,7 @@ public final class Clamping {
   }
 
   /** In words; empty where the halves stay shut. */
-  static Optional<String> warning(Case c, CaseVoxels voxels) {
+  static Optional<Caution> warning(Case c, CaseVoxels voxels) {
     double area = PartingPlane.of(voxels).shadow();
     double force = c.shot().holdPressure() * area;
     double held = c.clampingForce().orElse(BY_HAND);
@@ -38,10 +39,11 @@ public final class Clamping {
             ? Quantities.say("the %.0f N that hold it", held)
             : Quantities.say("the %.0f N or so that clamps tightened by hand bear", held);
     return Optional.of(
-        Quantities.say(
-            "A plunger pressure of %.0f kPa on %.0f cm2 of cavity pushes the halves apart with %.0f N,"
-                + " more than %s: hot plastisol sprays out of the parting line. Press less, at most"
-                + " %.0f kPa, or clamp harder.",
-            c.shot().holdPressure() * 1e-3, area * 1e4, force, bears, held / area * 1e-3));
+        Caution.of(
+            Quantities.say(
+                "A plunger pressure of %.0f kPa on %.0f cm2 of cavity pushes the halves apart with %.0f N,"
+                    + " more than %s: hot plastisol sprays out of the parting line. Press less, at most"
+                    + " %.0f kPa, or clamp harder.",
+                c.shot().holdPressure() * 1e-3, area * 1e4, force, bears, held / area * 1e-3)));
   }
 }

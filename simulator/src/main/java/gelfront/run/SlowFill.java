@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.run;
 
+import gelfront.base.Caution;
 import gelfront.base.Quantities;
 import gelfront.fill.FillRecord;
 import gelfront.mesh.Vec3;
@@ -21,37 +22,40 @@ final class SlowFill {
    * @param stated whether the case states a fill time; an assumed one is held against what has been
    *     calculated alone
    */
-  static Optional<String> warning(Case c, boolean stated, CaseRunner.Outcome o) {
+  static Optional<Caution> warning(Case c, boolean stated, CaseRunner.Outcome o) {
     if (o.shot().fill().isPresent()) {
       return calculated(c, o.shot().fill().get());
     }
     return stated ? guessed(c, o) : Optional.empty();
   }
 
-  private static Optional<String> calculated(Case c, FillRecord f) {
+  private static Optional<Caution> calculated(Case c, FillRecord f) {
     boolean byTime = c.fill().pressure().isEmpty();
     if (f.end() != FillRecord.End.FROZEN || !byTime) {
       return Optional.empty();
     }
     return Optional.of(
-        Quantities.say(
-            "A fill time of %.1f s is longer than the way in stays open: it sets after %.1f s, when"
-                + " %.0f %% of the shot are in. Fill faster, shoot hotter, warm the mould or open the"
-                + " gate.",
-            c.shot().fillTime(), f.time(), 100 * f.held() / f.room()));
+        Caution.of(
+            Quantities.say(
+                "A fill time of %.1f s is longer than the way in stays open: it sets after %.1f s, when"
+                    + " %.0f %% of the shot are in. Fill faster, shoot hotter, warm the mould or open the"
+                    + " gate.",
+                c.shot().fillTime(), f.time(), 100 * f.held() / f.room())));
   }
 
-  private static Optional<String> guessed(Case c, CaseRunner.Outcome o) {
+  private static Optional<Caution> guessed(Case c, CaseRunner.Outcome o) {
     double sets = o.judgement().findings().gateSets();
     if (!(c.shot().fillTime() > sets)) {
       return Optional.empty();
     }
-    Vec3 gate = o.voxels().gates().get(0).middle().times(1e3);
+    Vec3 gate = o.voxels().gates().get(0).middle();
     return Optional.of(
-        Quantities.say(
-            "A fill time of %.1f s may be longer than the gate at (%.1f, %.1f, %.1f) mm stays open:"
-                + " with nothing passing it sets after %.1f s. Fill faster, or calculate the shot"
-                + " itself with [fill] to see how far it comes.",
-            c.shot().fillTime(), gate.x(), gate.y(), gate.z(), sets));
+        Caution.of(
+            Quantities.say(
+                "A fill time of %.1f s may be longer than the gate at {} stays open: with nothing"
+                    + " passing it sets after %.1f s. Fill faster, or calculate the shot itself"
+                    + " with [fill] to see how far it comes.",
+                c.shot().fillTime(), sets),
+            Caution.Figure.point(gate.x(), gate.y(), gate.z())));
   }
 }

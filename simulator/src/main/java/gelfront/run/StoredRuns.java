@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.run;
 
+import gelfront.base.Caution;
 import gelfront.base.Progress;
 import gelfront.base.Quantities;
 import gelfront.base.Workers;
@@ -71,18 +72,18 @@ public final class StoredRuns {
             workers,
             progress,
             watch);
-    List<String> cautions = new ArrayList<>(loaded.setup().warnings());
+    List<Caution> cautions = new ArrayList<>(loaded.setup().warnings());
     if (!o.judgement().findings().amounts().injectorHoldsIt()) {
-      cautions.add("The injector does not hold the shot with its top-up.");
+      cautions.add(Caution.of("The injector does not hold the shot with its top-up."));
     }
     Clamping.warning(loaded.setup(), o.voxels())
-        .ifPresent(w -> cautions.add(loaded.told("shot.hold_pressure", w)));
+        .ifPresent(w -> cautions.add(w.at(loaded.where("shot.hold_pressure"))));
     if (!loaded.setup().numerics().flow()) {
-      cautions.add(CONDUCTION_ONLY);
+      cautions.add(Caution.of(CONDUCTION_ONLY));
     }
     SlowFill.warning(loaded.setup(), loaded.states("shot.fill_time"), o)
-        .ifPresent(w -> cautions.add(loaded.told("shot.fill_time", w)));
-    cautions.addAll(shots(loaded.setup(), o));
+        .ifPresent(w -> cautions.add(w.at(loaded.where("shot.fill_time"))));
+    shots(loaded.setup(), o).forEach(w -> cautions.add(Caution.of(w)));
     return new StoredRun(
         loaded.setup().name(),
         loaded.text(),

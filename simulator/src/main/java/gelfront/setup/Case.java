@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.setup;
 
+import gelfront.base.Caution;
 import gelfront.material.Plastisol;
 import gelfront.mesh.Vec3;
 import java.util.List;
@@ -27,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param rhythm shots in a row, and which of them is looked at
  * @param visibleDent metres from which a dent is seen and felt
  * @param limits of what a study may propose; no run depends on them
- * @param warnings in words for the report: what is allowed but dangerous or odd
+ * @param warnings for the report: what is allowed but dangerous or odd
  */
 public record Case(
     String name,
@@ -46,7 +47,7 @@ public record Case(
     Rhythm rhythm,
     double visibleDent,
     Limits limits,
-    List<String> warnings) {
+    List<Caution> warnings) {
   /** Metres from which a dent on a soft part is seen and felt: own judgement, no source. */
   public static final double VISIBLE = 0.2e-3;
 
@@ -64,7 +65,7 @@ public record Case(
       OptionalDouble clampingForce,
       int cavities,
       Numerics numerics,
-      List<String> warnings) {
+      List<Caution> warnings) {
     this(
         name,
         part,

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.setup;
 
+import gelfront.base.Caution;
+import gelfront.base.Caution.Figure;
 import gelfront.base.Dimension;
 import gelfront.base.Quantities;
 import gelfront.material.MaterialTable;
@@ -28,7 +30,7 @@ final class CaseAssembler {
   private final Path folder;
   private final List<Statement> assumed;
   private final BooleanSupplier sound;
-  private final List<String> warnings = new ArrayList<>();
+  private final List<Caution> warnings = new ArrayList<>();
   private final MaterialTable materials;
 
   /**
@@ -126,8 +128,11 @@ final class CaseAssembler {
   private void warn(Shot shot, Block block, Plastisol mix) {
     if (shot.temperature() > HOT_SHOT) {
       warnings.add(
-          "The shot is hotter than 190 °C: plastisol yellows and gives off hydrogen chloride, which"
-              + " harms eyes and lungs. Stay below 190 °C and use local exhaust.");
+          Caution.of(
+              "The shot is hotter than {}: plastisol yellows and gives off hydrogen chloride, which"
+                  + " harms eyes and lungs. Stay below {} and use local exhaust.",
+              Figure.temperature(HOT_SHOT),
+              Figure.temperature(HOT_SHOT)));
     }
     double mould =
         block.warmSpots().stream()
@@ -135,16 +140,19 @@ final class CaseAssembler {
             .reduce(block.startTemperature(), Math::max);
     if (mould > HOT_MOULD) {
       warnings.add(
-          "The mould is hotter than 100 °C: it burns skin at a touch, any water in it flashes to"
-              + " steam, and hot aluminium looks like cold.");
+          Caution.of(
+              "The mould is hotter than {}: it burns skin at a touch, any water in it flashes to"
+                  + " steam, and hot aluminium looks like cold.",
+              Figure.temperature(HOT_MOULD)));
     }
     if (block.startTemperature() >= mix.firm()) {
       warnings.add(
-          Quantities.say(
-              "The mould starts at %.0f °C, but the part is firm below %.0f °C only: it can't be"
-                  + " taken out before the whole block has cooled. Is the temperature stated in"
-                  + " the right unit?",
-              block.startTemperature(), mix.firm()));
+          Caution.of(
+              "The mould starts at {}, but the part is firm below {} only: it can't be taken out"
+                  + " before the whole block has cooled. Is the temperature stated in the right"
+                  + " unit?",
+              Figure.temperature(block.startTemperature()),
+              Figure.temperature(mix.firm())));
     }
   }
 

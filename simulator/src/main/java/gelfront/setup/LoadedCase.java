@@ -94,15 +94,20 @@ public record LoadedCase(
    *     or none
    */
   public String told(String key, String message) {
+    return new Mistake(0, 0, message).in(where(key));
+  }
+
+  /** The place alone, as {@code bait.toml:12:8}. */
+  public String where(String key) {
     TomlParseResult toml = CaseFile.toml(file, text);
     List<String> path = Arrays.asList(key.split("\\.", -1));
     for (int n = path.size(); n > 0; n--) {
       TomlPosition at = position(toml, path, 0, n);
       if (at != null) {
-        return new Mistake(at.line(), at.column(), message).in(file);
+        return file + ":" + at.line() + ":" + at.column();
       }
     }
-    return new Mistake(0, 0, message).in(file);
+    return file;
   }
 
   private static @Nullable TomlPosition position(

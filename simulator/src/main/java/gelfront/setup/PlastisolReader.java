@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.setup;
 
+import gelfront.base.Caution;
 import gelfront.base.Dimension;
 import gelfront.base.Entries;
 import gelfront.base.Quantities;
@@ -49,14 +50,14 @@ final class PlastisolReader {
   private final CaseTable table;
   private final MaterialTable materials;
   private final List<Statement> assumed;
-  private final List<String> warnings;
+  private final List<Caution> warnings;
 
   /**
    * @param assumed collects what is filled in
    * @param warnings collects what is allowed but odd
    */
   PlastisolReader(
-      CaseTable table, MaterialTable materials, List<Statement> assumed, List<String> warnings) {
+      CaseTable table, MaterialTable materials, List<Statement> assumed, List<Caution> warnings) {
     this.table = table;
     this.materials = materials;
     this.assumed = assumed;
@@ -178,10 +179,11 @@ final class PlastisolReader {
     double phi = Mixture.volumeShare(plain, grains, share);
     if (phi > Mixture.SCATTERED) {
       warnings.add(
-          Quantities.say(
-              "The filler takes %.0f %% of the volume. The rule for its conductivity holds up to"
-                  + " %.0f %%, and so full a liquid is far thicker than assumed: measure both.",
-              phi * 100, Mixture.SCATTERED * 100));
+          Caution.of(
+              Quantities.say(
+                  "The filler takes %.0f %% of the volume. The rule for its conductivity holds up to"
+                      + " %.0f %%, and so full a liquid is far thicker than assumed: measure both.",
+                  phi * 100, Mixture.SCATTERED * 100)));
     }
     grains.forEach((key, v) -> assumeFiller(key, v));
     tell(mix, phi);

@@ -2,6 +2,7 @@
 package gelfront.cli;
 
 import gelfront.answer.Ran;
+import gelfront.base.Caution;
 import gelfront.base.Changed;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
@@ -21,7 +22,7 @@ final class KillChild {
   static StoredRun run(int n) {
     String name = n % 2 == 0 ? "even" : "odd";
     StoredRun run = SyntheticRun.make(0, 3e-3, 8);
-    return Changed.of(run, "name", name, "cautions", List.of("result " + n % 2));
+    return Changed.of(run, "name", name, "cautions", List.of(Caution.of("result " + n % 2)));
   }
 
   /**

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.Caution;
 import gelfront.base.Changed;
 import gelfront.finding.Findings;
 import gelfront.finding.Opening;
@@ -113,7 +114,7 @@ class HtmlReportTest {
     assertTrue(page.contains("<h1>" + Html.escape(f.verdict()) + "</h1>"));
     f.advice().forEach(a -> assertTrue(page.contains(Html.escape(a))));
     f.pockets().forEach(p -> assertTrue(page.contains(Html.escape(p.sentence()))));
-    RUN.cautions().forEach(c -> assertTrue(page.contains(Html.escape(c))));
+    RUN.cautions().forEach(c -> assertTrue(page.contains(Html.escape(c.metric()))));
     Cautions.ALL.forEach(c -> assertTrue(page.contains(Html.escape(c))));
     RUN.health().lines().forEach(l -> assertTrue(page.contains(Html.escape(l.result()))));
   }
@@ -142,7 +143,7 @@ class HtmlReportTest {
   void hostileNamesStayText() throws IOException {
     String evil = "</title><script>alert(1)</script>\"><img src=x onerror=y>'&\u202Egnp.\u0007";
 
-    String hurt = pageOf(Changed.of(RUN, "name", evil, "cautions", List.of(evil)));
+    String hurt = pageOf(Changed.of(RUN, "name", evil, "cautions", List.of(Caution.of(evil))));
 
     assertEquals(count("<script|<img", page), count("<script|<img", hurt), "its own two alone");
     assertEquals(0, count("[\u202E\u0007]", hurt));

@@ -265,9 +265,9 @@ class ResultFolderTest {
     Path folder = written();
     Path json = folder.resolve("run.json");
     String text = Files.readString(json);
-    Files.writeString(json, text.replace("\"version\" : 7,", "\"version\" : 8,"));
+    Files.writeString(json, text.replace("\"version\" : 8,", "\"version\" : 9,"));
     assertTrue(readError(folder).contains("newer gelfront"));
-    Files.writeString(json, text.replace("\"version\" : 7,", "\"version\" : 1,"));
+    Files.writeString(json, text.replace("\"version\" : 8,", "\"version\" : 1,"));
     assertTrue(readError(folder).contains("older gelfront"));
   }
 

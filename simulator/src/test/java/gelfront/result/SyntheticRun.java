@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.result;
 
+import gelfront.base.Caution;
 import gelfront.base.Changed;
 import gelfront.finding.Findings;
 import gelfront.finding.Opening;
@@ -35,7 +36,9 @@ public final class SyntheticRun {
         new SyntheticFindings(shape).findings(),
         SyntheticTimes.series(),
         SyntheticTexts.health(),
-        List.of("The contact between plastisol and mould was assumed, not measured."),
+        List.of(
+            Caution.of("The contact between plastisol and mould was assumed, not measured."),
+            Caution.of("The shot is hotter than {}.", Caution.Figure.temperature(190))),
         new Provenance("0.1.0-test", "2026-11-25T08:41:00Z", "Testland, Java 17", 12.5),
         new SyntheticFields(shape, voxel).fields(),
         shape.surface(round));

@@ -4,6 +4,7 @@ package gelfront.setup;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.base.Caution;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -154,9 +155,9 @@ final class HostileValuesTest {
         "plastisol | filler = \"salt\"; filler_share = \"50 %\" | 30 % of the volume",
       })
   void isCalculatedWithAWarning(String table, String line, String told) {
-    List<String> warnings = Cases.read(set(table, line)).warnings();
+    List<Caution> warnings = Cases.read(set(table, line)).warnings();
 
-    assertTrue(warnings.stream().anyMatch(w -> w.contains(told)), () -> "" + warnings);
+    assertTrue(warnings.stream().anyMatch(w -> w.metric().contains(told)), () -> "" + warnings);
   }
 
   @ParameterizedTest

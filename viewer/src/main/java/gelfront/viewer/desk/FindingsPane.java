@@ -145,7 +145,7 @@ final class FindingsPane extends JPanel {
     column.add(section("How it went", List.of(f.explanation())));
     column.add(section("What to melt", List.of(melt(f.amounts()))));
     if (!run.cautions().isEmpty()) {
-      column.add(section("Mind", run.cautions()));
+      column.add(section("Mind", run.cautions().stream().map(c -> c.in(units.get())).toList()));
     }
   }
 

@@ -68,6 +68,7 @@ final class PreferredUnitsTest {
         List.of(
             Change.word("numerics.level", "quick"),
             new Change.Set("fill.on", "true"),
+            Change.degC("shot.temperature", 195),
             Change.seconds("shot.open_at", 15)));
     session.check();
     until(() -> session.result().isPresent());
@@ -187,6 +188,7 @@ final class PreferredUnitsTest {
       assertFalse(metric(t), t);
     }
     assertTrue(told.stream().anyMatch(t -> t.contains("°F in the mean at cut-off")), "" + told);
+    assertTrue(told.stream().anyMatch(t -> t.contains("hotter than 374")), "" + told);
     assertTrue(
         told.stream().filter(t -> t.matches("(?s).*\\d\u00a0in\\b.*")).count() > 5, "" + told);
     assertTrue(facts(Units.METRIC).stream().filter(PreferredUnitsTest::metric).count() > 5);
