@@ -70,6 +70,19 @@ final class AssumedTest {
   }
 
   @Test
+  void pausesOfARowAreAssumedWhereTheyArentStated() {
+    Map<String, Statement> all = assumed(Cases.with("series", "shots = 3"));
+    assertEquals("60 s", all.get("series: idle").value());
+    assertEquals("60 s", all.get("series: open").value());
+
+    all = assumed(Cases.with("series", "idle = \"45 s\""));
+    assertFalse(all.containsKey("series: idle"));
+    assertEquals("45 s", all.get("series: open").value(), "open all the time between");
+    all = assumed(Cases.with("series", "idle = \"45 s\"", "open = \"30 s\""));
+    assertFalse(all.containsKey("series: open"));
+  }
+
+  @Test
   void valuesAreToldWithRangeAndSource() {
     Map<String, Statement> all = assumed(Cases.SOUND);
 

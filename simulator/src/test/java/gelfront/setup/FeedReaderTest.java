@@ -57,41 +57,6 @@ final class FeedReaderTest {
     told(Cases.SOUND + "[feed]\nin_mesh = true\n", "and [sprue] (declared): keep one");
   }
 
-  @Test
-  void whatContradictsItselfIsTold() {
-    String series = "cycle = \"50 s\"\nidle = \"44 s\"\nopen = \"20 s\"";
-    told(
-        Cases.with("series", series),
-        "opens the mould at 6 s, while the injector is still on it until 7 s");
-    told(
-        Cases.with("series", "cycle = \"300 s\"")
-            .replace("165 degC\"", "165 degC\"\nopen_at = \"90 s\""),
-        "shot.open_at says when the mould is opened: state one of both");
-    told(
-        Cases.with("fill", "on = true").replace("165 degC\"", "165 degC\"\nfill_time = \"0 s\""),
-        "a fill time of zero can't be calculated");
-    told(
-        Cases.SOUND + "[[filing]]\nreach = \"2 mm\"\ndepth = \"1 mm\"\n", "[[filing]] needs at = ");
-    assertEquals(
-        7,
-        Cases.read(Cases.with("series", series.replace("44", "43")))
-            .rhythm()
-            .opensAt()
-            .getAsDouble());
-  }
-
-  @Test
-  void warningsBeginBeyondTheirTemperatures() {
-    String shot = Cases.SOUND.replace("165 degC", "190 degC");
-    assertTrue(Cases.read(shot).warnings().isEmpty());
-    assertEquals(1, Cases.read(shot.replace("190", "190.5")).warnings().size());
-    String mould = Cases.with("block", "start = \"59.5 degC\"");
-    assertTrue(Cases.read(mould).warnings().isEmpty());
-    assertEquals(1, Cases.read(mould.replace("59.5", "60")).warnings().size());
-    assertEquals(1, Cases.read(mould.replace("59.5", "100")).warnings().size());
-    assertEquals(2, Cases.read(mould.replace("59.5", "100.5")).warnings().size());
-  }
-
   /** All that the mixture changes is listed, not some of it. */
   @Test
   void whatAMixtureComesToIsListedWhole() {

@@ -2,19 +2,23 @@
 package gelfront.setup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gelfront.mesh.MeshException;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.check.MeshRepair;
 import gelfront.mesh.example.Examples;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
+import gelfront.mesh.io.MeshTexts;
 import gelfront.mesh.shape.Solids;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -125,6 +129,37 @@ final class StarterGuessTest {
     return Solids.cylinder(low, new Vec3(to * 1e-3, 0, 0), r0 * 1e-3, r1 * 1e-3, 720);
   }
 
+  /** The neck is narrow and a part begins behind it, but before it there is a part already. */
+  @Test
+  void aNeckBetweenTwoBulbsIsNoGate() {
+    TriangleMesh bulbs =
+        round(0, 5, 3, 3)
+            .plus(round(5, 20, 6, 6))
+            .plus(round(20, 24, 1.5, 1.5))
+            .plus(round(24, 39, 6.5, 6.5))
+            .plus(round(39, 44, 3, 3));
+
+    StarterGuess g = StarterGuess.of(bulbs);
+
+    assertTrue(g.mouth().isEmpty(), g.words());
+    assertEquals(44e-3, g.gate().x(), TENTH_MM);
+  }
+
+  @Test
+  void theGuessIsToldInMillimetres() {
+    Vec3 gate = new Vec3(21.5e-3, 0, -1e-3);
+    Vec3 back = new Vec3(-1, 0, 0);
+    Optional<Vec3> mouth = Optional.of(new Vec3(0, 2e-3, 0));
+
+    assertEquals(
+        "a gate of 5.5 mm at the thicker end, at (21.5, 0.0, -1.0) mm",
+        new StarterGuess(Optional.empty(), gate, back, 5.5e-3, 9e-3).words());
+    assertEquals(
+        "gate and sprue are part of the mesh, pour opening at (0.0, 2.0, 0.0) mm, gate (3.0 mm) at"
+            + " (21.5, 0.0, -1.0) mm",
+        new StarterGuess(mouth, gate, back, 3e-3, 10e-3).words());
+  }
+
   @ParameterizedTest
   @CsvSource({"cone-body,80", "bulb-thin-nose,90", "two-bulbs-neck,0", "finned-body,0"})
   void partsWithoutFeedGetAGateAtTheThickEnd(String name, double xMm) {
@@ -159,6 +194,37 @@ final class StarterGuessTest {
 
     assertEquals(guessed, u.unit());
     assertEquals(80e-3, u.mesh().box().size().x(), 1e-6);
+  }
+
+  /** 8 long, it looks like inches, unless someone knows better. */
+  @Test
+  void aUnitThatIsStatedOrInTheFileIsNotGuessed(@TempDir Path folder) throws IOException {
+    TriangleMesh pin = Solids.box(Vec3.ZERO, new Vec3(8e-3, 1.5e-3, 1.5e-3));
+    Map<String, byte[]> written = MeshTexts.all(pin);
+    Path stl = Files.write(folder.resolve("pin.stl"), written.get("binary.stl"));
+    Path own = Files.write(folder.resolve("pin.3mf"), written.get("packed.3mf"));
+
+    assertEquals(LengthUnit.INCH, StarterGuess.unit(stl, Optional.empty()).unit());
+    assertPin(StarterGuess.unit(stl, Optional.of(LengthUnit.MM)));
+    assertPin(StarterGuess.unit(own, Optional.empty()));
+  }
+
+  private static void assertPin(StarterGuess.Unit u) {
+    assertEquals("mm", u.word());
+    assertEquals(8e-3, u.mesh().box().size().x(), 1e-9);
+  }
+
+  /** Longer than hands fill, yet under a metre: taken as it is written. */
+  @Test
+  void aSizeThatFitsNoUnitIsMillimetresOrRefused(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("rod.stl");
+    Files.write(file, MeshTexts.all(round(0, 600, 4, 4)).get("binary.stl"));
+    assertEquals(LengthUnit.MM, StarterGuess.unit(file, Optional.empty()).unit());
+
+    Files.write(file, MeshTexts.all(round(0, 1100, 4, 4)).get("binary.stl"));
+    MeshException e =
+        assertThrows(MeshException.class, () -> StarterGuess.unit(file, Optional.empty()));
+    assertTrue(e.getMessage().contains("state the unit"), e.getMessage());
   }
 
   @ParameterizedTest
