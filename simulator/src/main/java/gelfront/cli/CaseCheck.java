@@ -66,7 +66,7 @@ final class CaseCheck {
     return calculate(caseFile, CaseFile.read(caseFile));
   }
 
-  /** Reads, calculates, writes and prints. */
+  /** Reads, calculates, prints and writes. */
   StoredRun check(Path caseFile, Path folder) {
     return check(caseFile, folder, new Also(Optional::empty, false));
   }
@@ -89,6 +89,9 @@ final class CaseCheck {
     checkWritable(folder);
     LoadedCase wanted = flow ? loaded : loaded.with(loaded.setup().numerics().withoutFlow());
     StoredRun run = calculate(caseFile, wanted);
+    if (!answers.json()) {
+      print(run); // whoever waits for it reads while the report is written
+    }
     Beside beside = beside(caseFile, wanted, run, also);
     try {
       ResultFolder.write(folder, run, Artifacts.all(beside));
@@ -170,12 +173,7 @@ final class CaseCheck {
     return new Provenance(Version.number(), now, host, 0);
   }
 
-  private void print(StoredRun run, Path folder, Beside beside) {
-    Path report = folder.resolve(new HtmlReport().fileName());
-    if (answers.json()) {
-      printJson(run, beside);
-      return;
-    }
+  private void print(StoredRun run) {
     Findings f = run.findings();
     if (!answers.quiet()) {
       console.out().println(f.explanation());
@@ -189,8 +187,17 @@ final class CaseCheck {
       console.out().println();
     }
     console.out().println(run.name() + ": " + f.verdict());
+    console.out().flush();
+  }
+
+  private void print(StoredRun run, Path folder, Beside beside) {
+    if (answers.json()) {
+      printJson(run, beside);
+      return;
+    }
     beside.voxels().map(VoxelWords::of).ifPresent(said -> said.forEach(console.out()::println));
     beside.doubt().map(DoubtWords::of).ifPresent(said -> said.forEach(console.out()::println));
+    Path report = folder.resolve(new HtmlReport().fileName());
     console.out().println("Report: " + report.toAbsolutePath().normalize());
   }
 

@@ -121,22 +121,25 @@ final class TimingCommand implements Callable<Integer> {
       try {
         timings.withFlow(cold.loaded(), runs, workers);
         timings.study(cold.loaded(), pool, workers.threads());
-        console
-            .out()
-            .println(
-                Quantities.say(
-                    "standard case as STL, check in a fresh process, to the whole report: %.2f s;"
-                        + " without its look at level quick %.2f s; conduction alone %.2f s,"
-                        + " 4 s asked",
-                    cold.median(runs),
-                    cold.median(runs, "--one-level"),
-                    cold.median(runs, "--one-level", "--no-flow")));
+        tell("", cold.median(runs));
+        tell(", without its look at level quick", cold.median(runs, "--one-level"));
+        tell(", conduction alone (4 s asked)", cold.median(runs, "--one-level", "--no-flow"));
       } finally {
         cold.clear();
       }
     } catch (IOException e) {
       throw new OutputFailure("no temporary file can be written: " + e.getMessage(), e);
     }
+  }
+
+  private void tell(String what, ColdStart.Took took) {
+    console
+        .out()
+        .println(
+            Quantities.say(
+                "standard case as STL, check in a fresh process%s: verdict after %.2f s, whole"
+                    + " report after %.2f s",
+                what, took.verdict(), took.report()));
   }
 
   private void live(Timings timings, Workers workers, ExecutorService pool) {

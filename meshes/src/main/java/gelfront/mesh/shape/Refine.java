@@ -3,10 +3,7 @@ package gelfront.mesh.shape;
 
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Splits long edges in their middle, so that values on vertices can show what lies between. The
@@ -39,18 +36,38 @@ public final class Refine {
     /** Edges that are halved, in rising order: see {@link #edge}. */
     private final long[] tooLong;
 
-    private final List<int[]> triangles = new ArrayList<>();
+    /** Of the triangles made so far; each one makes four at most. */
+    private final int[] corners;
+
+    private int filled;
 
     Pass(TriangleMesh mesh, double longest) {
       this.mesh = mesh;
       this.longest = longest;
-      tooLong =
-          IntStream.range(0, 3 * mesh.triangleCount())
-              .filter(e -> isLong(from(e), to(e)))
-              .mapToLong(e -> edge(from(e), to(e)))
-              .sorted()
-              .distinct()
-              .toArray();
+      corners = new int[12 * mesh.triangleCount()];
+      tooLong = longEdges();
+    }
+
+    private long[] longEdges() {
+      long[] all = new long[3 * mesh.triangleCount()];
+      int n = 0;
+      for (int t = 0; t < mesh.triangleCount(); t++) {
+        for (int c = 0; c < 3; c++) {
+          int a = mesh.corner(t, c);
+          int b = mesh.corner(t, (c + 1) % 3);
+          if (isLong(a, b)) {
+            all[n++] = edge(a, b);
+          }
+        }
+      }
+      Arrays.sort(all, 0, n);
+      int different = 0;
+      for (int i = 0; i < n; i++) {
+        if (i == 0 || all[i] != all[i - 1]) {
+          all[different++] = all[i];
+        }
+      }
+      return Arrays.copyOf(all, different);
     }
 
     TriangleMesh split() {
@@ -67,8 +84,12 @@ public final class Refine {
         vertices[at + 1] = middle.y();
         vertices[at + 2] = middle.z();
       }
-      return new TriangleMesh(
-          vertices, triangles.stream().flatMapToInt(Arrays::stream).toArray());
+      return new TriangleMesh(vertices, Arrays.copyOf(corners, filled));
+    }
+
+    private void add(int... triangles) {
+      System.arraycopy(triangles, 0, corners, filled, triangles.length);
+      filled += triangles.length;
     }
 
     /** Turned so that its first edge is halved, or else none is. */
@@ -83,19 +104,19 @@ public final class Refine {
       } else if (ca >= 0) {
         halved(c, a, b, ca, ab, bc);
       } else {
-        triangles.add(new int[] {a, b, c});
+        add(a, b, c);
       }
     }
 
     private void halved(int a, int b, int c, int ab, int bc, int ca) {
       if (bc >= 0 && ca >= 0) {
-        triangles.add(new int[] {a, ab, ca, ab, b, bc, ca, bc, c, ab, bc, ca});
+        add(a, ab, ca, ab, b, bc, ca, bc, c, ab, bc, ca);
       } else if (bc >= 0) {
-        triangles.add(new int[] {a, ab, c, ab, b, bc, ab, bc, c});
+        add(a, ab, c, ab, b, bc, ab, bc, c);
       } else if (ca >= 0) {
-        triangles.add(new int[] {a, ab, ca, ab, b, c, ab, c, ca});
+        add(a, ab, ca, ab, b, c, ab, c, ca);
       } else {
-        triangles.add(new int[] {a, ab, c, ab, b, c});
+        add(a, ab, c, ab, b, c);
       }
     }
 
@@ -105,14 +126,6 @@ public final class Refine {
         return -1;
       }
       return mesh.vertexCount() + Arrays.binarySearch(tooLong, edge(a, b));
-    }
-
-    private int from(int edge) {
-      return mesh.corner(edge / 3, edge % 3);
-    }
-
-    private int to(int edge) {
-      return mesh.corner(edge / 3, (edge + 1) % 3);
     }
 
     private boolean isLong(int a, int b) {
