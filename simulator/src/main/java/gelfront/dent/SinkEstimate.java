@@ -48,6 +48,8 @@ public final class SinkEstimate {
   private final double partVolume;
   private final Optional<float[]> unfed;
   private final Vec3 up;
+
+  /** Modulus per slice at each time of the history, once it is asked for. */
   private final double[][] stiff;
 
   /**
@@ -80,10 +82,6 @@ public final class SinkEstimate {
     sections = Sections.of(cavity, volumes, member);
     law = new SkinLaw(plastisol.densityHot());
     stiff = new double[history.size()][];
-    for (int i = 0; i < stiff.length; i++) {
-      float[] t = history.temperature(i);
-      stiff[i] = sections.modulus(c -> t[c], volumes, plastisol.noFlow(), GelModulus.of(plastisol));
-    }
     double v = 0;
     for (int s = 0; s < sections.count(); s++) {
       v += sections.area(s) * sections.thickness();
@@ -107,6 +105,14 @@ public final class SinkEstimate {
   public Oval opened(double time, double visible) {
     return new OvalEstimate(cavity, sections, front, history, plastisol, volumes)
         .opened(time, visible);
+  }
+
+  private double[] stiff(int i) {
+    if (stiff[i] == null) {
+      float[] t = history.temperature(i);
+      stiff[i] = sections.modulus(c -> t[c], volumes, plastisol.noFlow(), GelModulus.of(plastisol));
+    }
+    return stiff[i];
   }
 
   private Lost none() {
@@ -163,7 +169,7 @@ public final class SinkEstimate {
         progress.check("judging", (double) i / history.size());
         double to = history.time(i);
         if (to > from) {
-          interval(from, to, history.temperature(i), stiff[i]);
+          interval(from, to, history.temperature(i), stiff(i));
           from = to;
         }
       }
