@@ -25,6 +25,11 @@ final class NeckSearch {
 
   private static final double STEP = 0.1e-3;
 
+  /** Widths of the neck that it is filed to first; the widest only where these don't do. */
+  private static final double LITTLE = 1.2;
+
+  private static final double MUCH = 1.5;
+
   /** Widths of the neck within which metal is filed off round its middle. */
   private static final double REACH = 1.5;
 
@@ -66,8 +71,9 @@ final class NeckSearch {
    */
   Sizing.Cure search(int runs, Progress progress) {
     double was = neck.width();
+    double much = runs > 2 ? Math.min(whole(MUCH * was), widest) : widest;
     List<Double> next =
-        List.of(Math.min(whole(1.4 * was), widest), widest).stream().distinct().toList();
+        List.of(Math.min(whole(LITTLE * was), much), much).stream().distinct().toList();
     for (int left = runs; !next.isEmpty() && next.size() <= left; next = next()) {
       List<Ran> came = study.run("thicker neck", next.stream().map(this::job).toList(), progress);
       for (int i = 0; i < came.size(); i++) {
@@ -92,8 +98,14 @@ final class NeckSearch {
 
   private List<Double> next() {
     OptionalDouble middle = new DentOrOval(visible, TOLERANCE).between(points());
-    boolean none = Double.isNaN(bracket.does()) && middle.isPresent();
-    List<Double> wanted = none ? List.of(whole(middle.getAsDouble())) : bracket.next(1);
+    List<Double> wanted;
+    if (!Double.isNaN(bracket.does())) {
+      wanted = bracket.next(1);
+    } else if (!ran.containsKey(widest)) {
+      wanted = List.of(widest);
+    } else {
+      wanted = middle.stream().mapToObj(NeckSearch::whole).toList();
+    }
     return wanted.stream().filter(s -> !ran.containsKey(s)).toList();
   }
 
