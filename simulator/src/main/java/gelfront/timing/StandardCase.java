@@ -213,11 +213,9 @@ public final class StandardCase {
     int[] passes = new int[1];
     StepObserver count = (s, from) -> passes[0] += stepper.passes();
     ShotRun shot =
-        new ShotRun(
-            stepper, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set, firm, count));
+        new ShotRun(stepper, ShotRun.Mouth.SHUT, Events.NONE, tolerance, List.of(set, firm, count));
     int taken = shot.run(folded.left(), FOR_TIME_ALONE, END, Progress.NONE);
     folded.unfold();
-    return new Run(
-        state, fold.unfold(set.times()), fold.unfold(firm.times()), taken, passes[0]);
+    return new Run(state, fold.unfold(set.times()), fold.unfold(firm.times()), taken, passes[0]);
   }
 }
