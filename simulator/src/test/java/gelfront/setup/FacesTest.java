@@ -2,6 +2,7 @@
 package gelfront.setup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -40,8 +41,25 @@ final class FacesTest {
             new Block.Face(new Side(2, false), 500, 15)),
         b.faces());
     assertEquals(new Block.Face(new Side(1, true), b.airFilm(), 23), b.face(new Side(1, true)));
+    assertEquals(new Block.Face(new Side(2, true), 30, 23), b.face(new Side(2, true)));
+    String air = "block.face: temperature";
+    assertTrue(loaded.assumed().contains(new Statement(air, "23 °C", "the air's")));
     String assumed = loaded.assumed().toString();
     assertTrue(assumed.contains("30 W/m2 K (20 to 60)") && assumed.contains("tap water"), assumed);
+  }
+
+  /** A face's temperature is assumed only where it isn't stated. */
+  @Test
+  void aStatedTemperatureIsNotAssumed() {
+    String text = faces("[[block.face]]", "side = \"top\"", "film = \"500 W/m2K\"");
+
+    assertTrue(assumesATemperature(text));
+    assertFalse(assumesATemperature(text + "temperature = \"12 degC\"\n"));
+  }
+
+  private static boolean assumesATemperature(String text) {
+    return Cases.load(text).assumed().stream()
+        .anyMatch(s -> s.name().equals("block.face: temperature"));
   }
 
   @ParameterizedTest

@@ -97,4 +97,20 @@ class OwnMaterialsTest {
     assertTrue(mistake(e).startsWith("there is no file \"nowhere.toml\""), e.getMessage());
     assertEquals(1, e.mistakes().get(0).line());
   }
+
+  @Test
+  void filesThatAreNoTableAreTold() throws IOException {
+    Files.writeString(folder.resolve("long.toml"), "#".repeat((1 << 20) + 1));
+
+    for (String[] one :
+        new String[][] {
+          {"long.toml", "\"long.toml\" is larger than 1 MiB: is it a table?"},
+          {"a\\u0000b.toml", "can't be read: "},
+        }) {
+      CaseException e =
+          assertThrows(
+              CaseException.class, () -> CaseFile.parse("bait.toml", text(one[0], "soft"), folder));
+      assertTrue(mistake(e).contains(one[1]), e.getMessage());
+    }
+  }
 }

@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -87,6 +88,26 @@ final class PartReaderTest {
     Box box = PartLoader.load(m).mesh().box();
     assertEquals(40e-3, box.size().x(), 1e-6);
     assertEquals(10e-3, box.size().z(), 1e-4);
+  }
+
+  /** What was odd in a file and what was mended is told with the file's name. */
+  @Test
+  void notesAndRepairsNameTheirFile() throws IOException {
+    TriangleMesh ball = Solids.sphere(Vec3.ZERO, 5e-3, 24);
+    int[] corners = ball.copyTriangles();
+    corners[0] = ball.corner(0, 1);
+    corners[1] = ball.corner(0, 0);
+    write(new TriangleMesh(ball.copyVertices(), corners), folder.resolve("a.stl"));
+    write(Solids.sphere(new Vec3(30e-3, 0, 0), 5e-3, 24), folder.resolve("b.stl"));
+    Files.write(folder.resolve("b.stl"), new byte[7], StandardOpenOption.APPEND);
+
+    PartShape.Meshes m = meshes(folder.resolve("c.toml"), "mesh = [\"a.stl\", \"b.stl\"]");
+
+    assertEquals(
+        List.of(
+            "a.stl: 1 triangles turned round to face outwards",
+            "b.stl: 7 bytes after the last triangle were not read"),
+        PartLoader.load(m).repairs());
   }
 
   /** Caliper rows lie along +x, width along y, height along z. */
