@@ -2,9 +2,7 @@
 package gelfront.cli;
 
 import gelfront.mesh.example.Examples;
-import java.io.FileNotFoundException;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -12,8 +10,6 @@ import java.util.List;
 
 /** A shipped example: a case file and its mesh. */
 final class ExampleCase {
-  private static final String FOLDER = "/gelfront/examples/";
-
   private final String name;
   private final String mesh;
 
@@ -39,25 +35,16 @@ final class ExampleCase {
   Path copyTo(Path folder) throws IOException {
     List<String> files = List.of(mesh + ".stl", name + ".toml");
     for (String file : files) {
-      refuseChanged(folder.resolve(file), content(file));
+      refuseChanged(folder.resolve(file), Examples.shipped(file));
     }
     Files.createDirectories(folder);
     for (String file : files) {
       Path to = folder.resolve(file);
       if (!Files.exists(to)) {
-        Files.write(to, content(file));
+        Files.write(to, Examples.shipped(file));
       }
     }
     return folder.resolve(name + ".toml");
-  }
-
-  private static byte[] content(String file) throws IOException {
-    try (InputStream in = Examples.class.getResourceAsStream(FOLDER + file)) {
-      if (in == null) {
-        throw new FileNotFoundException(file + " is not among the examples");
-      }
-      return in.readAllBytes();
-    }
   }
 
   private static void refuseChanged(Path file, byte[] shipped) throws IOException {

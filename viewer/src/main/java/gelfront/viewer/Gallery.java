@@ -15,7 +15,6 @@ import gelfront.viewer.work.Help;
 import gelfront.viewer.work.Runs;
 import gelfront.viewer.work.Session;
 import java.io.IOException;
-import java.io.InputStream;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -169,9 +168,7 @@ final class Gallery {
     try {
       Files.createDirectories(cases);
       for (String file : List.of(mesh, text)) {
-        try (InputStream in = Examples.class.getResourceAsStream("/gelfront/examples/" + file)) {
-          Files.write(cases.resolve(file), in.readAllBytes());
-        }
+        Files.write(cases.resolve(file), Examples.shipped(file));
       }
       return cases.resolve(text);
     } catch (IOException e) {

@@ -2,20 +2,18 @@
 package gelfront.viewer;
 
 import gelfront.viewer.desk.Desk;
+import gelfront.viewer.desk.PngFile;
 import gelfront.viewer.model.Mode;
 import gelfront.viewer.scene.Stage;
 import gelfront.viewer.work.Session;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
-import javax.imageio.ImageIO;
 import javax.swing.SwingUtilities;
 
 /** Pictures of the window without anybody at it. */
@@ -75,12 +73,9 @@ final class Screenshots {
     return all.join();
   }
 
-  /** Made in memory first: given a file it can't open, ImageIO prints a stack trace. */
   static void write(BufferedImage picture, Path file) throws ViewerException {
-    ByteArrayOutputStream png = new ByteArrayOutputStream();
     try {
-      ImageIO.write(picture, "png", png);
-      Files.write(file, png.toByteArray());
+      PngFile.write(picture, file);
     } catch (IOException e) {
       String why = e instanceof NoSuchFileException ? "there is no such folder" : e.getMessage();
       throw new ViewerException(ViewerException.OUTPUT, file + ": can't be written: " + why, e);

@@ -7,7 +7,9 @@ import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
 import gelfront.mesh.shape.Loft;
 import gelfront.mesh.shape.Solids;
+import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,7 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Makes the example parts. */
+/** The example parts: made here, and as they are shipped. */
 public final class Examples {
   private Examples() {}
 
@@ -54,6 +56,21 @@ public final class Examples {
   /** The unit a file is written in. */
   public static LengthUnit unit(String name) {
     return name.equals("straight-stick") ? LengthUnit.INCH : LengthUnit.MM;
+  }
+
+  /**
+   * A mesh or a case as it is shipped.
+   *
+   * @param file as {@code cone-body.stl}
+   * @throws FileNotFoundException if none has that name
+   */
+  public static byte[] shipped(String file) throws IOException {
+    try (InputStream in = Examples.class.getResourceAsStream("/gelfront/examples/" + file)) {
+      if (in == null) {
+        throw new FileNotFoundException(file + " is not among the examples");
+      }
+      return in.readAllBytes();
+    }
   }
 
   /** Writes all of them into a folder that exists. */

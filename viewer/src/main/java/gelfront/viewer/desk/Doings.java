@@ -20,7 +20,6 @@ import java.awt.dnd.DropTargetAdapter;
 import java.awt.dnd.DropTargetDropEvent;
 import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -100,10 +99,8 @@ public final class Doings implements ActionBar.Doing {
     try {
       Files.createDirectories(folder);
       for (String file : List.of(EXAMPLE + ".stl", EXAMPLE + ".toml")) {
-        try (InputStream in = Examples.class.getResourceAsStream("/gelfront/examples/" + file)) {
-          if (!Files.exists(folder.resolve(file))) {
-            Files.write(folder.resolve(file), in.readAllBytes());
-          }
+        if (!Files.exists(folder.resolve(file))) {
+          Files.write(folder.resolve(file), Examples.shipped(file));
         }
       }
       session.open(folder.resolve(EXAMPLE + ".toml"));

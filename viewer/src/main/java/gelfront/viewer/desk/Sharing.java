@@ -10,15 +10,12 @@ import gelfront.viewer.model.Orbit;
 import gelfront.viewer.scene.Stage;
 import gelfront.viewer.work.Session;
 import java.awt.Component;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import javax.imageio.ImageIO;
 import javax.swing.JFileChooser;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
@@ -91,14 +88,7 @@ final class Sharing {
   }
 
   private void picture(Path file) {
-    var unused = stage.picture().thenAccept(p -> write(file, f -> png(p, f)));
-  }
-
-  /** Made in memory first: given a file it can't open, ImageIO prints a stack trace. */
-  private static void png(BufferedImage picture, Path file) throws IOException {
-    ByteArrayOutputStream png = new ByteArrayOutputStream();
-    ImageIO.write(picture, "png", png);
-    Files.write(file, png.toByteArray());
+    var unused = stage.picture().thenAccept(p -> write(file, f -> PngFile.write(p, f)));
   }
 
   /** What is known beside the run, on the window's thread. */
@@ -143,7 +133,7 @@ final class Sharing {
                       folder.resolve(String.format(java.util.Locale.ROOT, "%02d.png", i)),
                       f -> {
                         Files.createDirectories(folder);
-                        png(p, f);
+                        PngFile.write(p, f);
                       });
                   SwingUtilities.invokeLater(() -> next(folder, i + 1, start));
                 });
