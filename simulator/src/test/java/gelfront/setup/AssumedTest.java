@@ -94,6 +94,17 @@ final class AssumedTest {
         new Statement("block: contact", "2500 W/m2 K (1000 to 10000)", "S28, C"),
         all.get("block: contact"));
     assertEquals("135 °C (110 °C to 160 °C)", all.get("plastisol: gel start").value());
+    assertEquals("1.3 kJ/kg (0.0 kJ/kg to 5.0 kJ/kg)", all.get("plastisol: latent heat").value());
+    assertEquals("50 kPa (10 kPa to 300 kPa)", all.get("plastisol: youngs modulus").value());
+    assertEquals(
+        "7.5e-4 per K (6.5e-4 per K to 9.0e-4 per K)", all.get("plastisol: expansion hot").value());
+  }
+
+  @Test
+  void densitiesMayBeAlike() {
+    String text = Cases.with("plastisol", "density_hot = \"1030 kg/m3\"");
+
+    assertEquals(1030, Cases.read(text).plastisol().densityHot());
   }
 
   @Test

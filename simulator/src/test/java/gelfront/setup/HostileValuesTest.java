@@ -54,6 +54,7 @@ final class HostileValuesTest {
         "plastisol | specific_heat = \"1.9 J/kgK\" | did you mean 1.9 kJ/kgK?",
         "plastisol | conductivity = \"145 W/mK\" | out of range: 0.02 W/mK to 2 W/mK",
         "plastisol | gel_end = \"140 degC\" | gel_end (140 °C) must lie below gel_start (135 °C)",
+        "plastisol | gel_end = \"135 degC\" | gel_end (135 °C) must lie below gel_start (135 °C)",
         "plastisol | firm = \"130 degC\" | firm (130 °C) must lie below no_flow (125 °C)",
         "plastisol | no_flow = \"50 degC\" | firm (60 °C) must lie below no_flow (50 °C)",
         "plastisol | filler = \"sugar\"; filler_share = \"5 %\" | is none of glitter",
