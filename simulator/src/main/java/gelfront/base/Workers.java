@@ -62,7 +62,8 @@ public final class Workers {
     int wanted = Math.min(threads, loop.chunks) - 1;
     if (wanted > 0) {
       current = loop;
-      while (helpers.get() < wanted) {
+      // Counted once: helpers that have already ended are not missing, they found nothing left.
+      for (int missing = wanted - helpers.get(); missing > 0; missing--) {
         helpers.incrementAndGet();
         pool.execute(helper);
       }
