@@ -35,7 +35,8 @@ public record Refinement(int factor, List<Patch> patches, Joints joints) {
    * @throws IllegalArgumentException if it is a voxel
    */
   Patch of(int cell) {
-    for (Patch p : patches) {
+    for (int i = 0; i < patches.size(); i++) { // no iterator: asked for single cells in loops
+      Patch p = patches.get(i);
       if (cell >= p.first && cell < p.end) {
         return p;
       }

@@ -9,6 +9,11 @@ public final class ConjugateGradients {
   private final double[] p;
   private final double[] q;
 
+  /** Of the residuals: r r, and their sum. */
+  private double square;
+
+  private double sum;
+
   public ConjugateGradients(Multigrid a) {
     this.a = a;
     r = new double[a.nodes()];
@@ -41,12 +46,13 @@ public final class ConjugateGradients {
     int[] nodes = a.activeNodes();
     for (int i = 0; i < a.active(); i++) {
       int c = nodes[i];
-      r[c] = b[c] - q[c];
+      r[c] = b[c];
       p[c] = 0;
     }
+    take(1);
     double before = 1;
     for (int iteration = 0; ; iteration++) {
-      if (Math.sqrt(dot(r, r)) <= most && Math.abs(sum(r)) <= mostSum) {
+      if (Math.sqrt(square) <= most && Math.abs(sum) <= mostSum) {
         return iteration;
       }
       if (iteration == stop.ceiling()) {
@@ -71,8 +77,24 @@ public final class ConjugateGradients {
     for (int i = 0; i < a.active(); i++) {
       int c = nodes[i];
       x[c] += alpha * p[c];
-      r[c] -= alpha * q[c];
     }
+    take(alpha);
+  }
+
+  /** Takes so many q off the residuals. */
+  private void take(double alpha) {
+    int[] nodes = a.activeNodes();
+    double squares = 0;
+    double all = 0;
+    for (int i = 0; i < a.active(); i++) {
+      int c = nodes[i];
+      double rest = r[c] - alpha * q[c];
+      r[c] = rest;
+      squares += rest * rest;
+      all += rest;
+    }
+    square = squares;
+    sum = all;
   }
 
   private double dot(double[] u, double[] v) {
@@ -80,15 +102,6 @@ public final class ConjugateGradients {
     double s = 0;
     for (int i = 0; i < a.active(); i++) {
       s += u[nodes[i]] * v[nodes[i]];
-    }
-    return s;
-  }
-
-  private double sum(double[] u) {
-    int[] nodes = a.activeNodes();
-    double s = 0;
-    for (int i = 0; i < a.active(); i++) {
-      s += u[nodes[i]];
     }
     return s;
   }
