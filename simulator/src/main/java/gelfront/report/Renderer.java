@@ -166,8 +166,10 @@ final class Renderer {
     if (y < low || y > high) {
       return Double.POSITIVE_INFINITY;
     }
-    double part = ay == by ? 0 : Math.max(0, Math.min(1, (y - ay) / (by - ay)));
-    return Math.abs(by - ay) < REACH ? Math.min(ax, bx) : ax + part * (bx - ax);
+    if (Math.abs(by - ay) < REACH) {
+      return Math.min(ax, bx);
+    }
+    return ax + Math.max(0, Math.min(1, (y - ay) / (by - ay))) * (bx - ax);
   }
 
   private int[] shade() {

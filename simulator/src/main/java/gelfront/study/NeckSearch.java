@@ -97,13 +97,13 @@ final class NeckSearch {
   }
 
   private List<Double> next() {
-    OptionalDouble middle = new DentOrOval(visible, TOLERANCE).between(points());
     List<Double> wanted;
     if (!Double.isNaN(bracket.does())) {
       wanted = bracket.next(1);
     } else if (!ran.containsKey(widest)) {
       wanted = List.of(widest);
     } else {
+      OptionalDouble middle = new DentOrOval(visible, TOLERANCE).between(points());
       wanted = middle.stream().mapToObj(NeckSearch::whole).toList();
     }
     return wanted.stream().filter(s -> !ran.containsKey(s)).toList();

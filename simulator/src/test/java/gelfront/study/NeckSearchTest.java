@@ -19,7 +19,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.DoubleUnaryOperator;
@@ -50,18 +49,7 @@ final class NeckSearchTest {
   /** Dent and oval, mm, over the neck, mm; shut until 14 s no oval is seen. */
   private static Found searched(DoubleUnaryOperator dent, DoubleUnaryOperator oval, int runs) {
     Map<String, Ran> told = new HashMap<>();
-    RunStore store =
-        new RunStore() {
-          @Override
-          public Optional<Ran> find(String hash) {
-            return Optional.of(told.get(hash));
-          }
-
-          @Override
-          public void keep(String hash, String label, Ran ran) {
-            throw new AssertionError("calculated: " + label);
-          }
-        };
+    RunStore store = new ToldRuns(told::get);
     Study study = Study.of(BEAN, PART, "1", store, POOL, 1);
     NeckSearch search = new NeckSearch(study, BEAN, 2e-3, NECK, came(dent, oval, 3), 6e-3);
     for (int tenths = 31; tenths <= 60; tenths++) {
