@@ -28,6 +28,10 @@ final class Level {
   private final double[] share;
 
   final double[] diagonal;
+
+  /** One over it, where it is positive. */
+  private final double[] inverse;
+
   final double[] r;
   final double[] x;
   final int[] active;
@@ -58,6 +62,7 @@ final class Level {
     this.edgeUp = edgeUp;
     this.share = share;
     diagonal = new double[n];
+    inverse = new double[n];
     r = new double[n];
     x = new double[n];
     active = new int[n];
@@ -118,6 +123,7 @@ final class Level {
       }
       diagonal[c] = sum;
       if (sum > 0) {
+        inverse[c] = 1 / sum;
         active[count++] = c;
         switch (kind[c]) {
           case SMOOTHED -> smoothed[smoothedCount++] = c;
@@ -169,22 +175,49 @@ final class Level {
     }
     for (int a = 0; a < smoothedCount; a++) {
       int c = smoothed[a];
-      x[c] = (r[c] + from(x, start[c], after[c])) / diagonal[c];
+      x[c] = upTo(c, r[c], start[c], after[c]);
     }
   }
 
   void forth() {
+    int[] start = graph.start();
+    int[] after = graph.after();
     for (int a = 0; a < smoothedCount; a++) {
       int c = smoothed[a];
-      x[c] = (r[c] + fromNeighbours(x, c)) / diagonal[c];
+      x[c] = upTo(c, r[c] + from(x, after[c], start[c + 1]), start[c], after[c]);
     }
   }
 
   void back() {
+    int[] start = graph.start();
+    int[] after = graph.after();
     for (int a = smoothedCount - 1; a >= 0; a--) {
       int c = smoothed[a];
-      x[c] = (r[c] + fromNeighbours(x, c)) / diagonal[c];
+      x[c] = downTo(c, r[c] + from(x, start[c], after[c]), after[c], start[c + 1]);
     }
+  }
+
+  // A node waits for the one before it, so that one is added last, and one over the diagonal is
+  // multiplied by: without both a sweep took a third longer.
+
+  /** A node's new value on the way forth; entries from first to end. */
+  private double upTo(int c, double known, int first, int end) {
+    int[] other = graph.other();
+    double sum = known;
+    for (int k = first; k < end; k++) {
+      sum += value[k] * x[other[k]];
+    }
+    return sum * inverse[c];
+  }
+
+  /** A node's new value on the way back; entries from end to first. */
+  private double downTo(int c, double known, int first, int end) {
+    int[] other = graph.other();
+    double sum = known;
+    for (int k = end - 1; k >= first; k--) {
+      sum += value[k] * x[other[k]];
+    }
+    return sum * inverse[c];
   }
 
   /** What {@link #forthFromZero} leaves: each node is right but for the nodes after it. */
