@@ -7,10 +7,11 @@ import java.util.Arrays;
 /**
  * Conduction in the mould: C dT/dt = sum G (T_j - T_i) + G_air (T_air - T_i) + q, by conjugate
  * gradients for the change dT. The matrix is L + D + U; the preconditioner (L + P) P^-1 (P + U) has
- * pivots P such that its rows have the matrix's sums (modified incomplete factorization; Gustafsson,
- * BIT 18 (1978) 142): what is smooth, and that is most of it, it gets right. Residuals are kept as
- * r' = (L + P)^-1 r and directions p come with p' = (P + U) p, so that its two half sweeps make the
- * product with the matrix, too (Eisenstat, SIAM J. Sci. Stat. Comput. 2 (1981) 1; both from memory):
+ * pivots P such that its rows have the matrix's sums (modified incomplete factorization;
+ * Gustafsson, BIT 18 (1978) 142): what is smooth, and that is most of it, it gets right. Residuals
+ * are kept as r' = (L + P)^-1 r and directions p come with p' = (P + U) p, so that its two half
+ * sweeps make the product with the matrix, too (Eisenstat, SIAM J. Sci. Stat. Comput. 2 (1981) 1;
+ * both from memory):
  *
  * <pre>
  *   P_i = D_i - sum over j before i of L_ij U_j / P_j,   U_j = sum over k behind j of U_jk

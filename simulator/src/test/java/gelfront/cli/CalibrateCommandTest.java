@@ -45,7 +45,7 @@ final class CalibrateCommandTest {
       gate = ["2 mm", "0 mm", "0 mm"]
       mouth = ["0 mm", "0 mm", "0 mm"]
       [block]
-      material = "stainless-steel"
+      material = "aluminium-6061"
       wall = "3 mm"
       start = "25 degC"
       [plastisol]

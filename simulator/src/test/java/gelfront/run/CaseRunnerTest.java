@@ -259,7 +259,7 @@ class CaseRunnerTest {
   void aFeedInTheMeshIsFoundAndAgreesWithTheSameOneDeclared() {
     TriangleMesh whole = Examples.all().get("two-bulbs-with-feed");
 
-    double voxel = 0.4e-3;
+    double voxel = 0.5e-3;
     Findings found =
         findings(setup(new FeedSystem.InMesh(Optional.empty(), Optional.empty()), voxel), whole);
     Findings declared =
