@@ -14,6 +14,11 @@ public final class ConjugateGradients {
 
   private double sum;
 
+  /** What the root of the one and the size of the other may be. */
+  private double most;
+
+  private double mostSum;
+
   public ConjugateGradients(Multigrid a) {
     this.a = a;
     r = new double[a.nodes()];
@@ -40,8 +45,7 @@ public final class ConjugateGradients {
    * @param measure what residuals are held against, per node, where b would be too large a measure
    */
   public int solve(double[] b, double[] x, StopRule stop, double[] measure) {
-    double most = stop.share() * Math.sqrt(dot(measure, measure));
-    double mostSum = stop.sumShare() * absolute(measure);
+    measure(measure, stop);
     a.multiply(x, q);
     int[] nodes = a.activeNodes();
     for (int i = 0; i < a.active(); i++) {
@@ -49,7 +53,7 @@ public final class ConjugateGradients {
       r[c] = b[c];
       p[c] = 0;
     }
-    take(1);
+    take(x, 1);
     double before = 1;
     for (int iteration = 0; ; iteration++) {
       if (Math.sqrt(square) <= most && Math.abs(sum) <= mostSum) {
@@ -59,11 +63,24 @@ public final class ConjugateGradients {
         throw new IllegalStateException(
             "no solution within " + stop.ceiling() + " iterations of conjugate gradients");
       }
-      a.cycle(r, z);
-      double rz = dot(r, z);
+      double rz = a.cycle(r, z);
       advance(x, rz, iteration == 0 ? 0 : rz / before);
       before = rz;
     }
+  }
+
+  /** Sets what residuals have to come to. */
+  private void measure(double[] by, StopRule stop) {
+    int[] nodes = a.activeNodes();
+    double squares = 0;
+    double all = 0;
+    for (int i = 0; i < a.active(); i++) {
+      double m = by[nodes[i]];
+      squares += m * m;
+      all += Math.abs(m);
+    }
+    most = stop.share() * Math.sqrt(squares);
+    mostSum = stop.sumShare() * all;
   }
 
   private void advance(double[] x, double rz, double beta) {
@@ -72,22 +89,17 @@ public final class ConjugateGradients {
       int c = nodes[i];
       p[c] = z[c] + beta * p[c];
     }
-    a.multiply(p, q);
-    double alpha = rz / dot(p, q);
-    for (int i = 0; i < a.active(); i++) {
-      int c = nodes[i];
-      x[c] += alpha * p[c];
-    }
-    take(alpha);
+    take(x, rz / a.multiply(p, q));
   }
 
-  /** Takes so many q off the residuals. */
-  private void take(double alpha) {
+  /** Goes so far along p, and takes q as often off the residuals. */
+  private void take(double[] x, double alpha) {
     int[] nodes = a.activeNodes();
     double squares = 0;
     double all = 0;
     for (int i = 0; i < a.active(); i++) {
       int c = nodes[i];
+      x[c] += alpha * p[c];
       double rest = r[c] - alpha * q[c];
       r[c] = rest;
       squares += rest * rest;
@@ -95,23 +107,5 @@ public final class ConjugateGradients {
     }
     square = squares;
     sum = all;
-  }
-
-  private double dot(double[] u, double[] v) {
-    int[] nodes = a.activeNodes();
-    double s = 0;
-    for (int i = 0; i < a.active(); i++) {
-      s += u[nodes[i]] * v[nodes[i]];
-    }
-    return s;
-  }
-
-  private double absolute(double[] u) {
-    int[] nodes = a.activeNodes();
-    double s = 0;
-    for (int i = 0; i < a.active(); i++) {
-      s += Math.abs(u[nodes[i]]);
-    }
-    return s;
   }
 }

@@ -96,13 +96,16 @@ public final class Multigrid {
     }
   }
 
-  /** out = A x on the nodes that take part. */
-  void multiply(double[] x, double[] out) {
+  /** out = A x on the nodes that take part; returns x A x. */
+  double multiply(double[] x, double[] out) {
     Level l = levels.get(0);
+    double product = 0;
     for (int a = 0; a < l.count; a++) {
       int c = l.active[a];
       out[c] = l.diagonal[c] * x[c] - l.fromNeighbours(x, c);
+      product += x[c] * out[c];
     }
+    return product;
   }
 
   /** The nodes that take part are the first {@link #active()} of these. */
@@ -110,18 +113,21 @@ public final class Multigrid {
     return levels.get(0).active;
   }
 
-  /** One cycle for A z = r from z = 0; r is not modified. */
-  void cycle(double[] r, double[] z) {
+  /** One cycle for A z = r from z = 0; r is not modified. Returns r z. */
+  double cycle(double[] r, double[] z) {
     Level l = levels.get(0);
     for (int a = 0; a < l.count; a++) {
       int c = l.active[a];
       l.r[c] = r[c];
     }
     cycle(0);
+    double product = 0;
     for (int a = 0; a < l.count; a++) {
       int c = l.active[a];
       z[c] = l.x[c];
+      product += r[c] * z[c];
     }
+    return product;
   }
 
   private void cycle(int at) {
