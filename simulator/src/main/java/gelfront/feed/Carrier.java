@@ -39,31 +39,19 @@ final class Carrier {
     this.mass = mass;
   }
 
-  /** Share of what it draws that the skin gives at a block. */
-  double givenShare(Suction suction, double[] draw, int block) {
-    return draw[block] > 0 ? Math.min(1, Math.max(0, suction.given()[block] / draw[block])) : 0;
-  }
-
-  int joinedNeighbours(boolean[] joined, int c) {
-    int n = 0;
-    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
-      n += joined[cavity.across(c, f)] ? 1 : 0;
-    }
-    return n;
-  }
-
   /**
    * @param shot J/m3 of what enters; absent: it is the surface's own
    */
   void carry(
       ThermalState state,
       Liquid liquid,
-      boolean[] joined,
+      Reach reach,
       Suction suction,
       double[] shrinks,
-      double[] draw,
+      Draw draw,
       OptionalDouble shot,
       double dt) {
+    boolean[] joined = reach.joined();
     take(liquid.blocks());
     sums(joined, state.enthalpy);
     flows(suction, shot);
@@ -72,9 +60,9 @@ final class Carrier {
     for (int b = 0; b < entering.length; b++) {
       in += dt * entering[b] * enteringHeat[b];
     }
-    toSet(joined, suction, shrinks, draw);
+    toSet(reach, suction, shrinks, draw);
     heatCarry.carry(flux, entering, enteringHeat, leaving, dt, blockMass, blockHeat);
-    setCells(joined, suction, shrinks, draw, dt, state);
+    setCells(reach, suction, shrinks, draw, dt, state);
     for (int c = 0; c < joined.length; c++) {
       if (joined[c]) {
         change(state, c, heatCarry.mixed(blocks.of[c], state.enthalpy[c]));
@@ -134,15 +122,16 @@ final class Carrier {
   }
 
   /** What cells that set in this step still draw leaves the blocks beside them. */
-  private void toSet(boolean[] joined, Suction suction, double[] shrinks, double[] draw) {
+  private void toSet(Reach reach, Suction suction, double[] shrinks, Draw draw) {
+    boolean[] joined = reach.joined();
     for (int c = 0; c < joined.length; c++) {
       if (!joined[c] && shrinks[c] > 0) {
-        double each = shrinks[c] / joinedNeighbours(joined, c);
+        double each = shrinks[c] / reach.joinedBeside(c);
         for (int f = cavity.faces(c) - 1; f >= 0; f--) {
           int to = cavity.across(c, f);
           if (joined[to]) {
             int b = blocks.of[to];
-            leaving[b] += each * (1 - givenShare(suction, draw, b));
+            leaving[b] += each * (1 - draw.givenShare(suction, b));
           }
         }
       }
@@ -150,24 +139,20 @@ final class Carrier {
   }
 
   private void setCells(
-      boolean[] joined,
-      Suction suction,
-      double[] shrinks,
-      double[] draw,
-      double dt,
-      ThermalState state) {
+      Reach reach, Suction suction, double[] shrinks, Draw draw, double dt, ThermalState state) {
+    boolean[] joined = reach.joined();
     for (int c = 0; c < joined.length; c++) {
       if (joined[c] || !(shrinks[c] > 0)) {
         continue;
       }
-      double each = dt * shrinks[c] / joinedNeighbours(joined, c);
+      double each = dt * shrinks[c] / reach.joinedBeside(c);
       double m = mass[c] * volume[c];
       double heat = m * state.enthalpy[c];
       for (int f = cavity.faces(c) - 1; f >= 0; f--) {
         int from = cavity.across(c, f);
         if (joined[from]) {
           int b = blocks.of[from];
-          double got = each * (1 - givenShare(suction, draw, b));
+          double got = each * (1 - draw.givenShare(suction, b));
           m += got;
           heat += got * blockHeat[b];
         }

@@ -100,4 +100,21 @@ final class Falls {
     }
     return comes > 0 ? sum / comes : Double.NaN;
   }
+
+  /** Cell of a cavity where suction is spent most, by volume; -1: nowhere in it. */
+  int narrowest(short[] owner, int number) {
+    int best = -1;
+    double most = 0;
+    Blocks blocks = liquid.blocks();
+    for (int b = 0; b < blocks.count(); b++) {
+      int c = blocks.first[b];
+      double lost = suction.lostAt(b) / Math.pow(blocks.cubes.size()[b], 3);
+      boolean here = owner[c] == number && cavity.region()[c] == Cavity.Region.PART.ordinal();
+      if (lost > most && here) {
+        most = lost;
+        best = c;
+      }
+    }
+    return best;
+  }
 }

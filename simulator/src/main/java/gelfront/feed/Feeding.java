@@ -37,12 +37,12 @@ public final class Feeding {
   private final Course course = new Course();
   private final Carrier carrier;
   private final Contraction contraction;
+  private final Draw draw;
   private final Coasting coasting = new Coasting();
   private final double[] volume;
   private final double surface;
   private final FeedSums sums = new FeedSums();
   private final FeedClock clock = new FeedClock();
-  private double[] draw = {};
   private double[] bears = {};
 
   /** °C per cell when conduction had done half of its step. */
@@ -84,6 +84,7 @@ public final class Feeding {
     Arrays.fill(mass, 1);
     carrier = new Carrier(cavity, curves, volume, mass);
     contraction = new Contraction(law, volume, mass);
+    draw = new Draw(cavity, contraction, reach, middle, law.noFlow());
     surface = highestMouth(cavity, law);
   }
 
@@ -152,31 +153,14 @@ public final class Feeding {
 
   /** Goes on with the flow there is, scaled to what is drawn now; false: that won't do. */
   private boolean coast(Supply supply, double pressure) {
-    double now = 0;
-    for (int c = 0; c < volume.length; c++) {
-      now += hopeless(c) ? 0 : contraction.rate()[c];
-    }
+    double now = draw.asked();
     if (!coasting.goesOn(now, supply, pressure, reservoir.sunk())) {
       return false;
     }
-    double before = Arrays.stream(draw).sum();
-    for (int c = 0; c < volume.length; c++) {
-      if (hopeless(c)) {
-        contraction.withdraw(c);
-      }
-    }
-    suction.scale(now / before);
-    for (int b = 0; b < draw.length; b++) {
-      draw[b] *= now / before;
-    }
+    double times = now / draw.sum();
+    suction.scale(times);
+    draw.goOn(times);
     return true;
-  }
-
-  /** Contracts beyond the reach of any liquid: neither joined nor just set beside some. */
-  private boolean hopeless(int c) {
-    return contraction.rate()[c] > 0
-        && !reach.joined()[c]
-        && (middle[c] > law.noFlow() || carrier.joinedNeighbours(reach.joined(), c) == 0);
   }
 
   /** False: no liquid of the part is joined. */
@@ -189,16 +173,16 @@ public final class Feeding {
     liquid.update(joined);
     clock.lap(FeedClock.Stage.BLOCKS);
     ask.run();
-    gatherDraw(joined);
-    gatherSkin(joined, skin.bears(middle, contraction.unfed()));
+    draw.gather(liquid.blocks());
+    double[] skins = skin.bears(middle, contraction.unfed());
+    bears = liquid.means(joined, volume, skins, law.skinBears());
     clock.lap(FeedClock.Stage.GATHER);
     boolean first = !course.known();
     for (int round = 0; round < (first ? FIRST_ROUNDS : 1); round++) {
       drive(joined, pressure, ask);
     }
     sums.solved(Math.max(mobility.iterations(), suction.iterations() / suction.passes()));
-    double drawn = Arrays.stream(draw).sum();
-    coasting.solved(drawn, suction.strain(), supply, pressure, reservoir.sunk());
+    coasting.solved(draw.sum(), suction.strain(), supply, pressure, reservoir.sunk());
     return true;
   }
 
@@ -207,7 +191,14 @@ public final class Feeding {
     clock.lap(FeedClock.Stage.MOBILITY);
     ask.run();
     suction.solve(
-        liquid, joined, reservoir.empty(), w, draw, head(liquid.blocks()), bears, pressure);
+        liquid,
+        joined,
+        reservoir.empty(),
+        w,
+        draw.perBlock(),
+        head(liquid.blocks()),
+        bears,
+        pressure);
     clock.lap(FeedClock.Stage.SUCTION);
     ask.run();
     course.follow(liquid, suction.suction(), w);
@@ -215,19 +206,18 @@ public final class Feeding {
   }
 
   private void supply(ThermalState state, Supply supply, double dt) {
-    boolean[] joined = reach.joined();
     boolean outside = supply == Supply.FROM_OUTSIDE || !reservoir.finite();
     if (law.carriesHeat()) {
       OptionalDouble shot =
           outside ? OptionalDouble.of(curves.enthalpy(law.entering())) : OptionalDouble.empty();
-      carrier.carry(state, liquid, joined, suction, contraction.rate(), draw, shot, dt);
+      carrier.carry(state, liquid, reach, suction, contraction.rate(), draw, shot, dt);
     }
     if (!outside) {
       double drawn = 0;
-      for (int b = 0; b < draw.length; b++) {
+      for (int b = 0; b < liquid.count(); b++) {
         drawn += suction.entering(b) * dt;
       }
-      reservoir.take(joined, drawn);
+      reservoir.take(reach.joined(), drawn);
       carrier.empty(state, reservoir.empty());
     }
   }
@@ -239,49 +229,6 @@ public final class Feeding {
       sum += region[c] == Cavity.Region.PART.ordinal() ? a[c] : 0;
     }
     return sum;
-  }
-
-  private void gatherDraw(boolean[] joined) {
-    Blocks blocks = liquid.blocks();
-    double[] rate = contraction.rate();
-    if (draw.length != blocks.count()) {
-      draw = new double[blocks.count()];
-    }
-    Arrays.fill(draw, 0);
-    for (int c = 0; c < rate.length; c++) {
-      if (joined[c]) {
-        draw[blocks.of[c]] += rate[c];
-      } else if (hopeless(c)) {
-        contraction.withdraw(c);
-      } else if (rate[c] > 0) {
-        spread(joined, blocks, c, rate[c] / carrier.joinedNeighbours(joined, c));
-      }
-    }
-  }
-
-  /** A block's skin bears what its cells' does in the mean. */
-  private void gatherSkin(boolean[] joined, double[] perCell) {
-    Blocks blocks = liquid.blocks();
-    bears = new double[blocks.count()];
-    double[] v = new double[bears.length];
-    for (int c = 0; c < perCell.length; c++) {
-      if (joined[c]) {
-        bears[blocks.of[c]] += perCell[c] * volume[c];
-        v[blocks.of[c]] += volume[c];
-      }
-    }
-    for (int b = 0; b < v.length; b++) {
-      bears[b] = v[b] > 0 ? bears[b] / v[b] : law.skinBears();
-    }
-  }
-
-  private void spread(boolean[] joined, Blocks blocks, int c, double each) {
-    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
-      int b = cavity.across(c, f);
-      if (joined[b]) {
-        draw[blocks.of[b]] += each;
-      }
-    }
   }
 
   /** Pa by which the liquid's weight presses more at a block than at its surface. */
@@ -305,40 +252,14 @@ public final class Feeding {
   }
 
   private void book(double dt) {
-    boolean[] joined = reach.joined();
-    Blocks blocks = liquid.blocks();
-    double[] rate = contraction.rate();
-    double drawn = 0;
     double given = 0;
     double in = 0;
-    for (int b = 0; b < draw.length; b++) {
-      drawn += draw[b];
+    for (int b = 0; b < liquid.count(); b++) {
       given += suction.given()[b];
       in += suction.entering(b);
     }
-    for (int c = 0; c < rate.length; c++) {
-      if (rate[c] > 0) {
-        double share =
-            joined[c]
-                ? carrier.givenShare(suction, draw, blocks.of[c])
-                : besides(joined, c, blocks);
-        contraction.lacks(c, share);
-      }
-    }
-    sums.step(drawn, given, in, dt);
-  }
-
-  private double besides(boolean[] joined, int c, Blocks blocks) {
-    double sum = 0;
-    int n = 0;
-    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
-      int b = cavity.across(c, f);
-      if (joined[b]) {
-        sum += carrier.givenShare(suction, draw, blocks.of[b]);
-        n++;
-      }
-    }
-    return sum / n;
+    draw.lacks(liquid.blocks(), suction);
+    sums.step(draw.sum(), given, in, dt);
   }
 
   /** m3 contracted by above no-flow, per cell, so far. */
@@ -392,27 +313,14 @@ public final class Feeding {
    * @param owner number of its cavity per cell of part and gates, 0 for what cavities share
    */
   public double[] spent(short[] owner, int number) {
-    return flowsNow ? falls.to(owner, number, draw) : new double[Cavity.Region.values().length];
+    return flowsNow
+        ? falls.to(owner, number, draw.perBlock())
+        : new double[Cavity.Region.values().length];
   }
 
   /** Cell of a cavity where the last step's suction was spent most, by volume; -1: none flowed. */
   public int narrowest(short[] owner, int number) {
-    if (!flowsNow) {
-      return -1;
-    }
-    int best = -1;
-    double most = 0;
-    Blocks blocks = liquid.blocks();
-    for (int b = 0; b < draw.length; b++) {
-      int c = blocks.first[b];
-      double lost = suction.lostAt(b) / Math.pow(blocks.cubes.size()[b], 3);
-      boolean here = owner[c] == number && cavity.region()[c] == Cavity.Region.PART.ordinal();
-      if (lost > most && here) {
-        most = lost;
-        best = c;
-      }
-    }
-    return best;
+    return flowsNow ? falls.narrowest(owner, number) : -1;
   }
 
   /** The sprue's. */

@@ -123,6 +123,27 @@ public final class Liquid {
     return blocks.count();
   }
 
+  /**
+   * Means over the cells of each block that flow, by volume.
+   *
+   * @param perCell what is averaged
+   * @param otherwise what a block has of which nothing flows any more
+   */
+  double[] means(boolean[] flowing, double[] volume, double[] perCell, double otherwise) {
+    double[] sum = new double[blocks.count()];
+    double[] v = new double[sum.length];
+    for (int c = 0; c < perCell.length; c++) {
+      if (flowing[c]) {
+        sum[blocks.of[c]] += perCell[c] * volume[c];
+        v[blocks.of[c]] += volume[c];
+      }
+    }
+    for (int b = 0; b < v.length; b++) {
+      sum[b] = v[b] > 0 ? sum[b] / v[b] : otherwise;
+    }
+    return sum;
+  }
+
   /** Values per old block handed to the new ones, 0 where there was none. */
   static double[] carryOver(@Nullable Blocks old, double[] values, Blocks fresh) {
     double[] out = new double[fresh.count()];

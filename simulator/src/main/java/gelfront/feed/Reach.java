@@ -155,6 +155,15 @@ final class Reach {
     return joined;
   }
 
+  /** Cells beside one that the last search found joined. */
+  int joinedBeside(int c) {
+    int n = 0;
+    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
+      n += joined[cavity.across(c, f)] ? 1 : 0;
+    }
+    return n;
+  }
+
   /** Whether the last search reached the part. */
   boolean part() {
     return part;
