@@ -19,14 +19,20 @@ if %MAJOR% LSS 17 (
 if /i "%~1"=="view" goto view
 
 set "JAR=%HERE%simulator\target\simulator-0.1.0-SNAPSHOT.jar"
-if not exist "%JAR%" call :build simulator || exit /b 1
+if exist "%JAR%" goto words
+call :build simulator
+if errorlevel 1 exit /b 1
+:words
 "%JAVA%" -Xmx1g -Djava.awt.headless=true -Djdk.console=java.base %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%simulator\target\lib\*" gelfront.cli.Main %*
 exit /b %ERRORLEVEL%
 
 :view
 set "JAR=%HERE%viewer\target\viewer-0.1.0-SNAPSHOT.jar"
-if not exist "%JAR%" call :build viewer || exit /b 1
-"%JAVA%" -Xmx2g %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%viewer\target\lib\*" gelfront.viewer.ViewerApp %2 %3 %4 %5 %6
+if exist "%JAR%" goto window
+call :build viewer
+if errorlevel 1 exit /b 1
+:window
+"%JAVA%" -Xmx2g %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%viewer\target\lib\*" gelfront.viewer.ViewerApp %2 %3 %4 %5 %6 %7 %8 %9
 exit /b %ERRORLEVEL%
 
 :build
