@@ -165,7 +165,7 @@ final class CaseAssembler {
           .mistake(
               own ? "no_flow" : "temperature",
               Quantities.say(
-                  "the shot (%.0f °C) is colder than the no-flow temperature (%.0f °C): it can't be injected; is it stated in the right unit?",
+                  "the shot (%.0f °C) is no hotter than the no-flow temperature (%.0f °C): it can't be injected; is it stated in the right unit?",
                   shot.temperature(), mix.noFlow()));
     }
     double pressed = shot.fillTime() + shot.holdTime();

@@ -58,7 +58,7 @@ final class CaseAssemblerTest {
   void aShotIsHotterThanWhereNothingFlows() {
     String own = Cases.with("plastisol", "no_flow = \"120 degC\"");
 
-    told(own.replace("165 degC", "120 degC"), "the shot (120 °C) is colder than the no-flow");
+    told(own.replace("165 degC", "120 degC"), "the shot (120 °C) is no hotter than the no-flow");
     assertEquals(121, Cases.read(own.replace("165 degC", "121 degC")).shot().temperature());
   }
 

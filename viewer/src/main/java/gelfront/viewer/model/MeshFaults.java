@@ -80,7 +80,7 @@ public record MeshFaults(float[] open, float[] flipped) {
   public String words() {
     List<String> says = new ArrayList<>();
     if (open.length > 0) {
-      says.add(open.length / 6 + " open edges, drawn red: the skin has a hole there");
+      says.add(open.length / 6 + " open edges, drawn red: the skin ends there, as round a hole");
     }
     if (flipped.length > 0) {
       says.add(flipped.length / 6 + " edges drawn yellow: a part faces inside out there");
