@@ -4,7 +4,6 @@ setlocal
 set "HERE=%~dp0"
 set "BIN="
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "BIN=%JAVA_HOME%\bin\"
-set "MAJOR=0"
 "%BIN%java" --version >nul 2>&1
 if errorlevel 1 goto nojava
 set "MAJOR="
