@@ -43,7 +43,6 @@ public final class Feeding {
   private final double surface;
   private final FeedSums sums = new FeedSums();
   private final FeedClock clock = new FeedClock();
-  private double[] bears = {};
 
   /** °C per cell when conduction had done half of its step. */
   private final double[] middle;
@@ -175,18 +174,18 @@ public final class Feeding {
     ask.run();
     draw.gather(liquid.blocks());
     double[] skins = skin.bears(middle, contraction.unfed());
-    bears = liquid.means(joined, volume, skins, law.skinBears());
+    double[] bears = liquid.means(joined, volume, skins, law.skinBears());
     clock.lap(FeedClock.Stage.GATHER);
     boolean first = !course.known();
     for (int round = 0; round < (first ? FIRST_ROUNDS : 1); round++) {
-      drive(joined, pressure, ask);
+      drive(joined, bears, pressure, ask);
     }
     sums.solved(Math.max(mobility.iterations(), suction.iterations() / suction.passes()));
     coasting.solved(draw.sum(), suction.strain(), supply, pressure, reservoir.sunk());
     return true;
   }
 
-  private void drive(boolean[] joined, double pressure, Runnable ask) {
+  private void drive(boolean[] joined, double[] bears, double pressure, Runnable ask) {
     double[] w = mobility.solve(liquid, joined, middle, law.viscosity(), law.noFlow(), course);
     clock.lap(FeedClock.Stage.MOBILITY);
     ask.run();

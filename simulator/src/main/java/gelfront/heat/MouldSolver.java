@@ -33,7 +33,12 @@ import java.util.Arrays;
  * conserved to rounding.
  */
 final class MouldSolver {
+  /**
+   * Root of r z that may be left, of the same of what drives the step. With this no cell of three
+   * examples, one of them in resin, sets more than 0.005 % otherwise than with 1e-9.
+   */
   private static final double TOLERANCE = 3e-4;
+
   private static final int CEILING = 2000;
 
   /** Part of a cell's exchange that is taken at the step's start, at most; in capacities. */
@@ -67,11 +72,13 @@ final class MouldSolver {
   /** Residuals as the first half sweep leaves them. */
   private final double[] r;
 
+  /** Direction; one entry more, always 0. */
   private final double[] p;
 
-  /** What the second half sweep makes p of. */
+  /** p', of which the second half sweep makes p. */
   private final double[] q;
 
+  /** What the first half sweep makes; one entry more, always 0. */
   private final double[] s;
 
   /** Cells across, n where there is none: one entry more, always 0, saves asking. */

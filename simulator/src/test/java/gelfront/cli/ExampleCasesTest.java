@@ -52,6 +52,9 @@ final class ExampleCasesTest {
     }
 
     assertEquals(new TreeSet<>(Examples.all().keySet()), used);
+    for (String told : TOLD.keySet()) {
+      assertTrue(cases().anyMatch(p -> p.endsWith(told)), told);
+    }
   }
 
   /** To the end, with the flow; five gates' smaller cells once were too many for a queue. */
