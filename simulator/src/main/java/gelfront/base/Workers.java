@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
+import java.util.function.IntSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,7 +21,7 @@ public final class Workers {
   public static final Workers SERIAL = new Workers(Runnable::run, 1);
 
   private final Executor pool;
-  private final int threads;
+  private final IntSupplier threads;
   private final Runnable helper = this::help;
 
   /** Helpers handed to the pool that have not ended yet. */
@@ -33,16 +34,24 @@ public final class Workers {
    * @param threads that work on one loop, the calling one included
    */
   public Workers(Executor pool, int threads) {
+    this(pool, () -> threads);
     if (threads < 1) {
       throw new IllegalArgumentException("a loop needs a thread: " + threads);
     }
+  }
+
+  /**
+   * @param threads that may work on a loop which begins now, at least 1: they may change, and with
+   *     them no result
+   */
+  public Workers(Executor pool, IntSupplier threads) {
     this.pool = pool;
     this.threads = threads;
   }
 
   /** That work on one loop, the calling one included. */
   public int threads() {
-    return threads;
+    return threads.getAsInt();
   }
 
   /** Chunks that a loop is cut into. */
@@ -59,7 +68,7 @@ public final class Workers {
   /** Runs the body over 0 to n-1 in chunks and returns when all of it is done. */
   public void over(int n, Range body) {
     Loop loop = new Loop(n, body);
-    int wanted = Math.min(threads, loop.chunks) - 1;
+    int wanted = Math.min(threads(), loop.chunks) - 1;
     if (wanted > 0) {
       current = loop;
       // Counted once: helpers that have already ended are not missing, they found nothing left.

@@ -54,11 +54,20 @@ public final class Liquid {
    */
   public void update(boolean[] flowing) {
     if (stale(flowing)) {
-      blocks = new Blocks(cavity, faces, flowing, halfWidth.of(flowing), gathering);
-      grid = new Multigrid(blocks.graph, blocks.cubes);
-      solver = new ConjugateGradients(grid);
-      shape = new double[blocks.graph.edges()];
+      gather(flowing);
     }
+    share(flowing);
+  }
+
+  private void gather(boolean[] flowing) {
+    blocks = new Blocks(cavity, faces, flowing, halfWidth.of(flowing), gathering);
+    grid = new Multigrid(blocks.graph, blocks.cubes);
+    solver = new ConjugateGradients(grid);
+    shape = new double[blocks.graph.edges()];
+  }
+
+  /** What blocks have open towards each other, and where liquid ends. */
+  private void share(boolean[] flowing) {
     Arrays.fill(shape, 0);
     edgeCount = 0;
     for (int f = 0; f < edgeFaces.length; f++) {

@@ -120,17 +120,26 @@ public final class Mobility {
     edges(liquid.shape(), course);
     isotherm(liquid, flowing, temperature, curve.logarithm(noFlow), noFlow);
     walls(flowing, temperature, curve);
+    toVelocity(course);
+    liquid.grid().refresh(between, own);
+    iterations = liquid.solver().solve(source, w, stop);
+    toMobility(course);
+    return w;
+  }
+
+  /** From w to the u that the equation is solved for, and its right-hand side. */
+  private void toVelocity(Course course) {
     for (int b = 0; b < w.length; b++) {
       double steep = course.steepness(b);
       source[b] = steep * Math.max(source[b], LEAST_SOURCE * cavity.cubeVolume(blocks.first[b]));
       w[b] = cells[b] > 0 ? steep * w[b] : 0;
     }
-    liquid.grid().refresh(between, own);
-    iterations = liquid.solver().solve(source, w, stop);
+  }
+
+  private void toMobility(Course course) {
     for (int b = 0; b < w.length; b++) {
       w[b] = (w[b] > 0 ? w[b] : least(b)) / course.steepness(b);
     }
-    return w;
   }
 
   /** What a block would have if none about it had any: the exact solution is nowhere less. */

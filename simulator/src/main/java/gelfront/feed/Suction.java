@@ -127,13 +127,7 @@ public final class Suction {
     surface(liquid, flowing, empty, w);
     passes = 0;
     iterations = 0;
-    double all = 0;
-    for (int b = 0; b < q.length; b++) {
-      boolean in = w[b] > 0;
-      all += in ? draw[b] : 0;
-      gives[b] = in ? gives[b] : 0;
-      q[b] = in ? q[b] : 0;
-    }
+    double all = keep(w, draw);
     double miss;
     do {
       if (passes++ == MOST_PASSES) {
@@ -142,6 +136,18 @@ public final class Suction {
       pass(liquid, draw);
       miss = judge(draw);
     } while (miss > MISS * all);
+  }
+
+  /** Keeps the last result where it flows; returns m3/s drawn there. */
+  private double keep(double[] w, double[] draw) {
+    double all = 0;
+    for (int b = 0; b < q.length; b++) {
+      boolean in = w[b] > 0;
+      all += in ? draw[b] : 0;
+      gives[b] = in ? gives[b] : 0;
+      q[b] = in ? q[b] : 0;
+    }
+    return all;
   }
 
   private void take(Blocks fresh) {
@@ -200,13 +206,17 @@ public final class Suction {
   }
 
   private void pass(Liquid liquid, double[] draw) {
+    yields(draw);
+    liquid.grid().refresh(between, own);
+    iterations += liquid.solver().solve(right, q, STOP, draw);
+  }
+
+  private void yields(double[] draw) {
     for (int b = 0; b < q.length; b++) {
       double k = gives[b] > 0 ? draw[b] / range[b] : 0;
       own[b] = mouth[b] + k;
       right[b] = draw[b] + k * from[b];
     }
-    liquid.grid().refresh(between, own);
-    iterations += liquid.solver().solve(right, q, STOP, draw);
   }
 
   /** Sets the yield of this pass and who gives in the next; returns m3/s off the law. */

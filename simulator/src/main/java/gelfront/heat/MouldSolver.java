@@ -85,6 +85,10 @@ final class MouldSolver {
   private final int[] upper;
 
   private final int[] lower;
+
+  /** What r z would be if nothing changed. */
+  private double norm;
+
   private int iterations;
 
   MouldSolver(MouldCells cells) {
@@ -133,8 +137,20 @@ final class MouldSolver {
   void solve(double[] t, double[] heat, double dt, double[] change) {
     assemble(dt);
     fluxes(t);
-    System.arraycopy(change, 0, p, 0, n);
-    double norm = 0;
+    double rz = begin(heat, dt, change);
+    double before = 1;
+    double stop = TOLERANCE * TOLERANCE * norm;
+    for (iterations = 0; rz > stop && iterations < CEILING; iterations++) {
+      double alpha = rz / turn(rz / before);
+      before = rz;
+      rz = advance(change, alpha);
+    }
+  }
+
+  /** The residuals of the guess; returns r z. */
+  private double begin(double[] heat, double dt, double[] guess) {
+    System.arraycopy(guess, 0, p, 0, n);
+    norm = 0;
     double rz = 0;
     for (int i = 0; i < n; i++) {
       int e = 3 * i;
@@ -151,13 +167,7 @@ final class MouldSolver {
       rz += r[i] * r[i] * pivot[i];
     }
     Arrays.fill(q, 0);
-    double before = 1;
-    double stop = TOLERANCE * TOLERANCE * norm;
-    for (iterations = 0; rz > stop && iterations < CEILING; iterations++) {
-      double alpha = rz / turn(rz / before);
-      before = rz;
-      rz = advance(change, alpha);
-    }
+    return rz;
   }
 
   /** The next direction; returns p A p. */

@@ -46,14 +46,7 @@ public final class ConjugateGradients {
    */
   public int solve(double[] b, double[] x, StopRule stop, double[] measure) {
     measure(measure, stop);
-    a.multiply(x, q);
-    int[] nodes = a.activeNodes();
-    for (int i = 0; i < a.active(); i++) {
-      int c = nodes[i];
-      r[c] = b[c];
-      p[c] = 0;
-    }
-    take(x, 1);
+    begin(b, x);
     double before = 1;
     for (int iteration = 0; ; iteration++) {
       if (Math.sqrt(square) <= most && Math.abs(sum) <= mostSum) {
@@ -67,6 +60,18 @@ public final class ConjugateGradients {
       advance(x, rz, iteration == 0 ? 0 : rz / before);
       before = rz;
     }
+  }
+
+  /** The residuals of the start. */
+  private void begin(double[] b, double[] x) {
+    a.multiply(x, q);
+    int[] nodes = a.activeNodes();
+    for (int i = 0; i < a.active(); i++) {
+      int c = nodes[i];
+      r[c] = b[c];
+      p[c] = 0;
+    }
+    take(x, 1);
   }
 
   /** Sets what residuals have to come to. */

@@ -32,8 +32,8 @@ final class Level {
   /** One over it, where it is positive. */
   private final double[] inverse;
 
-  final double[] r;
-  final double[] x;
+  private final double[] r;
+  private final double[] x;
   final int[] active;
   int count;
 
@@ -150,7 +150,59 @@ final class Level {
     }
   }
 
-  double fromNeighbours(double[] v, int c) {
+  /** out = A v on the nodes that take part; returns v A v. */
+  double multiply(double[] v, double[] out) {
+    double product = 0;
+    for (int a = 0; a < count; a++) {
+      int c = active[a];
+      out[c] = diagonal[c] * v[c] - fromNeighbours(v, c);
+      product += v[c] * out[c];
+    }
+    return product;
+  }
+
+  /** Residuals that a cycle starts from; not modified. */
+  void take(double[] residuals) {
+    for (int a = 0; a < count; a++) {
+      int c = active[a];
+      r[c] = residuals[c];
+    }
+  }
+
+  /** What a cycle came to; returns residuals times z. */
+  double give(double[] residuals, double[] z) {
+    double product = 0;
+    for (int a = 0; a < count; a++) {
+      int c = active[a];
+      z[c] = x[c];
+      product += residuals[c] * z[c];
+    }
+    return product;
+  }
+
+  /** On the way to coarser grids. */
+  void down(Level coarse) {
+    forthFromZero();
+    restrictInto(coarse);
+  }
+
+  /** On the way back from them. */
+  void up(Level coarse) {
+    addFrom(coarse);
+    back();
+  }
+
+  /** On the coarsest grid: sweeps forth and back from x = 0. */
+  void settle(int sweeps) {
+    forthFromZero();
+    back();
+    for (int s = 1; s < sweeps; s++) {
+      forth();
+      back();
+    }
+  }
+
+  private double fromNeighbours(double[] v, int c) {
     return from(v, graph.start()[c], graph.start()[c + 1]);
   }
 
@@ -164,7 +216,7 @@ final class Level {
   }
 
   /** Forth from x = 0, when nodes further on count for nothing. */
-  void forthFromZero() {
+  private void forthFromZero() {
     int[] start = graph.start();
     int[] after = graph.after();
     for (int a = 0; a < besideCount; a++) {
@@ -179,7 +231,7 @@ final class Level {
     }
   }
 
-  void forth() {
+  private void forth() {
     int[] start = graph.start();
     int[] after = graph.after();
     for (int a = 0; a < smoothedCount; a++) {
@@ -188,7 +240,7 @@ final class Level {
     }
   }
 
-  void back() {
+  private void back() {
     int[] start = graph.start();
     int[] after = graph.after();
     for (int a = smoothedCount - 1; a >= 0; a--) {
@@ -221,7 +273,7 @@ final class Level {
   }
 
   /** What {@link #forthFromZero} leaves: each node is right but for the nodes after it. */
-  void restrictInto(Level coarse) {
+  private void restrictInto(Level coarse) {
     int[] start = graph.start();
     int[] after = graph.after();
     for (int a = 0; a < coarse.count; a++) {
@@ -240,7 +292,7 @@ final class Level {
     }
   }
 
-  void addFrom(Level coarse) {
+  private void addFrom(Level coarse) {
     for (int a = 0; a < smoothedCount; a++) {
       int c = smoothed[a];
       x[c] += coarse.x[up[c]];

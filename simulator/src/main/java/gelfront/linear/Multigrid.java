@@ -98,14 +98,7 @@ public final class Multigrid {
 
   /** out = A x on the nodes that take part; returns x A x. */
   double multiply(double[] x, double[] out) {
-    Level l = levels.get(0);
-    double product = 0;
-    for (int a = 0; a < l.count; a++) {
-      int c = l.active[a];
-      out[c] = l.diagonal[c] * x[c] - l.fromNeighbours(x, c);
-      product += x[c] * out[c];
-    }
-    return product;
+    return levels.get(0).multiply(x, out);
   }
 
   /** The nodes that take part are the first {@link #active()} of these. */
@@ -115,36 +108,15 @@ public final class Multigrid {
 
   /** One cycle for A z = r from z = 0; r is not modified. Returns r z. */
   double cycle(double[] r, double[] z) {
-    Level l = levels.get(0);
-    for (int a = 0; a < l.count; a++) {
-      int c = l.active[a];
-      l.r[c] = r[c];
+    levels.get(0).take(r);
+    int last = levels.size() - 1;
+    for (int l = 0; l < last; l++) {
+      levels.get(l).down(levels.get(l + 1));
     }
-    cycle(0);
-    double product = 0;
-    for (int a = 0; a < l.count; a++) {
-      int c = l.active[a];
-      z[c] = l.x[c];
-      product += r[c] * z[c];
+    levels.get(last).settle(COARSEST_SWEEPS);
+    for (int l = last - 1; l >= 0; l--) {
+      levels.get(l).up(levels.get(l + 1));
     }
-    return product;
-  }
-
-  private void cycle(int at) {
-    Level level = levels.get(at);
-    level.forthFromZero();
-    if (at + 1 == levels.size()) {
-      level.back();
-      for (int s = 1; s < COARSEST_SWEEPS; s++) {
-        level.forth();
-        level.back();
-      }
-      return;
-    }
-    Level coarse = levels.get(at + 1);
-    level.restrictInto(coarse);
-    cycle(at + 1);
-    level.addFrom(coarse);
-    level.back();
+    return levels.get(0).give(r, z);
   }
 }

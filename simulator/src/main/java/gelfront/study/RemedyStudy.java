@@ -52,16 +52,19 @@ public final class RemedyStudy {
   /** All of it. */
   public Remedies run() {
     Job asItIs = Job.of("as it is", base, List.of());
-    Ran before = study.run("as it is", List.of(level.apply(asItIs)), progress).get(0);
+    List<Job> both = List.of(level.apply(asItIs), asItIs.normal());
+    List<Ran> ran = study.run("as it is", both, progress);
+    Ran before = ran.get(0);
+    Ran normal = ran.get(1);
     if (before.outcome().isEmpty() || Line.cures(before, visible)) {
-      return nothingToDo(asItIs, before);
+      return nothingToDo(before, normal);
     }
     RemedyShelf shelf = RemedyShelf.of(base, before.outcome(), new GatePlaces(study.part()));
     left.addAll(shelf.notRun());
     Map<Remedy, Line> lines = tried("remedies", shelf.remedies());
     Map<Remedy, Line> pairs =
         tried("pairs", new RemedyPairs(base.setup(), lines).of(before.outcome().get()));
-    return confirmed(asItIs, before, lines, pairs);
+    return confirmed(before, normal, lines, pairs);
   }
 
   /**
@@ -74,11 +77,8 @@ public final class RemedyStudy {
         .map(c -> Job.of(line.label(), base, c).loaded());
   }
 
-  private Remedies nothingToDo(Job asItIs, Ran before) {
-    Optional<Ran> normal =
-        before.outcome().isEmpty()
-            ? Optional.empty()
-            : Optional.of(study.run("confirming", List.of(asItIs.normal()), progress).get(0));
+  private Remedies nothingToDo(Ran before, Ran atNormal) {
+    Optional<Ran> normal = before.outcome().map(o -> atNormal);
     return new Remedies(
         base.setup().name(),
         visible,
@@ -152,14 +152,11 @@ public final class RemedyStudy {
   }
 
   private Remedies confirmed(
-      Job asItIs, Ran before, Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
-    List<Job> jobs = new ArrayList<>(List.of(asItIs.normal()));
-    List<Ran> normal = new ArrayList<>();
+      Ran before, Ran normal, Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
     Optional<Line> chosen = Optional.empty();
     for (Remedy r : candidates(lines, pairs)) {
-      jobs.add(Job.of(r.label(), base, r.changes()).normal());
-      normal = study.run("confirming at level normal", jobs, progress);
-      Ran came = normal.get(normal.size() - 1);
+      List<Job> job = List.of(Job.of(r.label(), base, r.changes()).normal());
+      Ran came = study.run("confirming at level normal", job, progress).get(0);
       lines.computeIfPresent(r, (k, l) -> l.at(came));
       pairs.computeIfPresent(r, (k, l) -> l.at(came));
       if (Line.cures(came, visible)) {
@@ -167,24 +164,20 @@ public final class RemedyStudy {
         break;
       }
     }
-    if (normal.isEmpty()) {
-      normal = study.run("confirming at level normal", jobs, progress);
-    }
     List<Line> all = List.copyOf(lines.values());
     List<Line> both = List.copyOf(pairs.values());
-    Ran asBefore = normal.get(0);
     Optional<Line> answer = chosen;
     return new Remedies(
         base.setup().name(),
         visible,
         levelName(),
         before,
-        Optional.of(asBefore),
+        Optional.of(normal),
         all,
         both,
         left,
         chosen,
-        u -> new RemedyWords(u).verdict(asBefore, answer, all, both));
+        u -> new RemedyWords(u).verdict(normal, answer, all, both));
   }
 
   /**

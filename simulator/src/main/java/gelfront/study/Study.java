@@ -74,7 +74,7 @@ public final class Study {
    * @param version of the program: another one's outcomes are not reused
    * @param store of outcomes
    * @param pool with at least {@code threads} free threads
-   * @param threads that calculate; one a run, more where there are fewer runs than threads
+   * @param threads that calculate; one a run, more where fewer runs are left than threads
    */
   public static Study of(
       LoadedCase base,
@@ -151,14 +151,25 @@ public final class Study {
     JobQueue queue = new JobQueue(open);
     int loops = Math.min(threads, open.size());
     StudyProgress watch = new StudyProgress(what, open.size(), loops, progress);
+    AtomicInteger busy = new AtomicInteger(loops);
     List<Future<?>> futures = new ArrayList<>();
     for (int k = 0; k < loops; k++) {
       int place = k;
-      int each = threads / loops + (k < threads % loops ? 1 : 0);
-      futures.add(pool.submit(() -> loop(queue, new Workers(pool, each), watch.of(place))));
+      Workers workers = new Workers(pool, () -> share(place, busy.get()));
+      futures.add(
+          pool.submit(
+              () -> {
+                loop(queue, workers, watch.of(place));
+                busy.decrementAndGet();
+              }));
     }
     await(futures, watch);
     return queue.done();
+  }
+
+  /** Threads of one of the loops that still have a run; the last one gets all. */
+  private int share(int place, int busy) {
+    return threads / busy + (place < threads % busy ? 1 : 0);
   }
 
   private static void await(List<Future<?>> futures, StudyProgress watch) {

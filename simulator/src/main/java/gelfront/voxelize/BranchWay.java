@@ -65,7 +65,11 @@ final class BranchWay {
       Vec3 to = way.get(i);
       if (from.distance(to) > 1e-6) {
         clear(from, to);
-        solids.add(new Labelled(Cavity.Region.RUNNER, Bars.along(branch.runner(), from, to)));
+        solids.add(
+            new Labelled(
+                Cavity.Region.RUNNER,
+                Bars.along(branch.runner(), from, to),
+                branch.runner().narrowest()));
       }
       if (i > 1) {
         solids.add(bend(from));
@@ -76,7 +80,7 @@ final class BranchWay {
 
   private Labelled bend(Vec3 at) {
     double r = 0.5 * branch.runner().narrowest();
-    return new Labelled(Cavity.Region.RUNNER, Solids.sphere(at, r, RINGS));
+    return new Labelled(Cavity.Region.RUNNER, Solids.sphere(at, r, RINGS), 2 * r);
   }
 
   /** Refuses a runner that touches a part on its way: it would be a gate of its own. */

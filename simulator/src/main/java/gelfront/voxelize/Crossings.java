@@ -126,11 +126,13 @@ final class Crossings {
         }
       }
       double nd = cross(e, f);
-      if (nd == 0) {
-        return; // seen edge-on: its neighbours carry the crossing
+      if (nd != 0) { // else seen edge-on: its neighbours carry the crossing
+        lines(nd, cross(f, axis), cross(axis, e));
       }
-      double ne = cross(f, axis);
-      double nf = cross(axis, e);
+    }
+
+    /** Those that cross it; its normal, twice its area long, by axis, e and f. */
+    private void lines(double nd, double ne, double nf) {
       float unit = (float) (nd / Math.sqrt(nd * nd + ne * ne + nf * nf));
       int e0 = firstCentre(e, Math.min(p[0][e], Math.min(p[1][e], p[2][e])));
       int e1 = lastCentre(e, Math.max(p[0][e], Math.max(p[1][e], p[2][e])));

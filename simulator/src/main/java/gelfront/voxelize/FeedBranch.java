@@ -46,7 +46,10 @@ record FeedBranch(List<Labelled> solids, Vec3 middle, Vec3 end) {
     Vec3 end = start.plus(d.times(gate.land()));
     Vec3 overlap = d.times(0.25 * gate.section().narrowest());
     solids.add(
-        new Labelled(Cavity.Region.GATE, Bars.along(gate.section(), inside, end.plus(overlap))));
+        new Labelled(
+            Cavity.Region.GATE,
+            Bars.along(gate.section(), inside, end.plus(overlap)),
+            gate.section().narrowest()));
     double length =
         Math.max(
             bulge.map(FeedSystem.Reservoir::length).orElse(0.0),
@@ -55,7 +58,7 @@ record FeedBranch(List<Labelled> solids, Vec3 middle, Vec3 end) {
     if (length > 0) {
       Section section = runner.map(FeedSystem.Runner::section).orElse(gate.section());
       TriangleMesh bar = Bars.along(section, end, to.plus(overlap));
-      solids.add(new Labelled(Cavity.Region.RUNNER, bar));
+      solids.add(new Labelled(Cavity.Region.RUNNER, bar, section.narrowest()));
     }
     Vec3 middle = end.plus(d.times(0.5 * length));
     bulge.ifPresent(r -> solids.add(reservoir(r, middle, d)));
@@ -65,7 +68,7 @@ record FeedBranch(List<Labelled> solids, Vec3 middle, Vec3 end) {
   /** The same at a copy of the part. */
   FeedBranch placed(Placement p) {
     return new FeedBranch(
-        solids.stream().map(s -> new Labelled(s.region(), p.of(s.mesh()))).toList(),
+        solids.stream().map(s -> new Labelled(s.region(), p.of(s.mesh()), s.width())).toList(),
         p.point(middle),
         p.point(end));
   }
@@ -75,7 +78,8 @@ record FeedBranch(List<Labelled> solids, Vec3 middle, Vec3 end) {
     double radius = 0.5 * r.diameter();
     return new Labelled(
         Cavity.Region.RUNNER,
-        Solids.cylinder(middle.minus(half), middle.plus(half), radius, radius, Bars.SEGMENTS));
+        Solids.cylinder(middle.minus(half), middle.plus(half), radius, radius, Bars.SEGMENTS),
+        r.diameter());
   }
 
   /** Distance from the stated place along the direction to the part's surface. */

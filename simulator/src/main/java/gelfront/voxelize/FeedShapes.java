@@ -73,7 +73,7 @@ record FeedShapes(
     sprue.extender().ifPresent(e -> solids.add(tube(e, atBlock)));
     return new FeedShapes(
         List.copyOf(solids),
-        solids.stream().map(s -> channel(s, feed)).toList(),
+        solids.stream().map(Labelled::channel).toList(),
         sprue.extender().map(e -> above(e, atBlock)).orElse(atBlock),
         atBlock,
         List.copyOf(gates));
@@ -101,17 +101,6 @@ record FeedShapes(
     return solids;
   }
 
-  private static Resolution.Channel channel(Labelled solid, FeedSystem.Declared feed) {
-    double gate = feed.narrowestGate();
-    double width =
-        switch (solid.region()) {
-          case SPRUE -> feed.sprue().narrowest();
-          case RUNNER -> feed.narrowestRunner();
-          default -> gate;
-        };
-    return new Resolution.Channel(solid.mesh().box(), width);
-  }
-
   private static Labelled join(
       FeedSystem.Declared feed, int cavity, Vec3 end, Vec3 inner, List<TriangleMesh> parts) {
     String name = parts.size() == 1 ? "the runner" : "the runner of cavity " + cavity;
@@ -132,7 +121,7 @@ record FeedShapes(
     double before = Math.min(0.5 * section.width(), runner.length() + 0.5 * feed.gate().land());
     Vec3 from = end.minus(along.times(before));
     Vec3 to = inner.plus(along.times(0.5 * section.width()));
-    return new Labelled(Cavity.Region.RUNNER, Bars.along(section, from, to));
+    return new Labelled(Cavity.Region.RUNNER, Bars.along(section, from, to), section.narrowest());
   }
 
   /** Refuses a channel whose middle line runs through a part. */
@@ -157,7 +146,9 @@ record FeedShapes(
     double r = e.bore() / 2;
     Vec3 from = foot.centre().minus(foot.direction().times(0.05 * Math.min(r, foot.radius())));
     return new Labelled(
-        Cavity.Region.SPRUE, Solids.cylinder(from, above(e, foot).centre(), r, r, Bars.SEGMENTS));
+        Cavity.Region.SPRUE,
+        Solids.cylinder(from, above(e, foot).centre(), r, r, Bars.SEGMENTS),
+        e.bore());
   }
 
   private static Mouth above(FeedSystem.Extender e, Mouth foot) {
@@ -171,7 +162,8 @@ record FeedShapes(
     double radius = s.innerDiameter() / 2;
     return new Labelled(
         Cavity.Region.SPRUE,
-        Solids.cylinder(from, mouth, radius, s.mouthDiameter() / 2, Bars.SEGMENTS));
+        Solids.cylinder(from, mouth, radius, s.mouthDiameter() / 2, Bars.SEGMENTS),
+        s.narrowest());
   }
 
   static String mm(Vec3 p) {

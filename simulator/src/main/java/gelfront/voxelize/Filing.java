@@ -2,7 +2,6 @@
 package gelfront.voxelize;
 
 import gelfront.grid.UniformGrid;
-import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Growth;
 import java.util.HashMap;
@@ -52,11 +51,13 @@ public final class Filing {
 
   private void file(Growth g, UniformGrid grid, byte[] regions) {
     byte region = nearestRegion(g.at(), grid, regions);
-    double[] near = trianglesNear(g);
+    NearTriangles near = new NearTriangles(g.at(), 2 * g.reach(), solids);
+    // Farther from the wall no cell is filed, nor beside one that is.
+    double farthest = g.depth() + 2 * grid.spacing();
     for (int cell : cellsNear(g, grid)) {
       Vec3 p = grid.centre(cell);
-      double wall = distance(near, p);
-      if (Double.isInfinite(wall)) {
+      double wall = near.distance(p, farthest);
+      if (wall >= farthest) {
         continue;
       }
       double r = p.distance(g.at()) / g.reach();
@@ -117,64 +118,5 @@ public final class Filing {
       }
     }
     return best;
-  }
-
-  /** Corners, nine numbers a triangle, of all triangles that a filing can see. */
-  private double[] trianglesNear(Growth g) {
-    double reach = 2 * g.reach();
-    return solids.stream()
-        .map(Labelled::mesh)
-        .flatMapToDouble(
-            m ->
-                java.util.stream.IntStream.range(0, m.triangleCount())
-                    .filter(t -> touches(m, t, g.at(), reach))
-                    .boxed()
-                    .flatMapToDouble(t -> corners(m, t)))
-        .toArray();
-  }
-
-  private static boolean touches(TriangleMesh m, int t, Vec3 at, double reach) {
-    for (int a = 0; a < 3; a++) {
-      double c = a == 0 ? at.x() : a == 1 ? at.y() : at.z();
-      double lo = Double.POSITIVE_INFINITY;
-      double hi = Double.NEGATIVE_INFINITY;
-      for (int k = 0; k < 3; k++) {
-        double v = m.coordinate(m.corner(t, k), a);
-        lo = Math.min(lo, v);
-        hi = Math.max(hi, v);
-      }
-      if (lo > c + reach || hi < c - reach) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static java.util.stream.DoubleStream corners(TriangleMesh m, int t) {
-    return java.util.stream.IntStream.range(0, 9)
-        .mapToDouble(i -> m.coordinate(m.corner(t, i / 3), i % 3));
-  }
-
-  private static double distance(double[] triangles, Vec3 p) {
-    double least = Double.POSITIVE_INFINITY;
-    org.joml.Vector3d q = new org.joml.Vector3d();
-    for (int t = 0; t < triangles.length; t += 9) {
-      org.joml.Intersectiond.findClosestPointOnTriangle(
-          triangles[t],
-          triangles[t + 1],
-          triangles[t + 2],
-          triangles[t + 3],
-          triangles[t + 4],
-          triangles[t + 5],
-          triangles[t + 6],
-          triangles[t + 7],
-          triangles[t + 8],
-          p.x(),
-          p.y(),
-          p.z(),
-          q);
-      least = Math.min(least, q.distance(p.x(), p.y(), p.z()));
-    }
-    return least;
   }
 }

@@ -9,5 +9,15 @@ import gelfront.mesh.TriangleMesh;
  *
  * @param region its cells belong to, where no earlier solid claims them
  * @param mesh closed, outward-wound; overlapping shells count as united
+ * @param width of a channel where it is narrowest, metres; infinite for what is none
  */
-public record Labelled(Cavity.Region region, TriangleMesh mesh) {}
+public record Labelled(Cavity.Region region, TriangleMesh mesh, double width) {
+  /** One that is no channel. */
+  public Labelled(Cavity.Region region, TriangleMesh mesh) {
+    this(region, mesh, Double.POSITIVE_INFINITY);
+  }
+
+  Resolution.Channel channel() {
+    return new Resolution.Channel(mesh.box(), width);
+  }
+}

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicIntegerArray;
 import org.junit.jupiter.api.AfterEach;
@@ -82,5 +85,33 @@ class WorkersTest {
     AtomicInteger sum = new AtomicInteger();
     workers.over(MANY, (from, to) -> sum.addAndGet(to - from));
     assertEquals(MANY, sum.get());
+  }
+
+  @Test
+  void moreThreadsMayHelpFromOneLoopToTheNext() {
+    AtomicInteger threads = new AtomicInteger(1);
+    Workers workers = new Workers(pool, threads::get);
+
+    assertEquals(1, meeting(workers, 1), "the caller alone");
+    threads.set(3);
+    assertEquals(3, meeting(workers, 3));
+  }
+
+  /** Threads in a loop at once, each of which waits until so many have come. */
+  private static int meeting(Workers workers, int expected) {
+    CountDownLatch all = new CountDownLatch(expected);
+    Set<Thread> seen = ConcurrentHashMap.newKeySet();
+    workers.over(
+        MANY,
+        (from, to) -> {
+          seen.add(Thread.currentThread());
+          all.countDown();
+          try {
+            assertTrue(all.await(10, TimeUnit.SECONDS), "nobody else comes");
+          } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+          }
+        });
+    return seen.size();
   }
 }

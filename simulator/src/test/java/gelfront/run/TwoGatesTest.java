@@ -11,6 +11,7 @@ import gelfront.finding.Constriction;
 import gelfront.finding.Findings;
 import gelfront.finding.Pocket;
 import gelfront.grid.Cavity;
+import gelfront.grid.Refinement;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
@@ -23,6 +24,7 @@ import gelfront.voxelize.VoxelException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -92,6 +94,19 @@ final class TwoGatesTest {
 
   private CaseVoxels voxels(String text) throws IOException {
     return CaseVoxels.of(read(text).setup(), part(), Progress.NONE);
+  }
+
+  @Test
+  void onlyTheNarrowGateGetsSmallCells() throws IOException {
+    String narrow = ONE.replace("size = \"5 mm\"", "size = \"3 mm\"");
+    Cavity wide = voxels(narrow + OTHER).model().cavity();
+    Cavity both =
+        voxels(narrow + OTHER.replace("size = \"4 mm\"", "size = \"3 mm\"")).model().cavity();
+
+    List<Refinement.Patch> small = wide.refinement().patches();
+    assertEquals(1, small.size());
+    assertTrue(small.get(0).grid().edge(0, 0) < 0, "at the nose");
+    assertEquals(2, both.refinement().patches().size());
   }
 
   @Test
