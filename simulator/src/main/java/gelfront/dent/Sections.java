@@ -43,33 +43,50 @@ final class Sections {
     axis = longest();
     double dx = cavity.grid().spacing();
     thickness = Math.max(2, Math.round(THICKNESS / dx)) * dx;
-    int n = cavity.count();
-    double[] along = new double[n];
-    double lo = Double.POSITIVE_INFINITY;
-    double hi = Double.NEGATIVE_INFINITY;
-    for (int c = 0; c < n; c++) {
-      if (member.test(c)) {
-        double half = cavity.edge(c) / 2;
-        along[c] = place[0][c] * axis.x() + place[1][c] * axis.y() + place[2][c] * axis.z();
-        lo = Math.min(lo, along[c] - half);
-        hi = Math.max(hi, along[c] + half);
-      }
-    }
-    int count = Math.max(1, (int) Math.round((hi - lo) / thickness));
-    start = lo + 0.5 * thickness;
-    lower = new int[n];
-    upperShare = new float[n];
-    for (int c = 0; c < n; c++) {
-      double u = Math.max(0, Math.min(count - 1, (along[c] - lo) / thickness - 0.5));
-      lower[c] = member.test(c) ? (int) u : -1;
-      upperShare[c] = (float) (u - (int) u);
-    }
-    area = new double[count];
-    for (int c = 0; c < n; c++) {
+    lower = new int[cavity.count()];
+    upperShare = new float[lower.length];
+    double[] along = along();
+    double[] ends = ends(along);
+    start = ends[0] + 0.5 * thickness;
+    area = new double[Math.max(1, (int) Math.round((ends[1] - ends[0]) / thickness))];
+    share(along);
+    for (int c = 0; c < lower.length; c++) {
       spread(c, volumes[c] / thickness, area);
     }
     perimeter = perimeter(cavity);
     centre = centres(volumes);
+  }
+
+  /** Metres of each cell's middle along the axis. */
+  private double[] along() {
+    double[] along = new double[lower.length];
+    for (int c = 0; c < along.length; c++) {
+      along[c] = place[0][c] * axis.x() + place[1][c] * axis.y() + place[2][c] * axis.z();
+    }
+    return along;
+  }
+
+  /** Where the part begins and ends along the axis, metres. */
+  private double[] ends(double[] along) {
+    double lo = Double.POSITIVE_INFINITY;
+    double hi = Double.NEGATIVE_INFINITY;
+    for (int c = 0; c < along.length; c++) {
+      if (member.test(c)) {
+        double half = cavity.edge(c) / 2;
+        lo = Math.min(lo, along[c] - half);
+        hi = Math.max(hi, along[c] + half);
+      }
+    }
+    return new double[] {lo, hi};
+  }
+
+  /** Shares each of the part's cells between the two slices nearest to it. */
+  private void share(double[] along) {
+    for (int c = 0; c < along.length; c++) {
+      double u = Math.max(0, Math.min(area.length - 1, (along[c] - start) / thickness));
+      lower[c] = member.test(c) ? (int) u : -1;
+      upperShare[c] = (float) (u - (int) u);
+    }
   }
 
   /**

@@ -191,18 +191,8 @@ public final class SinkEstimate {
 
     private void interval(double from, double to, float[] after, double[] modulus) {
       double middle = 0.5 * (from + to);
-      for (double[] f : flows) {
-        Arrays.fill(f, 0);
-      }
-      for (PocketSkin skin : skins) {
-        skin.clear();
-      }
-      for (int i = 0; i < pocket.cells().length; i++) {
-        skins[group(i, middle)].add(pocket.cells()[i], volumes[pocket.cells()[i]], middle);
-      }
-      for (int i = 0; i < pocket.cells().length; i++) {
-        contract(i, after[pocket.cells()[i]], middle);
-      }
+      gather(middle);
+      contract(after, middle);
       double[] share = new double[sections.count()];
       double[] skin = new double[sections.count()];
       double all = 0;
@@ -215,6 +205,25 @@ public final class SinkEstimate {
       openLonger.add(from, all, share, skin, modulus);
       low.deepen();
       high.deepen();
+    }
+
+    /** What is still liquid, by group. */
+    private void gather(double middle) {
+      for (PocketSkin skin : skins) {
+        skin.clear();
+      }
+      for (int i = 0; i < pocket.cells().length; i++) {
+        skins[group(i, middle)].add(pocket.cells()[i], volumes[pocket.cells()[i]], middle);
+      }
+    }
+
+    private void contract(float[] after, double middle) {
+      for (double[] f : flows) {
+        Arrays.fill(f, 0);
+      }
+      for (int i = 0; i < pocket.cells().length; i++) {
+        contract(i, after[pocket.cells()[i]], middle);
+      }
     }
 
     /**

@@ -62,23 +62,23 @@ final class CellFaces {
   }
 
   private void otherwise(int c, int face) {
-    VoxelLevel own = numbers.levelOf(c);
-    double dx = own.grid().spacing();
-    if (numbers.isVoxel(c)) {
-      int box = numbers.boxAcross(c, face);
-      if (box < 0 || !meetsSmall(c, face, box)) {
-        whole(c, face, own, dx);
-      }
-    } else if (!numbers.leavesBox(c, face)) {
-      whole(c, face, own, dx);
-    } else if (numbers.voxelAcross(c, face) < 0) {
-      whole(c, face, own, 0.5 * (dx + numbers.level(0).grid().spacing()));
-    } // else the voxel's turn has joined them
+    boolean joins =
+        numbers.isVoxel(c)
+            ? numbers.boxAcross(c, face) >= 0 && meetsSmall(c, face, numbers.boxAcross(c, face))
+            : numbers.leavesBox(c, face) && numbers.voxelAcross(c, face) >= 0; // the voxel's turn
+    if (!joins) {
+      whole(c, face);
+    }
   }
 
-  private void whole(int c, int face, VoxelLevel own, double reach) {
-    double[] wall = own.wall(numbers.cells()[c], face, reach);
-    add(c, face, own.grid(), wall, own.grid().spacing());
+  /** All of a face is a wall; on a box's side what lies beyond it is a voxel. */
+  private void whole(int c, int face) {
+    VoxelLevel own = numbers.levelOf(c);
+    double dx = own.grid().spacing();
+    boolean leaves = !numbers.isVoxel(c) && numbers.leavesBox(c, face);
+    double beyond = leaves ? numbers.level(0).grid().spacing() : dx;
+    double[] wall = own.wall(numbers.cells()[c], face, 0.5 * (dx + beyond));
+    add(c, face, own.grid(), wall, dx);
   }
 
   /** Joins a voxel to the small cells across a face; false if there is no plastisol. */
