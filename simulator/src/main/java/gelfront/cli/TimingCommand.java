@@ -38,8 +38,6 @@ import picocli.CommandLine.Spec;
       "Nothing else should be running meanwhile."
     })
 final class TimingCommand implements Callable<Integer> {
-  private static final String LIVE = "two-bulbs-neck";
-
   @Option(
       names = "--runs",
       paramLabel = "N",
@@ -62,6 +60,13 @@ final class TimingCommand implements Callable<Integer> {
           "Instead: time and memory for up to 5 million plastisol cells; wants"
               + " GELFRONT_JAVA_OPTS=-Xmx4g and some minutes.")
   private boolean scaling;
+
+  @Option(
+      names = "--answers",
+      description =
+          "Instead: doubt, size, remedies and a map of 5 x 5 on the demo's case, each in a fresh"
+              + " process.")
+  private boolean answers;
 
   @Spec private CommandSpec spec;
 
@@ -92,16 +97,26 @@ final class TimingCommand implements Callable<Integer> {
       Workers workers = new Workers(pool, threads);
       if (scaling) {
         new Scaling(console.out()::println).run(workers);
+      } else if (answers) {
+        answers();
       } else {
         all(workers, pool);
       }
+    } catch (IOException e) {
+      throw new OutputFailure("timing can't go on: " + e.getMessage(), e);
     } finally {
       pool.shutdownNow();
     }
     return ExitCode.OK;
   }
 
-  private void all(Workers workers, ExecutorService pool) {
+  private void answers() throws IOException {
+    try (Scratch scratch = Scratch.make()) {
+      new AnswerTimes(scratch.folder(), console.out()::println).run(runs);
+    }
+  }
+
+  private void all(Workers workers, ExecutorService pool) throws IOException {
     Timings timings = new Timings(console.out()::println);
     OptionalDouble voxel =
         voxelMm == null ? OptionalDouble.empty() : OptionalDouble.of(1e-3 * voxelMm);
@@ -115,63 +130,43 @@ final class TimingCommand implements Callable<Integer> {
     }
   }
 
-  private void coldStart(Timings timings, Workers workers, ExecutorService pool) {
-    try {
-      ColdStart cold = new ColdStart(Files.createTempDirectory("gelfront-timing-"));
-      try {
-        timings.withFlow(cold.loaded(), runs, workers);
-        timings.study(cold.loaded(), pool, workers.threads());
-        tell("", cold.median(runs));
-        tell(", without its look at level quick", cold.median(runs, "--one-level"));
-        tell(", conduction alone (4 s asked)", cold.median(runs, "--one-level", "--no-flow"));
-      } finally {
-        cold.clear();
-      }
-    } catch (IOException e) {
-      throw new OutputFailure("no temporary file can be written: " + e.getMessage(), e);
+  private void coldStart(Timings timings, Workers workers, ExecutorService pool)
+      throws IOException {
+    try (Scratch scratch = Scratch.make()) {
+      ColdStart cold = new ColdStart(scratch.folder());
+      timings.withFlow(cold.loaded(), runs, workers);
+      timings.study(cold.loaded(), pool, workers.threads());
+      tell("", cold.median(runs));
+      tell(", without its look at level quick", cold.median(runs, "--one-level"));
+      tell(", conduction alone (4 s asked)", cold.median(runs, "--one-level", "--no-flow"));
     }
   }
 
-  private void tell(String what, ColdStart.Took took) {
+  private void tell(String what, FreshProcess.Took took) {
     console
         .out()
         .println(
             Quantities.say(
                 "standard case as STL, check in a fresh process%s: verdict after %.2f s, whole"
                     + " report after %.2f s",
-                what, took.verdict(), took.report()));
+                what, took.first(), took.end()));
   }
 
-  private void live(Timings timings, Workers workers, ExecutorService pool) {
-    try {
-      Path folder = Files.createTempDirectory("gelfront-timing-");
-      try {
-        Path file = new ExampleCase(LIVE).copyTo(folder);
-        timings.live(CaseFile.read(file), runs, workers, pool);
-      } finally {
-        Files.deleteIfExists(folder.resolve(LIVE + ".stl"));
-        Files.deleteIfExists(folder.resolve(LIVE + ".toml"));
-        Files.delete(folder);
-      }
-    } catch (IOException e) {
-      throw new OutputFailure("no temporary file can be written: " + e.getMessage(), e);
+  private void live(Timings timings, Workers workers, ExecutorService pool) throws IOException {
+    try (Scratch scratch = Scratch.make()) {
+      Path file = new ExampleCase(DemoCommand.EXAMPLE).copyTo(scratch.folder());
+      timings.live(CaseFile.read(file), runs, workers, pool);
     }
   }
 
-  private static void largeMesh(Timings timings) {
+  private static void largeMesh(Timings timings) throws IOException {
     TriangleMesh ring = LargeMesh.ring();
-    try {
-      Path stl = Files.createTempFile("gelfront-timing-", ".stl");
-      try {
-        try (OutputStream out = Files.newOutputStream(stl)) {
-          MeshFiles.writeStl(ring, out, LengthUnit.MM);
-        }
-        timings.largeMesh(stl, ring.triangleCount());
-      } finally {
-        Files.delete(stl);
+    try (Scratch scratch = Scratch.make()) {
+      Path stl = scratch.folder().resolve("ring.stl");
+      try (OutputStream out = Files.newOutputStream(stl)) {
+        MeshFiles.writeStl(ring, out, LengthUnit.MM);
       }
-    } catch (IOException e) {
-      throw new OutputFailure("no temporary file can be written: " + e.getMessage(), e);
+      timings.largeMesh(stl, ring.triangleCount());
     }
   }
 
