@@ -5,7 +5,6 @@ import gelfront.base.Quantities;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -44,16 +43,13 @@ final class AnswerTimes {
   void run(int runs) throws IOException {
     Path file = new ExampleCase(DemoCommand.EXAMPLE).copyTo(folder);
     for (Answer a : ALL) {
-      double[] took = new double[runs];
-      for (int i = 0; i < runs; i++) {
-        // A study's folder of its own each time: runs that are there are not calculated again.
-        Path study = folder.resolve(a.command.get(0) + i);
-        took[i] = FreshProcess.median(1, arguments(a, file, study)).end();
-      }
-      Arrays.sort(took);
+      // A study's folder of its own each time: runs that are there are not calculated again.
+      double took =
+          FreshProcess.median(
+                  runs, run -> arguments(a, file, folder.resolve(a.command.get(0) + run)))
+              .end();
       out.accept(
-          Quantities.say(
-              "%-16s %5.1f s in a fresh process, %.0f s asked", a.name, took[runs / 2], a.asked));
+          Quantities.say("%-16s %5.1f s in a fresh process, %.0f s asked", a.name, took, a.asked));
     }
   }
 

@@ -41,6 +41,6 @@ final class ColdStart {
   FreshProcess.Took median(int runs, String... options) throws IOException {
     List<String> arguments = new ArrayList<>(List.of("check", "--quiet", file.toString()));
     arguments.addAll(Arrays.asList(options));
-    return FreshProcess.median(runs, arguments);
+    return FreshProcess.median(runs, run -> arguments);
   }
 }

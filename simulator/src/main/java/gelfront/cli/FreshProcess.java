@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /** A command in a Java process of its own, with this one's options: nothing is warm. */
 final class FreshProcess {
@@ -25,13 +26,14 @@ final class FreshProcess {
   /**
    * Each in the median.
    *
+   * @param arguments of a run, by its number from 0
    * @throws IOException if the command doesn't end well
    */
-  static Took median(int runs, List<String> arguments) throws IOException {
+  static Took median(int runs, IntFunction<List<String>> arguments) throws IOException {
     double[] first = new double[runs];
     double[] end = new double[runs];
     for (int i = 0; i < runs; i++) {
-      Took took = once(arguments);
+      Took took = once(arguments.apply(i));
       first[i] = took.first;
       end[i] = took.end;
     }

@@ -64,7 +64,7 @@ final class CellFaces {
   private void otherwise(int c, int face) {
     boolean joins =
         numbers.isVoxel(c)
-            ? numbers.boxAcross(c, face) >= 0 && meetsSmall(c, face, numbers.boxAcross(c, face))
+            ? meetsSmall(c, face)
             : numbers.leavesBox(c, face) && numbers.voxelAcross(c, face) >= 0; // the voxel's turn
     if (!joins) {
       whole(c, face);
@@ -82,7 +82,11 @@ final class CellFaces {
   }
 
   /** Joins a voxel to the small cells across a face; false if there is no plastisol. */
-  private boolean meetsSmall(int c, int face, int box) {
+  private boolean meetsSmall(int c, int face) {
+    int box = numbers.boxAcross(c, face);
+    if (box < 0) {
+      return false;
+    }
     int[] cells = numbers.smallAcross(c, face, box);
     if (Arrays.stream(cells).allMatch(s -> numbers.small(box, s) < 0)) {
       return false;

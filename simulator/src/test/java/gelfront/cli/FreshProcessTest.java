@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class FreshProcessTest {
   @Test
   void tellsWhenTheFirstLineCameAndWhenItEnded() throws IOException {
-    FreshProcess.Took took = FreshProcess.median(1, List.of("keys"));
+    FreshProcess.Took took = FreshProcess.median(1, run -> List.of("keys"));
 
     assertTrue(took.first() > 0.05, () -> "no Java starts in " + took.first() + " s");
     assertTrue(took.end() >= took.first());
@@ -24,7 +24,7 @@ class FreshProcessTest {
   void whatDoesNotEndWellIsNoTime() {
     List<String> wrong = List.of("check", "no-such-case.toml");
 
-    IOException e = assertThrows(IOException.class, () -> FreshProcess.median(1, wrong));
+    IOException e = assertThrows(IOException.class, () -> FreshProcess.median(1, run -> wrong));
 
     String want = "check in a process of its own ended with " + ExitCode.INPUT;
     assertEquals(want, e.getMessage());
