@@ -28,6 +28,9 @@ public final class Vents {
 
   private static final double LEAST_LAND = 1e-3;
 
+  /** Of a cell's edge, how near a plane must be to its face to be taken to lie in it. */
+  private static final double AT_FACE = 1e-3;
+
   private Vents() {}
 
   /** m3/(Pa s) of a flat channel, metres. */
@@ -62,14 +65,32 @@ public final class Vents {
     Cavity.Walls walls = cavity.walls();
     int axis = PartingPlane.of(voxels).axis();
     double[] at = faceOf(voxels);
-    short[] owner = voxels.cavities().of();
+    double[] share = new double[cavity.count()];
+    for (int c = 0; c < share.length; c++) {
+      share[c] = share(cavity, c, axis, at[voxels.cavities().of()[c]]);
+    }
+    alone(cavity, axis, share);
     for (int w = 0; w < walls.count(); w++) {
       int c = walls.cell()[w];
-      boolean side = walls.face()[w] / 2 != axis && !walls.mouth()[w];
-      boolean onFace = Math.abs(cavity.centre(c, axis) - at[owner[c]]) <= 0.5 * cavity.edge(c);
-      if (side && onFace) {
-        vents[c] += conductance(walls.edge()[w], gap, land(voxels, c, walls.face()[w]));
+      if (walls.face()[w] / 2 != axis && !walls.mouth()[w] && share[c] > 0) {
+        double wide = share[c] * walls.edge()[w];
+        vents[c] += conductance(wide, gap, land(voxels, c, walls.face()[w]));
       }
+    }
+  }
+
+  /** What a cell has of the gap along it: a half where the gap lies between it and the next. */
+  private static double share(Cavity cavity, int c, int axis, double at) {
+    double off = Math.abs(cavity.centre(c, axis) - at) / cavity.edge(c) - 0.5;
+    return off < -AT_FACE ? 1 : off <= AT_FACE ? 0.5 : 0;
+  }
+
+  /** Where the cavity ends at the gap there is no next cell. */
+  private static void alone(Cavity cavity, int axis, double[] share) {
+    Cavity.Walls walls = cavity.walls();
+    for (int w = 0; w < walls.count(); w++) {
+      int c = walls.cell()[w];
+      share[c] = walls.face()[w] / 2 == axis && share[c] > 0 ? 1 : share[c];
     }
   }
 
@@ -140,13 +161,14 @@ public final class Vents {
     cells.forEach(c -> vents[c] += each);
   }
 
+  /** Cells round where a vent was stated, on both sides of a plane that it lies in alike. */
   private static List<Integer> near(Cavity cavity, Fill.Vent v, int nearest) {
-    Vec3 middle = cavity.centre(nearest);
-    double reach = Math.max(0.5 * v.width(), 2.1 * cavity.edge(nearest));
+    double off = cavity.centre(nearest).distance(v.at());
+    double reach = off + Math.max(0.5 * v.width(), 2.1 * cavity.edge(nearest));
     List<Integer> cells = new ArrayList<>();
     for (int c = 0; c < cavity.count(); c++) {
       boolean part = cavity.region()[c] == Cavity.Region.PART.ordinal();
-      if (part && cavity.centre(c).distance(middle) <= reach) {
+      if (part && cavity.centre(c).distance(v.at()) <= reach) {
         cells.add(c);
       }
     }

@@ -90,7 +90,7 @@ final class OneShot {
     firm = new CrossingTimes(fold.model().cavity(), c.plastisol().firm());
     history = new HistoryRecorder(model);
     filling =
-        c.fill().on() ? Optional.of(new ShotFill(c, voxels, fold, workers)) : Optional.empty();
+        c.fill().on() ? Optional.of(new ShotFill(c, voxels, mould, workers)) : Optional.empty();
     Optional<SectionStrength> skin =
         c.numerics().flow() ? Optional.of(skin(c, voxels)) : Optional.empty();
     Optional<Feeding> feeding = skin.map(s -> feeding(c, voxels, fold, curves, s));

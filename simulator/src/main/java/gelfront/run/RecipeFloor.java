@@ -5,7 +5,6 @@ import gelfront.base.Progress;
 import gelfront.base.Workers;
 import gelfront.fill.FillRecord;
 import gelfront.finding.Filled;
-import gelfront.grid.Fold;
 import gelfront.material.HeatCurves;
 import gelfront.setup.Case;
 import gelfront.setup.Fill;
@@ -71,8 +70,7 @@ public final class RecipeFloor {
     Case c = setup.with(setup.shot().at(temperature));
     HeatCurves curves = HeatCurves.of(c.plastisol());
     ThermalState state = new ThermalState(voxels.model(), curves, temperature);
-    Fold fold = Folding.of(c, voxels, state.mould);
-    FillRecord r = new ShotFill(c, voxels, fold, workers).fill(state, progress);
+    FillRecord r = new ShotFill(c, voxels, state.mould, workers).fill(state, progress);
     return Judge.filled(c, voxels, r);
   }
 }

@@ -29,9 +29,6 @@ final class ShotFill {
 
   private static final double TIMES = 10;
 
-  /** What vents may differ by on the sides of a plane of symmetry, of all. */
-  private static final double UNLIKE = 0.02;
-
   private final Case setup;
   private final CaseVoxels voxels;
   private final Workers workers;
@@ -41,16 +38,16 @@ final class ShotFill {
   private double seconds;
 
   /**
-   * @param fold of these voxels
+   * @param mould °C per mould cell before the shot; not modified
    * @throws VoxelException if a vent doesn't meet the part, or the injector doesn't hold the shot
    */
-  ShotFill(Case setup, CaseVoxels voxels, Fold fold, Workers workers) {
+  ShotFill(Case setup, CaseVoxels voxels, double[] mould, Workers workers) {
     this.setup = setup;
     this.voxels = voxels;
     this.workers = workers;
     room = voxels.model().cavity().volume();
     vents = Vents.of(voxels, setup.fill());
-    this.fold = alike(vents, fold) ? fold : Fold.none(voxels.model());
+    fold = Folding.ofShot(setup, voxels, mould, vents);
     double shared = (double) setup.cavities() / setup.drawn();
     double held = setup.shot().injectorCapacity().orElse(Double.POSITIVE_INFINITY);
     if (held < shared * room) {
@@ -86,17 +83,6 @@ final class ShotFill {
     return r;
   }
 
-  /** Whether air leaves on all sides of the planes alike. */
-  private static boolean alike(double[] vents, Fold fold) {
-    double sum = 0;
-    double off = 0;
-    for (int c = 0; c < vents.length; c++) {
-      sum += vents[c];
-      off += Math.abs(vents[c] - vents[fold.kept()[fold.cell()[c]]]);
-    }
-    return off <= UNLIKE * sum;
-  }
-
   private FillLaw law(HeatCurves curves) {
     Fill fill = setup.fill();
     double time = setup.shot().fillTime();
@@ -120,6 +106,11 @@ final class ShotFill {
       case NORMAL -> 16;
       case FINE -> 48;
     };
+  }
+
+  /** What is calculated stands for so many times as much. */
+  int times() {
+    return fold.times();
   }
 
   /** s that the calculation took. */

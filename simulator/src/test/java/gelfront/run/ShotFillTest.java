@@ -119,8 +119,7 @@ final class ShotFillTest {
     CaseVoxels voxels = CaseVoxels.of(c, TAILED, Progress.NONE);
     HeatCurves curves = HeatCurves.of(c.plastisol());
     ThermalState state = new ThermalState(voxels.model(), curves, 165);
-    new ShotFill(c, voxels, Folding.of(c, voxels, state.mould), Workers.SERIAL)
-        .fill(state, Progress.NONE);
+    new ShotFill(c, voxels, state.mould, Workers.SERIAL).fill(state, Progress.NONE);
 
     double coldest = Arrays.stream(state.temperature).min().orElseThrow();
     double hottest = Arrays.stream(state.temperature).max().orElseThrow();
