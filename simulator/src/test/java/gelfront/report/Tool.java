@@ -54,15 +54,9 @@ public final class Tool {
 
   /** What it prints; its complaints go to a file beside the test's own. */
   public String run(Path folder, List<String> arguments) throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>(List.of(path));
-    command.addAll(arguments);
     Path out = Files.createTempFile(folder, "out", ".txt");
     Path complaints = Files.createTempFile(folder, "err", ".txt");
-    Process p =
-        new ProcessBuilder(command)
-            .redirectOutput(out.toFile())
-            .redirectError(complaints.toFile())
-            .start();
+    Process p = start(arguments, out, complaints);
     if (!p.waitFor(MOST_SECONDS, TimeUnit.SECONDS)) {
       p.descendants().forEach(ProcessHandle::destroyForcibly);
       p.destroyForcibly();
@@ -70,6 +64,21 @@ public final class Tool {
     p.waitFor();
     assertEquals(0, p.exitValue(), () -> path + " " + arguments + "\n" + text(complaints));
     return text(out);
+  }
+
+  /** Goes on running; what it says goes to files. */
+  Process start(Path folder, List<String> arguments) throws IOException {
+    Path out = Files.createTempFile(folder, "out", ".txt");
+    return start(arguments, out, Files.createTempFile(folder, "err", ".txt"));
+  }
+
+  private Process start(List<String> arguments, Path out, Path complaints) throws IOException {
+    List<String> command = new ArrayList<>(List.of(path));
+    command.addAll(arguments);
+    return new ProcessBuilder(command)
+        .redirectOutput(out.toFile())
+        .redirectError(complaints.toFile())
+        .start();
   }
 
   private static String text(Path file) {
