@@ -34,6 +34,9 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
 
   private static final int MOST_FACTOR = 16;
 
+  /** Of the cells wanted across, what is enough: a drawn circle is a polygon, a hair narrower. */
+  private static final double ENOUGH = 0.99;
+
   /** What a voxel may be larger or smaller than its level's by, to fit the part. */
   private static final double NEAR = 0.1;
 
@@ -66,7 +69,7 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
             ? stated(numerics.voxel().getAsDouble(), least, volume)
             : Math.max(fitting(numerics.level().voxel(), width), least);
     int factor = 1;
-    while (factor < MOST_FACTOR && factor * narrowest / dx < across(numerics.level()) - 1e-9) {
+    while (factor < MOST_FACTOR && factor * narrowest / dx < ENOUGH * across(numerics.level())) {
       factor *= 2;
     }
     if (factor * narrowest / dx < LEAST_ACROSS) {
@@ -131,7 +134,7 @@ public record Resolution(double voxel, int factor, double narrowest, double acro
   public Closer closer(List<Channel> channels) {
     List<Box> boxes =
         channels.stream()
-            .filter(c -> factor > 1 && c.width() / voxel < across - 1e-9)
+            .filter(c -> factor > 1 && c.width() / voxel < ENOUGH * across)
             .map(c -> c.box().grown(0.5 * narrowest))
             .toList();
     return boxes.isEmpty() ? Closer.NONE : new Closer(factor, boxes);
