@@ -22,6 +22,7 @@ import gelfront.result.Provenance;
 import gelfront.result.ResultFolder;
 import gelfront.result.StoredRun;
 import gelfront.run.StoredRuns;
+import gelfront.run.Watch;
 import gelfront.setup.CaseFile;
 import gelfront.setup.LoadedCase;
 import gelfront.voxelize.VoxelException;
@@ -58,7 +59,7 @@ final class CaseCheck {
   Findings conductionAlone(Path caseFile) {
     LoadedCase loaded = CaseFile.read(caseFile);
     LoadedCase alone = loaded.with(loaded.setup().numerics().withoutFlow());
-    return calculate(caseFile, alone).findings();
+    return judge(caseFile, alone).findings();
   }
 
   /** Reads and calculates a case; neither written nor printed. */
@@ -88,10 +89,11 @@ final class CaseCheck {
     LoadedCase loaded = CaseFile.read(caseFile);
     checkWritable(folder);
     LoadedCase wanted = flow ? loaded : loaded.with(loaded.setup().numerics().withoutFlow());
-    StoredRun run = calculate(caseFile, wanted);
+    StoredRuns.Judged judged = judge(caseFile, wanted);
     if (!answers.json()) {
-      print(run); // whoever waits for it reads while the report is written
+      print(judged); // whoever waits for it reads while the report is made
     }
+    StoredRun run = judged.stored(provenance());
     Beside beside = beside(caseFile, wanted, run, also);
     try {
       ResultFolder.write(folder, run, Artifacts.all(beside));
@@ -129,13 +131,17 @@ final class CaseCheck {
   }
 
   private StoredRun calculate(Path caseFile, LoadedCase loaded) {
+    return judge(caseFile, loaded).stored(provenance());
+  }
+
+  private StoredRuns.Judged judge(Path caseFile, LoadedCase loaded) {
     return within(
         caseFile,
         loaded,
         (workers, progress) -> {
-          StoredRun run = StoredRuns.run(loaded, workers, progress, provenance());
+          StoredRuns.Judged judged = StoredRuns.judged(loaded, workers, progress, Watch.NOBODY);
           progress.check("writing the report", 0);
-          return run;
+          return judged;
         });
   }
 
@@ -173,8 +179,8 @@ final class CaseCheck {
     return new Provenance(Version.number(), now, host, 0);
   }
 
-  private void print(StoredRun run) {
-    Findings f = run.findings();
+  private void print(StoredRuns.Judged judged) {
+    Findings f = judged.findings();
     if (!answers.quiet()) {
       console.out().println(f.explanation());
       print(f.opening());
@@ -183,10 +189,10 @@ final class CaseCheck {
       printAdvice(f);
       printTimes(f);
       printAmounts(f.amounts());
-      run.cautions().forEach(c -> console.out().println("Mind: " + c.metric()));
+      judged.cautions().forEach(c -> console.out().println("Mind: " + c.metric()));
       console.out().println();
     }
-    console.out().println(run.name() + ": " + f.verdict());
+    console.out().println(judged.loaded().setup().name() + ": " + f.verdict());
     console.out().flush();
   }
 

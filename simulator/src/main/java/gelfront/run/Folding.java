@@ -27,12 +27,13 @@ final class Folding {
   private Folding() {}
 
   /**
-   * For what cools.
+   * For what cools; where no flow is calculated nothing weighs.
    *
    * @param mould °C per mould cell before the shot
    */
   static Fold of(Case c, CaseVoxels voxels, double[] mould) {
-    return of(c, voxels, mould, both(across(c.up()), across(voxels.mouth().direction())));
+    Mirrors along = across(voxels.mouth().direction());
+    return of(c, voxels, mould, c.numerics().flow() ? both(across(c.up()), along) : along);
   }
 
   /**

@@ -6,6 +6,7 @@ import gelfront.base.Progress;
 import gelfront.base.Quantities;
 import gelfront.base.Workers;
 import gelfront.finding.Filled;
+import gelfront.finding.Findings;
 import gelfront.mesh.check.PreparedMesh;
 import gelfront.result.Health;
 import gelfront.result.Inputs;
@@ -62,6 +63,12 @@ public final class StoredRuns {
    */
   public static StoredRun run(
       LoadedCase loaded, Workers workers, Progress progress, Provenance provenance, Watch watch) {
+    return judged(loaded, workers, progress, watch).stored(provenance);
+  }
+
+  /** As {@link #run}, up to what whoever waits wants to read first. */
+  public static Judged judged(
+      LoadedCase loaded, Workers workers, Progress progress, Watch watch) {
     long start = System.nanoTime();
     progress.check("reading the mesh", 0);
     PreparedMesh part = PartLoader.load(loaded.setup().part());
@@ -72,6 +79,47 @@ public final class StoredRuns {
             workers,
             progress,
             watch);
+    return new Judged(
+        loaded, part, o, cautions(loaded, o), (System.nanoTime() - start) * 1e-9);
+  }
+
+  /**
+   * What a case came to, before pictures of it are made.
+   *
+   * @param seconds that it took
+   */
+  public record Judged(
+      LoadedCase loaded,
+      PreparedMesh part,
+      CaseRunner.Outcome outcome,
+      List<Caution> cautions,
+      double seconds) {
+    public Judged {
+      cautions = List.copyOf(cautions);
+    }
+
+    public Findings findings() {
+      return outcome.judgement().findings();
+    }
+
+    /** With values on voxels and mesh. */
+    public StoredRun stored(Provenance p) {
+      return new StoredRun(
+          loaded.setup().name(),
+          loaded.text(),
+          new Inputs(lines(loaded.given()), lines(loaded.assumed())),
+          findings(),
+          Storing.series(outcome),
+          health(outcome, part),
+          cautions,
+          new Provenance(p.version(), p.calculatedAt(), p.host(), seconds),
+          Storing.fields(outcome),
+          outcome.voxels().surface(),
+          DentPainting.of(outcome));
+    }
+  }
+
+  private static List<Caution> cautions(LoadedCase loaded, CaseRunner.Outcome o) {
     List<Caution> cautions = new ArrayList<>(loaded.setup().warnings());
     if (!o.judgement().findings().amounts().injectorHoldsIt()) {
       cautions.add(Caution.of("The injector does not hold the shot with its top-up."));
@@ -84,22 +132,7 @@ public final class StoredRuns {
     SlowFill.warning(loaded.setup(), loaded.states("shot.fill_time"), o)
         .ifPresent(w -> cautions.add(w.at(loaded.where("shot.fill_time"))));
     shots(loaded.setup(), o).forEach(w -> cautions.add(Caution.of(w)));
-    return new StoredRun(
-        loaded.setup().name(),
-        loaded.text(),
-        new Inputs(lines(loaded.given()), lines(loaded.assumed())),
-        o.judgement().findings(),
-        Storing.series(o),
-        health(o, part),
-        cautions,
-        new Provenance(
-            provenance.version(),
-            provenance.calculatedAt(),
-            provenance.host(),
-            (System.nanoTime() - start) * 1e-9),
-        Storing.fields(o),
-        o.voxels().surface(),
-        DentPainting.of(o));
+    return cautions;
   }
 
   private static List<String> shots(Case c, CaseRunner.Outcome o) {

@@ -107,7 +107,10 @@ final class FoldedShotTest {
   /** Liquid weighs across a plane that isn't upright. */
   @Test
   void aMouldThatLiesIsFoldedOnce() {
-    assertEquals(2, run(setup(new Vec3(0, 0, 1))).times());
+    Case lies = setup(new Vec3(0, 0, 1));
+
+    assertEquals(2, run(lies).times());
+    assertEquals(4, run(lies.with(lies.numerics().withoutFlow())).times());
   }
 
   /** Cooling folds a mould that lies once, for liquid weighs; the shot does not weigh. */
