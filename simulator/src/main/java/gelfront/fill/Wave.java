@@ -30,7 +30,7 @@ final class Wave {
   Wave(FillNet net, Front front) {
     this.net = net;
     this.front = front;
-    fountain = new Fountain(net);
+    fountain = new Fountain(net, front);
     int n = net.count();
     rate = new double[n];
     warm = new double[n];
