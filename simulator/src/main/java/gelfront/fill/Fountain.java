@@ -12,9 +12,9 @@ import java.util.Arrays;
  *
  * <p>over about half the channel's width W and no further: in a flat cavity a thick place still
  * runs ahead. x is how far the front has come in a block along its way, and A the front that the
- * block has across: of a front aslant to the grid there is one block for each column along the
- * axis that it faces most, so A = V / (dx max |n|). n is the way from full neighbours to the
- * block, summed with those of the blocks beside it.
+ * block has across: of a front aslant to the grid there is one block for each column along the axis
+ * that it faces most, so A = V / (dx max |n|). n is the way from full neighbours to the block,
+ * summed with those of the blocks beside it.
  */
 final class Fountain {
   /** Of a way summed up from unit steps, what is no way at all. */
@@ -30,7 +30,9 @@ final class Fountain {
   private double[] weight;
   private int entries;
 
-  /** Way of the front through a block, of no length in particular; and summed with its neighbours'. */
+  /**
+   * Way of the front through a block, of no length in particular; and summed with its neighbours'.
+   */
   private final double[][] own;
 
   private final double[][] way;

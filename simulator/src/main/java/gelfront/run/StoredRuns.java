@@ -67,8 +67,7 @@ public final class StoredRuns {
   }
 
   /** As {@link #run}, up to what whoever waits wants to read first. */
-  public static Judged judged(
-      LoadedCase loaded, Workers workers, Progress progress, Watch watch) {
+  public static Judged judged(LoadedCase loaded, Workers workers, Progress progress, Watch watch) {
     long start = System.nanoTime();
     progress.check("reading the mesh", 0);
     PreparedMesh part = PartLoader.load(loaded.setup().part());
@@ -79,8 +78,7 @@ public final class StoredRuns {
             workers,
             progress,
             watch);
-    return new Judged(
-        loaded, part, o, cautions(loaded, o), (System.nanoTime() - start) * 1e-9);
+    return new Judged(loaded, part, o, cautions(loaded, o), (System.nanoTime() - start) * 1e-9);
   }
 
   /**

@@ -159,10 +159,10 @@ final class Browser implements AutoCloseable {
 
   /** Ends it, and takes away the links of its profile that point out of the folder. */
   @Override
-  public void close() throws Exception {
+  public void close() throws IOException {
     line.abort();
     process.descendants().forEach(ProcessHandle::destroyForcibly);
-    process.destroyForcibly().waitFor();
+    process.destroyForcibly().onExit().join();
     for (String link : List.of("SingletonLock", "SingletonCookie", "SingletonSocket")) {
       Files.deleteIfExists(profile.resolve(link));
     }

@@ -17,9 +17,10 @@ final class Gatekeeper implements AutoCloseable {
 
   private final ServerSocket gate = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
   private final List<String> calls = new CopyOnWriteArrayList<>();
-  private final Thread porter = new Thread(this::listen);
 
   Gatekeeper() throws IOException {
+    Thread porter = new Thread(this::listen, "gatekeeper");
+    porter.setDaemon(true);
     porter.start();
   }
 
@@ -51,8 +52,7 @@ final class Gatekeeper implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
+  public void close() throws IOException {
     gate.close();
-    porter.join();
   }
 }
