@@ -63,10 +63,12 @@ final class Closings {
       half[k] = closing(k).half();
     }
     narrowest();
-    necks.addAll(hidden(CutOff.of(cavity, closed(half))));
-    if (!necks.isEmpty()) {
-      withoutWhatLiesBehind();
+    Basins first = CutOff.of(cavity, closed(half));
+    necks.addAll(hidden(first));
+    if (necks.isEmpty()) {
+      return first;
     }
+    withoutWhatLiesBehind();
     return CutOff.of(cavity, closed(half));
   }
 
