@@ -32,8 +32,9 @@ final class Folding {
    * @param mould °C per mould cell before the shot
    */
   static Fold of(Case c, CaseVoxels voxels, double[] mould) {
-    Mirrors along = across(voxels.mouth().direction());
-    return of(c, voxels, mould, c.numerics().flow() ? both(across(c.up()), along) : along);
+    Vec3 mouth = voxels.mouth().direction();
+    Mirrors along = across(mouth);
+    return of(c, voxels, mould, c.numerics().flow() ? both(across(c.up(mouth)), along) : along);
   }
 
   /**

@@ -216,14 +216,17 @@ final class OneShot {
 
   private static SectionStrength skin(Case c, CaseVoxels voxels) {
     Cavities k = voxels.cavities();
-    double least = FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up()).skinBears();
+    double least =
+        FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up(voxels.mouth().direction()))
+            .skinBears();
     return new SectionStrength(voxels.model().cavity(), k.of(), k.count(), c.plastisol(), least);
   }
 
   private static Feeding feeding(
       Case c, CaseVoxels voxels, Fold fold, HeatCurves curves, SectionStrength skin) {
     Cavity cavity = fold.model().cavity();
-    FeedLaw law = FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up());
+    FeedLaw law =
+        FeedLaw.of(c.plastisol(), c.shot().temperature(), c.up(voxels.mouth().direction()));
     return new Feeding(
         cavity,
         curves,

@@ -19,7 +19,7 @@ final class BlockReader {
   private static final double HOTTEST = 180;
 
   private final CaseTable table;
-  private final Vec3 up;
+  private final Optional<Vec3> up;
   private final MaterialTable materials;
   private final List<Statement> assumed;
   private final Path folder;
@@ -30,7 +30,11 @@ final class BlockReader {
    * @param assumed collects what is filled in
    */
   BlockReader(
-      CaseTable table, Path folder, Vec3 up, MaterialTable materials, List<Statement> assumed) {
+      CaseTable table,
+      Path folder,
+      Optional<Vec3> up,
+      MaterialTable materials,
+      List<Statement> assumed) {
     this.folder = folder;
     this.table = table;
     this.up = up;

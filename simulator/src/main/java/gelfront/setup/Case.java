@@ -5,6 +5,7 @@ import gelfront.base.Caution;
 import gelfront.material.Plastisol;
 import gelfront.mesh.Vec3;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -20,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param plastisol what is injected
  * @param shot the recipe
  * @param fill how the shot itself is calculated
- * @param up which way is up while the part cools; length one
+ * @param up which way is up while the part cools, length one; empty: where the mouth looks
  * @param clampingForce N that holds the halves together
  * @param cavities that are fed by one shot: those in the block, or more on the same runner that the
  *     case leaves out
@@ -40,7 +41,7 @@ public record Case(
     Plastisol plastisol,
     Shot shot,
     Fill fill,
-    Vec3 up,
+    Optional<Vec3> up,
     OptionalDouble clampingForce,
     int cavities,
     Numerics numerics,
@@ -61,7 +62,7 @@ public record Case(
       Block block,
       Plastisol plastisol,
       Shot shot,
-      Vec3 up,
+      Optional<Vec3> up,
       OptionalDouble clampingForce,
       int cavities,
       Numerics numerics,
@@ -90,7 +91,7 @@ public record Case(
     copies = List.copyOf(copies);
     growths = List.copyOf(growths);
     warnings = List.copyOf(warnings);
-    up = up.unit();
+    up = up.map(Vec3::unit);
     int drawn = drawn(feed, copies);
     if (!(visibleDent > 0)) {
       throw new IllegalArgumentException("a dent that is seen has a depth: " + visibleDent);
@@ -98,6 +99,15 @@ public record Case(
     if (cavities < 1 || (drawn > 1 && cavities != drawn)) {
       throw new IllegalArgumentException("cavities: " + cavities + ", in the block " + drawn);
     }
+  }
+
+  /**
+   * Which way is up while the part cools, length one.
+   *
+   * @param mouth where it looks, length one
+   */
+  public Vec3 up(Vec3 mouth) {
+    return up.orElse(mouth);
   }
 
   /** Cavities that lie in the block. */

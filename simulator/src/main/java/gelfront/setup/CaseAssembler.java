@@ -55,9 +55,9 @@ final class CaseAssembler {
   /** The case; null where mistakes were found. */
   @Nullable Case assemble() {
     String name = root.text("name").orElse(file.replaceFirst("\\.[^.]*$", ""));
-    Vec3 up = root.direction("up").orElse(new Vec3(0, 0, 1));
+    Optional<Vec3> up = root.direction("up");
     if (!root.has("up")) {
-      assumed.add(new Statement("up", "[0, 0, 1]", "as drawn"));
+      assumed.add(new Statement("up", "where the mouth looks", "common practice, no source"));
     }
     @Nullable PartShape part = new PartReader(root, folder).read();
     List<Placement> copies = new CopyReader(root, up, assumed).read();
@@ -67,7 +67,9 @@ final class CaseAssembler {
     Plastisol mix = new PlastisolReader(stuff, materials, assumed, warnings).read();
     @Nullable Shot shot = shot(root.sub("shot"));
     Fill fill = new FillReader(root.sub("fill"), assumed).read();
-    Block block = new BlockReader(root.sub("block"), folder, up, materials, assumed).read();
+    Block block =
+        new BlockReader(root.sub("block"), folder, up.or(() -> mouth(feed)), materials, assumed)
+            .read();
     Optional<FeedSystem.Extender> tube =
         new ExtenderReader(root.sub("extender"), materials, assumed).read(block);
     OptionalDouble clamping = root.quantity("clamping_force", Dimension.FORCE, 1, 1e6);
@@ -119,6 +121,13 @@ final class CaseAssembler {
       root.mistake("cavities", Quantities.say(words, stated, drawn));
     }
     return stated;
+  }
+
+  /** Where the mouth looks, as far as that can be told without the mesh. */
+  private static Optional<Vec3> mouth(@Nullable FeedSystem feed) {
+    return feed instanceof FeedSystem.Declared d
+        ? Optional.of(d.sprue().direction())
+        : Optional.empty();
   }
 
   private static FeedSystem with(Optional<FeedSystem.Extender> tube, FeedSystem feed) {

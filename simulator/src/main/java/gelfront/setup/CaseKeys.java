@@ -15,7 +15,7 @@ public final class CaseKeys {
         name             title of the case; left out: the file's name
         units            of bare numbers: { length = "mm", temperature = "degC", time = "s" }
         materials        file with materials of your own, written as the built-in table
-        up               direction that is up while it cools, as [0, 0, 1]
+        up               direction that is up while it cools, as [0, 0, 1]; left out: where the mouth looks
         clamping_force   that holds the halves together, as "2 kN"
         visible_dent     depth from which an eye or a finger notices a dent, as "0.2 mm"
         cavities         parts that one shot fills, where all but one are left out, a whole number
@@ -47,7 +47,7 @@ public final class CaseKeys {
       [[part.copy]]
         shift            where to, as ["0 mm", "20 mm", "0 mm"]
         turn             as "180 deg", before the shift
-        axis             of the turn, as [0, 0, 1]; left out: up
+        axis             of the turn, as [0, 0, 1]; left out: up where that is stated, else z
         mirror           direction in which it is mirrored, instead of turn
         about            a point on axis or mirror; left out: the origin
       [gate]

@@ -12,15 +12,17 @@ import java.util.OptionalDouble;
 final class CopyReader {
   private static final double FULL_TURN = 2 * Math.PI + 1e-9;
 
+  private static final Vec3 Z = new Vec3(0, 0, 1);
+
   private final CaseTable root;
-  private final Vec3 up;
+  private final Optional<Vec3> up;
   private final List<Statement> assumed;
 
   /**
-   * @param up which way is up, length one
+   * @param up which way is up, where it is stated, length one
    * @param assumed collects what is filled in
    */
-  CopyReader(CaseTable root, Vec3 up, List<Statement> assumed) {
+  CopyReader(CaseTable root, Optional<Vec3> up, List<Statement> assumed) {
     this.root = root;
     this.up = up;
     this.assumed = assumed;
@@ -57,7 +59,7 @@ final class CopyReader {
     contradict(t);
     Placement p = Placement.shifted(Vec3.ZERO);
     if (turn.isPresent()) {
-      p = Placement.turned(turn.getAsDouble(), axis.orElse(up), about);
+      p = Placement.turned(turn.getAsDouble(), axis.or(() -> up).orElse(Z), about);
     } else if (mirror.isPresent()) {
       p = Placement.mirrored(mirror.get(), about);
     }
@@ -69,7 +71,9 @@ final class CopyReader {
       assumed.add(new Statement("part.copy: about", "(0, 0, 0)", "the origin"));
     }
     if (!t.has("axis") && t.has("turn")) {
-      assumed.add(new Statement("part.copy: axis", "up", "turned in the parting plane"));
+      assumed.add(
+          new Statement(
+              "part.copy: axis", up.isPresent() ? "up" : "z", "turned in the parting plane"));
     }
     return t.place("about").orElse(Vec3.ZERO);
   }

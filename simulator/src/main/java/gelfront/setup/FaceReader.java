@@ -27,18 +27,18 @@ final class FaceReader {
   /** What else than air a face meets on the block's outside. */
   private static final List<String> COOLANTS = List.of("still-air", "fan", "water", "bench");
 
-  private final Vec3 up;
+  private final Optional<Vec3> up;
   private final double air;
   private final MaterialTable materials;
   private final List<Statement> assumed;
   private final Map<Side, String> named = new HashMap<>();
 
   /**
-   * @param up which way is up, length one
+   * @param up which way is up, length one; empty: that is not known yet
    * @param air °C round the block
    * @param assumed collects what is filled in
    */
-  FaceReader(Vec3 up, double air, MaterialTable materials, List<Statement> assumed) {
+  FaceReader(Optional<Vec3> up, double air, MaterialTable materials, List<Statement> assumed) {
     this.up = up;
     this.air = air;
     this.materials = materials;
@@ -67,9 +67,10 @@ final class FaceReader {
   }
 
   private Optional<Side> side(CaseTable t, String name) {
-    Optional<Side> side = Side.of(name, up);
+    Optional<Side> side = Side.of(name).or(() -> up.flatMap(way -> Side.of(name, way)));
     if (side.isEmpty()) {
-      t.mistake("side", "up is between two faces, so no one is the " + name + ": write \"+z\"");
+      String why = up.isEmpty() ? "up is not stated" : "up is between two faces";
+      t.mistake("side", why + ", so no one is the " + name + ": write \"+z\"");
       return side;
     }
     String before = named.putIfAbsent(side.get(), name);

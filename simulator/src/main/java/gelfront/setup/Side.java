@@ -30,17 +30,24 @@ public record Side(int axis, boolean upper) {
   }
 
   /**
-   * The face of a name.
+   * The face of a name by axis.
    *
    * @param name one of {@link #names}
+   * @return absent: "top" or "bottom"
+   */
+  static Optional<Side> of(String name) {
+    int i = BY_AXIS.indexOf(name);
+    return i < 0 ? Optional.empty() : Optional.of(new Side(i / 2, i % 2 == 1));
+  }
+
+  /**
+   * Top or bottom.
+   *
+   * @param name "top" or "bottom"
    * @param up which way is up, length one
-   * @return absent: "top" or "bottom", and two faces look upwards alike
+   * @return absent: two faces look upwards alike
    */
   static Optional<Side> of(String name, Vec3 up) {
-    if (BY_AXIS.contains(name)) {
-      int i = BY_AXIS.indexOf(name);
-      return Optional.of(new Side(i / 2, i % 2 == 1));
-    }
     return top(up).map(s -> name.equals("top") ? s : new Side(s.axis, !s.upper));
   }
 

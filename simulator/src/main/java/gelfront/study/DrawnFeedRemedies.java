@@ -102,7 +102,7 @@ final class DrawnFeedRemedies {
   private void elsewhere(double gate, double sprue) {
     double near = 0.5 * places.thickness(d.gate().at());
     Optional<Limits.GatePlace> thick =
-        places.propose(3, shelf.setup().up()).stream()
+        places.propose(3, d.sprue().direction()).stream()
             .filter(p -> p.at().distance(d.gate().at()) > near)
             .findFirst();
     if (thick.isEmpty()) {

@@ -19,6 +19,9 @@ final class GatePlaces {
   /** Share of the part's thickness that a gate at a thick place is wide: own judgement. */
   private static final double GATE_SHARE = 0.6;
 
+  /** Of a way across the sprue, what is left where z runs along it. */
+  private static final double ALONG = 0.1;
+
   private final List<Thickness.Sample> samples;
 
   private final TriangleMesh part;
@@ -77,12 +80,13 @@ final class GatePlaces {
 
   /**
    * The thickest place, then the thickest of those at least 1.5 times its thickness away from it,
-   * and so on; each at the point of it that looks up most.
+   * and so on; each at the point of it that looks aside most.
    *
    * @param most places
-   * @param up length one
+   * @param sprue way out of it, length one
    */
-  List<Limits.GatePlace> propose(int most, Vec3 up) {
+  List<Limits.GatePlace> propose(int most, Vec3 sprue) {
+    Vec3 aside = aside(sprue);
     List<Limits.GatePlace> found = new ArrayList<>();
     List<Thickness.Sample> left = new ArrayList<>(samples);
     while (found.size() < most && !left.isEmpty()) {
@@ -92,12 +96,19 @@ final class GatePlaces {
           left.stream()
               .filter(s -> s.thickness() >= AS_THICK * thick.thickness())
               .filter(s -> middle(s).distance(middle(thick)) < 0.5 * thick.thickness())
-              .max(Comparator.comparingDouble(s -> s.outward().dot(up)))
+              .max(Comparator.comparingDouble(s -> s.outward().dot(aside)))
               .orElse(thick);
       found.add(new Limits.GatePlace(rounded(top.at()), top.outward()));
       left.removeIf(s -> middle(s).distance(middle(thick)) < 1.5 * thick.thickness());
     }
     return found;
+  }
+
+  /** Across the sprue, so that a runner leads there: upwards as drawn, or along y. */
+  private static Vec3 aside(Vec3 sprue) {
+    Vec3 z = new Vec3(0, 0, 1);
+    Vec3 across = z.minus(sprue.times(sprue.dot(z)));
+    return across.length() > ALONG ? across.unit() : new Vec3(0, 1, 0);
   }
 
   private static Vec3 middle(Thickness.Sample s) {

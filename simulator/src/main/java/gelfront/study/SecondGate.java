@@ -45,7 +45,7 @@ record SecondGate(Vec3 at, double gate, Change change) {
     FeedSystem.Declared feed = (FeedSystem.Declared) base.setup().feed();
     Vec3 first = feed.gate().at();
     Optional<Limits.GatePlace> place =
-        places.propose(PLACES, base.setup().up()).stream()
+        places.propose(PLACES, feed.sprue().direction()).stream()
             .filter(p -> p.at().distance(first) > 0.5 * places.thickness(first))
             .min(Comparator.comparingDouble(p -> p.at().distance(starved)));
     if (place.isEmpty() || Math.abs(place.get().direction().dot(feed.sprue().direction())) > 0.9) {

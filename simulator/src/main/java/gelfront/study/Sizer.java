@@ -4,6 +4,7 @@ package gelfront.study;
 import gelfront.answer.Ran;
 import gelfront.answer.Sizing;
 import gelfront.base.Progress;
+import gelfront.mesh.Vec3;
 import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.Limits;
@@ -101,7 +102,8 @@ public final class Sizer {
 
   private void propose(int most) {
     int found = 0;
-    for (Limits.GatePlace p : thickness.propose(most + 1, base.setup().up())) {
+    Vec3 sprue = ((FeedSystem.Declared) base.setup().feed()).sprue().direction();
+    for (Limits.GatePlace p : thickness.propose(most + 1, sprue)) {
       double near = 0.5 * thickness.thickness(p.at());
       boolean there = searches.stream().anyMatch(s -> s.place().at().distance(p.at()) < near);
       if (!there && found < most) {

@@ -175,7 +175,7 @@ public final class Judge {
         setup.plastisol(),
         mould[mould.length - 1],
         shot.flow().map(FlowRecord::unfed),
-        setup.up());
+        setup.up(voxels.mouth().direction()));
   }
 
   private record Draft(Basins.Basin basin, Sink sink, Constriction constriction) {

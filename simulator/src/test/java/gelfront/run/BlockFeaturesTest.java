@@ -60,7 +60,7 @@ class BlockFeaturesTest {
             block,
             MATERIALS.plastisol("soft"),
             new Shot(165, 2, 5, 20e3, List.of(), OptionalDouble.of(50e-6), OptionalDouble.empty()),
-            new Vec3(0, 0, 1),
+            Optional.of(new Vec3(0, 0, 1)),
             OptionalDouble.empty(),
             1,
             new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.6e-3), false, false),

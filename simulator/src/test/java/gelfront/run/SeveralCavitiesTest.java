@@ -82,7 +82,7 @@ class SeveralCavitiesTest {
         block,
         MATERIALS.plastisol("soft"),
         new Shot(165, 2, 5, 20e3, List.of(), OptionalDouble.empty(), OptionalDouble.empty()),
-        new Vec3(0, 0, 1),
+        Optional.of(new Vec3(0, 0, 1)),
         OptionalDouble.empty(),
         feed instanceof FeedSystem.InMesh m ? Math.max(1, m.gates().size()) : 1 + copies.length,
         new Numerics(Numerics.Level.QUICK, OptionalDouble.of(0.5e-3)),

@@ -8,6 +8,7 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.mesh.shape.Solids;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Copies of the part in the same block: [[part.copy]]. */
@@ -44,6 +45,16 @@ final class CopiesTest {
     goesTo(-23, -1, 2, c.copies().get(1));
     goesTo(4, -2, 1, c.copies().get(2));
     goesTo(3, 19, 2, c.copies().get(3));
+  }
+
+  /** Up left out is where the mouth looks, but the copy is turned in the parting plane. */
+  @Test
+  void theAxisLeftOutIsZWhereUpIs() {
+    Case c = Cases.read(Cases.SOUND + "[[part.copy]]\nturn = \"90 deg\"\n");
+
+    assertEquals(Optional.empty(), c.up());
+    assertEquals(new Vec3(-1, 0, 0), c.up(new Vec3(-1, 0, 0)));
+    goesTo(-1, 3, 2, c.copies().get(0));
   }
 
   @Test

@@ -20,17 +20,18 @@ final class FacesTest {
   void severalFacesEachWithItsFilmAndTemperature() {
     LoadedCase loaded =
         Cases.load(
-            faces(
-                "[[block.face]]",
-                "side = \"-x\"",
-                "film = \"500 W/m2K\"",
-                "temperature = \"12 degC\"",
-                "[[block.face]]",
-                "side = \"top\"",
-                "cooled_by = \"fan\"",
-                "[[block.face]]",
-                "side = \"bottom\"",
-                "cooled_by = \"water\""));
+            "up = [0, 0, 1]\n"
+                + faces(
+                    "[[block.face]]",
+                    "side = \"-x\"",
+                    "film = \"500 W/m2K\"",
+                    "temperature = \"12 degC\"",
+                    "[[block.face]]",
+                    "side = \"top\"",
+                    "cooled_by = \"fan\"",
+                    "[[block.face]]",
+                    "side = \"bottom\"",
+                    "cooled_by = \"water\""));
 
     Block b = loaded.setup().block();
 
@@ -126,11 +127,28 @@ final class FacesTest {
   }
 
   @Test
+  void whereTheMouthLooksIsUp() {
+    String text = faces("[[block.face]]", "side = \"bottom\"", "cooled_by = \"bench\"");
+
+    assertEquals("+x", Cases.read(text).block().faces().get(0).side().toString());
+  }
+
+  @Test
+  void noTopWhereTheMouthIsInTheMesh() {
+    String feed = "[part]\nmesh = \"a.stl\"\nunit = \"mm\"\n[feed]\nin_mesh = true\n";
+    String rest = "[block]\nmaterial = \"aluminium-6061\"\n[[block.face]]\nside = \"top\"\n";
+
+    String told = Cases.words(Cases.mistakes(feed + rest + "cooled_by = \"fan\"\n"));
+
+    assertTrue(told.contains("up is not stated, so no one is the top"), told);
+  }
+
+  @Test
   void theSameFaceByTwoNames() {
     String text =
         faces(
             "[[block.face]]",
-            "side = \"+z\"",
+            "side = \"-x\"",
             "cooled_by = \"fan\"",
             "[[block.face]]",
             "side = \"top\"",
@@ -138,7 +156,7 @@ final class FacesTest {
 
     String told = Cases.words(Cases.mistakes(text));
 
-    assertTrue(told.contains("\"top\", which is \"+z\" here, is stated twice"), told);
+    assertTrue(told.contains("\"top\", which is \"-x\" here, is stated twice"), told);
   }
 
   @Test

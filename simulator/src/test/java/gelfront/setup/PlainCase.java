@@ -91,7 +91,7 @@ public final class PlainCase {
         block(),
         MATERIALS.plastisol("soft"),
         shot,
-        up,
+        Optional.of(up),
         OptionalDouble.empty(),
         1,
         new Numerics(Numerics.Level.QUICK, voxel),

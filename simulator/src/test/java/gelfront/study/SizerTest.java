@@ -236,10 +236,11 @@ final class SizerTest {
     LoadedCase base = load(StudyCases.BEAN);
     GatePlaces places = new GatePlaces(PartLoader.load(base.setup().part()).mesh());
 
-    Vec3 first = places.propose(2, new Vec3(0, 0, 1)).get(0).at();
+    Vec3 first = places.propose(2, new Vec3(-1, 0, 0)).get(0).at();
 
     assertEquals(8, first.x() * 1e3, 2.5); // 12 mm thick at x = 8 mm
-    assertTrue(first.z() > 4e-3, "on top: " + first);
+    assertTrue(first.z() > 4e-3, "across the sprue: " + first);
+    assertTrue(places.propose(1, new Vec3(0, 0, 1)).get(0).at().y() > 4e-3, "across that one");
     assertTrue(places.thickness(first) > 10e-3 && places.thickness(first) < 12.5e-3);
   }
 

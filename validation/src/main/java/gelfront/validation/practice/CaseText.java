@@ -8,8 +8,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A case file from settings by table and key, "gate.size"; later ones replace earlier ones. A
- * setting that is a table itself becomes one of a list of tables, one that is false goes.
+ * A case file from settings by table and key, "gate.size", or by key alone, "up"; later ones
+ * replace earlier ones. A setting that is a table itself becomes one of a list of tables, one that
+ * is false goes.
  */
 final class CaseText {
   private final Map<String, Map<String, JsonNode>> tables = new LinkedHashMap<>();
@@ -32,14 +33,16 @@ final class CaseText {
    * @param part rows of distance and diameter, mm
    */
   String of(JsonNode part) {
-    StringBuilder text = new StringBuilder();
+    Map<String, Map<String, JsonNode>> named = new LinkedHashMap<>(tables);
+    Map<String, JsonNode> first = named.remove("");
+    StringBuilder text = new StringBuilder(first == null ? "" : lines(first));
     for (JsonNode row : part) {
       text.append("[[part.caliper]]\n");
       text.append("distance = \"" + row.get(0) + " mm\"\n");
       text.append("width = \"" + row.get(1) + " mm\"\n");
       text.append("height = \"" + row.get(1) + " mm\"\n");
     }
-    tables.forEach((table, keys) -> text.append(table(table, keys)));
+    named.forEach((table, keys) -> text.append(table(table, keys)));
     return text.toString();
   }
 
@@ -51,7 +54,7 @@ final class CaseText {
           if (value.isObject()) {
             lists.add("[[" + name + "." + key + "]]\n" + lines(value));
           } else if (!value.isBoolean()) {
-            text.append(key + " = " + value + "\n");
+            text.append(line(key, value));
           }
         });
     lists.forEach(text::append);
@@ -60,7 +63,17 @@ final class CaseText {
 
   private static String lines(JsonNode table) {
     StringBuilder text = new StringBuilder();
-    table.properties().forEach(e -> text.append(e.getKey() + " = " + e.getValue() + "\n"));
+    table.properties().forEach(e -> text.append(line(e.getKey(), e.getValue())));
     return text.toString();
+  }
+
+  private static String lines(Map<String, JsonNode> keys) {
+    StringBuilder text = new StringBuilder();
+    keys.forEach((key, value) -> text.append(line(key, value)));
+    return text.toString();
+  }
+
+  private static String line(String key, JsonNode value) {
+    return key + " = " + value + "\n";
   }
 }

@@ -83,7 +83,7 @@ final class DesignsTable {
         "No source: common practice, held against the tool. "
             + count
             + " bodies drawn by chance that dent (45 to 80 mm long, 4 to 16 mm thick, gate 2.5 to"
-            + " 4.5 x 3 mm at the nose, sprue 7 to 10 x 25 mm, aluminium at 35 °C, shot 165 °C,"
+            + " 4.5 x 3 mm at the nose, sprue 7 to 10 x 25 mm, aluminium at 35 °C on its side, shot 165 °C,"
             + " plunger held 0, 4 or 8 s; level quick). Dent: its high bound, mm; less than 5 % or"
             + " 0.02 mm is no difference. `DesignsRun` computes it anew.");
     out.add("");

@@ -80,8 +80,8 @@ final class Figured {
             + " volume. Dent: mm, middle of the deepest dent's bounds. Sinks: mm that the sprue"
             + " sinks after the part's cut-off. Less than 5 %, 0.02 % of volume, 0.02 mm of dent or"
             + " 0.1 mm of sinking is no difference. Gate 4 x 3 mm, sprue 10 x 30 mm, aluminium at 30"
-            + " °C, shot 165.6 °C, plunger held 5 s at 20 kPa unless said; voxels of 0.5 mm. Cases:"
-            + " practices.json; figures, with what closed: practice.json.");
+            + " °C, on its side, shot 165.6 °C, plunger held 5 s at 20 kPa unless said; voxels of 0.5"
+            + " mm. Cases: practices.json; figures, with what closed: practice.json.");
     for (Practice p : book.practices()) {
       lines.add("");
       lines.add("## " + p.says());

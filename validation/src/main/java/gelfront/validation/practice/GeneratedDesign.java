@@ -62,7 +62,7 @@ record GeneratedDesign(
 
   /** The case file, level quick. */
   String text() {
-    StringBuilder s = new StringBuilder("visible_dent = \"0.2 mm\"\n");
+    StringBuilder s = new StringBuilder("up = [0, 0, 1]\nvisible_dent = \"0.2 mm\"\n");
     for (int i = 0; i < STATIONS; i++) {
       s.append(
           String.format(

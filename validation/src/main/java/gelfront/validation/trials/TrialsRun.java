@@ -63,6 +63,7 @@ public final class TrialsRun {
         String.format(
             Locale.ROOT,
             """
+            up = [0, 0, 1]
             [[part.caliper]]
             distance = "0 mm"
             width = "12 mm"
