@@ -9,7 +9,11 @@ import gelfront.mesh.Vec3;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * Tells parts from feed system where both are one mesh: cuts the cavity across its gates.
@@ -101,32 +105,26 @@ final class FeedFinder {
    */
   private GatePlace centred(GatePlace gate) {
     Vec3 middle = gate.middle();
-    Vec3 wall = nearestWall(middle, Vec3.ZERO);
-    double beyond = nearestWall(middle, wall.times(-1).unit()).length();
+    Vec3 wall = wall(middle, w -> true).orElseThrow();
+    Vec3 away = wall.times(-1).unit();
+    double beyond =
+        wall(middle, to -> to.dot(away) > OPPOSITE * to.length())
+            .map(Vec3::length)
+            .orElse(wall.length());
     return new GatePlace(
         middle.plus(wall.unit().times(0.5 * (wall.length() - beyond))),
         wall.length() + beyond,
         gate.cavity());
   }
 
-  /**
-   * Way to the nearest wall from a place.
-   *
-   * @param towards length one; zero: in any direction
-   */
-  private Vec3 nearestWall(Vec3 from, Vec3 towards) {
-    Vec3 best = new Vec3(Double.MAX_VALUE, 0, 0);
-    for (int w = 0; w < cavity.walls().count(); w++) {
-      Vec3 to = wall(w).minus(from);
-      boolean there = towards.length() == 0 || to.dot(towards) > OPPOSITE * to.length();
-      best = there && !cavity.walls().mouth()[w] && to.length() < best.length() ? to : best;
-    }
-    return best;
-  }
-
-  private Vec3 wall(int w) {
-    double[] p = cavity.wallPoint(w);
-    return new Vec3(p[0], p[1], p[2]);
+  /** Way to the nearest wall from a place, of those that lie as wanted. */
+  private Optional<Vec3> wall(Vec3 from, Predicate<Vec3> wanted) {
+    return IntStream.range(0, cavity.walls().count())
+        .filter(w -> !cavity.walls().mouth()[w])
+        .mapToObj(cavity::wallPoint)
+        .map(p -> new Vec3(p[0], p[1], p[2]).minus(from))
+        .filter(wanted)
+        .min(Comparator.comparingDouble(Vec3::length));
   }
 
   private int nearest(Vec3 p) {

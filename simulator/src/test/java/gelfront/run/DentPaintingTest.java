@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 final class DentPaintingTest {
   private static final String CASE =
       """
+      up = [0, 0, 1]
       [[part.caliper]]
       distance = "0 mm"
       width = "3 mm"
