@@ -66,10 +66,12 @@ public final class Vents {
     int axis = PartingPlane.of(voxels).axis();
     double[] at = faceOf(voxels);
     double[] share = new double[cavity.count()];
+    double[] above = new double[share.length];
     for (int c = 0; c < share.length; c++) {
-      share[c] = share(cavity, c, axis, at[voxels.cavities().of()[c]]);
+      above[c] = at[voxels.cavities().of()[c]] - cavity.centre(c, axis);
+      share[c] = share(Math.abs(above[c]) / cavity.edge(c) - 0.5);
     }
-    alone(cavity, axis, share);
+    alone(walls, axis, above, share);
     for (int w = 0; w < walls.count(); w++) {
       int c = walls.cell()[w];
       if (walls.face()[w] / 2 != axis && !walls.mouth()[w] && share[c] > 0) {
@@ -79,18 +81,26 @@ public final class Vents {
     }
   }
 
-  /** What a cell has of the gap along it: a half where the gap lies between it and the next. */
-  private static double share(Cavity cavity, int c, int axis, double at) {
-    double off = Math.abs(cavity.centre(c, axis) - at) / cavity.edge(c) - 0.5;
+  /**
+   * What a cell has of the gap along it: a half where the gap lies between it and the next.
+   *
+   * @param off how far the gap lies beyond the cell's face, edges; negative: within
+   */
+  private static double share(double off) {
     return off < -AT_FACE ? 1 : off <= AT_FACE ? 0.5 : 0;
   }
 
-  /** Where the cavity ends at the gap there is no next cell. */
-  private static void alone(Cavity cavity, int axis, double[] share) {
-    Cavity.Walls walls = cavity.walls();
+  /**
+   * Where the cavity ends at the gap there is no next cell.
+   *
+   * @param above metres from each cell's middle up to the gap
+   */
+  private static void alone(Cavity.Walls walls, int axis, double[] above, double[] share) {
     for (int w = 0; w < walls.count(); w++) {
       int c = walls.cell()[w];
-      share[c] = walls.face()[w] / 2 == axis && share[c] > 0 ? 1 : share[c];
+      boolean towards = walls.face()[w] % 2 == (above[c] > 0 ? 1 : 0);
+      boolean ends = walls.face()[w] / 2 == axis && towards && share[c] > 0;
+      share[c] = ends ? 1 : share[c];
     }
   }
 
