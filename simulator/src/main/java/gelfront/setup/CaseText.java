@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.setup;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -29,11 +31,17 @@ final class CaseText {
     return with(text, List.of(change));
   }
 
-  /** As above, one change after the other. */
+  /**
+   * As above, one change after the other; of what can be set at once the text is read once: a study
+   * makes some hundred texts.
+   */
   static String with(String text, List<Change> changes) {
     Read now = new Read(text);
-    for (Change c : changes) {
-      now = with(now, c);
+    List<Change> left = changes;
+    while (!left.isEmpty()) {
+      List<Change.Set> sets = apart(now, left);
+      now = sets.isEmpty() ? with(now, left.get(0)) : set(now, sets);
+      left = left.subList(Math.max(1, sets.size()), left.size());
     }
     return now.text;
   }
@@ -49,7 +57,7 @@ final class CaseText {
     if (change instanceof Change.Set s) {
       return OneOfSeveral.of(s.key())
           .map(o -> new Read(o.set(now.text, s.value())))
-          .orElseGet(() -> set(now, s.key(), s.value()));
+          .orElseGet(() -> set(now, List.of(s)));
     }
     if (change instanceof Change.Add a) {
       return add(now.text, a);
@@ -60,31 +68,62 @@ final class CaseText {
         .orElseGet(() -> remove(now, key));
   }
 
-  private static Read set(Read now, String key, String value) {
-    List<String> path = path(key);
-    Read changed =
-        new Read(
-            now.toml.contains(path)
-                ? replaced(now.text, now.toml, path, value)
-                : inserted(now.text, now.toml, path, value));
-    Object wanted = Toml.parse("x = " + value).get(List.of("x"));
-    Object found = changed.toml.get(path);
-    if (wanted == null || !plain(wanted).equals(plain(found))) {
-      throw new IllegalArgumentException(key + " can't be changed to " + value + OWN_TABLE);
+  /** Of the changes, as many from the first on as set keys of tables that stand, none in another. */
+  private static List<Change.Set> apart(Read now, List<Change> changes) {
+    List<Change.Set> sets = new ArrayList<>();
+    List<List<String>> touched = new ArrayList<>();
+    for (Change c : changes) {
+      if (!(c instanceof Change.Set s) || OneOfSeveral.of(s.key()).isPresent()) {
+        break;
+      }
+      List<String> path = path(s.key());
+      boolean opens = path.size() > 1 && !now.toml.contains(path.subList(0, path.size() - 1));
+      if (opens || touched.stream().anyMatch(t -> within(t, path) || within(path, t))) {
+        break;
+      }
+      touched.add(path);
+      sets.add(s);
+    }
+    return sets;
+  }
+
+  private static boolean within(List<String> path, List<String> table) {
+    return path.size() >= table.size() && path.subList(0, table.size()).equals(table);
+  }
+
+  private static Read set(Read now, List<Change.Set> sets) {
+    StringBuilder text = new StringBuilder(now.text);
+    sets.stream()
+        .map(s -> edit(now, path(s.key()), s.value()))
+        .sorted(Comparator.comparingInt(Edit::from).reversed()) // what lies before keeps its place
+        .forEach(e -> text.replace(e.from, e.end, e.put));
+    Read changed = new Read(text.toString());
+    for (Change.Set s : sets) {
+      Object wanted = Toml.parse("x = " + s.value()).get(List.of("x"));
+      Object found = changed.toml.get(path(s.key()));
+      if (wanted == null || !plain(wanted).equals(plain(found))) {
+        throw new IllegalArgumentException(
+            s.key() + " can't be changed to " + s.value() + OWN_TABLE);
+      }
     }
     return changed;
+  }
+
+  /** What is put in the place of a text's characters {@code from} to {@code end}. */
+  private record Edit(int from, int end, String put) {}
+
+  private static Edit edit(Read now, List<String> path, String value) {
+    if (!now.toml.contains(path)) {
+      return inserted(now.text, now.toml, path, value);
+    }
+    int from = valueStart(now.text, now.toml, path);
+    return new Edit(from, valueEnd(now.text, from), value);
   }
 
   private static String plain(Object toml) {
     return toml instanceof TomlArray a
         ? a.toList().stream().map(CaseText::plain).toList().toString()
         : String.valueOf(toml);
-  }
-
-  private static String replaced(
-      String text, TomlParseResult toml, List<String> path, String value) {
-    int from = valueStart(text, toml, path);
-    return text.substring(0, from) + value + text.substring(valueEnd(text, from));
   }
 
   private static Read remove(Read now, String key) {
@@ -101,16 +140,17 @@ final class CaseText {
     return changed;
   }
 
-  private static String inserted(
+  private static Edit inserted(
       String text, TomlParseResult toml, List<String> path, String value) {
     String line = path.get(path.size() - 1) + " = " + value + "\n";
     if (path.size() == 1) {
-      return line + text;
+      return new Edit(0, 0, line);
     }
     List<String> table = path.subList(0, path.size() - 1);
     TomlPosition at = toml.contains(table) ? toml.inputPositionOf(table) : null;
     if (at == null) {
-      return ended(text) + "\n[" + String.join(".", table) + "]\n" + line;
+      String head = "\n[" + String.join(".", table) + "]\n";
+      return new Edit(text.length(), text.length(), (isEnded(text) ? "" : "\n") + head + line);
     }
     int head = offset(text, at);
     int next = text.indexOf('\n', head);
@@ -119,13 +159,13 @@ final class CaseText {
       throw new IllegalArgumentException(String.join(".", path) + " can't be added" + OWN_TABLE);
     }
     return next < 0
-        ? text + "\n" + line
-        : text.substring(0, next + 1) + line + text.substring(next + 1);
+        ? new Edit(text.length(), text.length(), "\n" + line)
+        : new Edit(next + 1, next + 1, line);
   }
 
   private static Read add(String text, Change.Add a) {
-    StringBuilder s = new StringBuilder(ended(text)).append("\n[[").append(a.table());
-    s.append("]]\n");
+    StringBuilder s = new StringBuilder(text).append(isEnded(text) ? "\n[[" : "\n\n[[");
+    s.append(a.table()).append("]]\n");
     for (Map.Entry<String, String> e : a.values().entrySet()) {
       s.append(e.getKey()).append(" = ").append(e.getValue()).append('\n');
     }
@@ -136,8 +176,8 @@ final class CaseText {
     return changed;
   }
 
-  private static String ended(String text) {
-    return text.isEmpty() || text.endsWith("\n") ? text : text + "\n";
+  private static boolean isEnded(String text) {
+    return text.isEmpty() || text.endsWith("\n");
   }
 
   private static List<String> path(String key) {

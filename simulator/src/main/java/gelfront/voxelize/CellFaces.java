@@ -35,12 +35,17 @@ final class CellFaces {
     this.numbers = numbers;
     this.mouth = mouth;
     this.neighbours = new int[6 * numbers.cells().length];
-    for (int i = 0; i < neighbours.length; i++) {
-      int c = i / 6;
-      int other = numbers.same(c, i % 6);
-      neighbours[i] = other < 0 ? c : other;
+    for (int c = 0; c < numbers.cells().length; c++) {
+      faces(c);
+    }
+  }
+
+  private void faces(int c) {
+    for (int face = 0; face < 6; face++) {
+      int other = numbers.same(c, face);
+      neighbours[6 * c + face] = other < 0 ? c : other;
       if (other < 0) {
-        otherwise(c, i % 6);
+        otherwise(c, face);
       }
     }
   }
@@ -88,7 +93,7 @@ final class CellFaces {
       return false;
     }
     int[] cells = numbers.smallAcross(c, face, box);
-    if (Arrays.stream(cells).allMatch(s -> numbers.small(box, s) < 0)) {
+    if (!holdPlastisol(box, cells)) {
       return false;
     }
     UniformGrid grid = numbers.levelOf(c).grid();
@@ -106,6 +111,15 @@ final class CellFaces {
       }
     }
     return true;
+  }
+
+  private boolean holdPlastisol(int box, int[] cells) {
+    for (int s : cells) {
+      if (numbers.small(box, s) >= 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void join(int voxel, int cell, int face) {

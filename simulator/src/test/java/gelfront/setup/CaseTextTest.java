@@ -100,6 +100,35 @@ final class CaseTextTest {
             .equals("[shot]\nhold_time = \"9 s\"\n"));
   }
 
+  /** Whether they touch each other, or open a table, or not. */
+  @Test
+  void changesAtOnceAreWhatTheyAreOneByOne() {
+    List<Change> all =
+        List.of(
+            new Change.Set("shot.temperature", "\"150 degC\""),
+            new Change.Set("gate.size", "\"4 mm\""),
+            new Change.Set("gate.shape", "\"round\""),
+            new Change.Set("gate.land.of.a", "\"3 mm\""),
+            new Change.Set("gate.land.of.b", "\"5 mm\""),
+            new Change.Set("gate.size", "\"5 mm\""),
+            new Change.Set("block.wall", "\"9 mm\""),
+            new Change.Set("plastisol.grade", "\"soft\""),
+            new Change.Set("block.start", "\"20 degC\""),
+            new Change.Set("part", "1"),
+            new Change.Add("another_gate", Map.of("size", "\"2 mm\"")),
+            new Change.Set("another_gate.1.size", "\"3 mm\""),
+            new Change.Set("gate.width", "\"1 mm\""),
+            new Change.Remove("gate.width"),
+            new Change.Set("gate.depth", "\"1 mm\""),
+            new Change.Set("gate.reach", "\"2 mm\""));
+    String oneByOne = TEXT;
+    for (Change c : all) {
+      oneByOne = CaseText.with(oneByOne, c);
+    }
+
+    assertEquals(oneByOne, CaseText.with(TEXT, all));
+  }
+
   @Test
   void tablesAreAddedAndKeysLeftOut() {
     String added =
