@@ -68,7 +68,9 @@ final class CaseText {
         .orElseGet(() -> remove(now, key));
   }
 
-  /** Of the changes, as many from the first on as set keys of tables that stand, none in another. */
+  /**
+   * Of the changes, as many from the first on as set keys of tables that stand, none in another.
+   */
   private static List<Change.Set> apart(Read now, List<Change> changes) {
     List<Change.Set> sets = new ArrayList<>();
     List<List<String>> touched = new ArrayList<>();
@@ -140,8 +142,7 @@ final class CaseText {
     return changed;
   }
 
-  private static Edit inserted(
-      String text, TomlParseResult toml, List<String> path, String value) {
+  private static Edit inserted(String text, TomlParseResult toml, List<String> path, String value) {
     String line = path.get(path.size() - 1) + " = " + value + "\n";
     if (path.size() == 1) {
       return new Edit(0, 0, line);

@@ -31,13 +31,34 @@ final class RemedyPairs {
     this.lines = lines;
   }
 
-  /** Each of them once. */
-  List<Remedy> of(RunOutcome before) {
-    Map<String, Remedy> pairs = new LinkedHashMap<>();
+  /**
+   * Each of them once; first those of which one half leaves the mould as it is, then those with
+   * which both halves are work on it. Either list may be empty.
+   */
+  List<List<Remedy>> of(RunOutcome before) {
+    Map<String, Pair> pairs = new LinkedHashMap<>();
     Stream.of(shutLonger(before), deepest(before))
         .flatMap(List::stream)
-        .forEach(r -> pairs.putIfAbsent(r.label(), r));
-    return List.copyOf(pairs.values());
+        .forEach(p -> pairs.putIfAbsent(p.both().label(), p));
+    return Stream.of(true, false)
+        .map(easier -> pairs.values().stream().filter(p -> p.byRecipe() == easier))
+        .map(some -> some.map(Pair::both).toList())
+        .toList();
+  }
+
+  /** The one that takes less effort, and the other. */
+  private record Pair(Remedy easier, Remedy harder) {
+    static Pair of(Remedy a, Remedy b) {
+      return a.effort().compareTo(b.effort()) < 0 ? new Pair(a, b) : new Pair(b, a);
+    }
+
+    boolean byRecipe() {
+      return easier.effort() == Effort.RECIPE;
+    }
+
+    Remedy both() {
+      return easier.and(harder);
+    }
   }
 
   /** Nothing that may not fill, nor opens the mould; of equal ones the least effort first. */
@@ -52,7 +73,7 @@ final class RemedyPairs {
    * Where both a dent and an oval are seen: what takes the dent away with the least effort, and
    * what leaves the least of it, each with the mould shut for as long as its own run asks for.
    */
-  private List<Remedy> shutLonger(RunOutcome before) {
+  private List<Pair> shutLonger(RunOutcome before) {
     if (before.dentHigh() < setup.visibleDent() || !before.goesOval(setup.visibleDent())) {
       return List.of();
     }
@@ -64,7 +85,7 @@ final class RemedyPairs {
             .findFirst();
     OpenLater later = new OpenLater(setup);
     return Stream.concat(least.stream(), deepest.stream().limit(1))
-        .flatMap(r -> later.than(outcome(r)).stream().limit(1).map(o -> o.and(r)))
+        .flatMap(r -> later.than(outcome(r)).stream().limit(1).map(o -> new Pair(o, r)))
         .toList();
   }
 
@@ -72,7 +93,7 @@ final class RemedyPairs {
    * What leaves the least of all, with the best of what is done with the mould as it is where that
    * isn't, and the other way round; with what its own run blames, and with a longer hold.
    */
-  private List<Remedy> deepest(RunOutcome before) {
+  private List<Pair> deepest(RunOutcome before) {
     List<Remedy> order = by(RunOutcome::defect);
     if (order.isEmpty() || outcome(order.get(0)).defect() >= before.defect()) {
       return List.of();
@@ -87,21 +108,18 @@ final class RemedyPairs {
         .ifPresent(partners::add);
     others.stream().filter(r -> blamed.contains(r.knob())).findFirst().ifPresent(partners::add);
     others.stream().filter(r -> r.knob().equals("hold")).forEach(partners::add);
-    List<Remedy> pairs = new ArrayList<>();
-    partners.stream()
-        .distinct()
-        .map(p -> p.effort().compareTo(best.effort()) < 0 ? p.and(best) : best.and(p))
-        .forEach(pairs::add);
+    List<Pair> pairs = new ArrayList<>();
+    partners.stream().distinct().map(p -> Pair.of(p, best)).forEach(pairs::add);
     secondGates(by(RunOutcome::dentHigh)).forEach(pairs::add);
     return pairs;
   }
 
   /** The best width of the gate as it is, beside a gate behind what it can't feed through. */
-  private static List<Remedy> secondGates(List<Remedy> order) {
+  private static List<Pair> secondGates(List<Remedy> order) {
     Optional<Remedy> gate = order.stream().filter(r -> r.knob().equals("gate")).findFirst();
     return order.stream()
         .filter(r -> r.changes().stream().anyMatch(RemedyPairs::another))
-        .flatMap(r -> gate.map(g -> g.and(r)).stream())
+        .flatMap(r -> gate.map(g -> new Pair(g, r)).stream())
         .toList();
   }
 

@@ -62,8 +62,12 @@ public final class RemedyStudy {
     RemedyShelf shelf = RemedyShelf.of(base, before.outcome(), new GatePlaces(study.part()));
     left.addAll(shelf.notRun());
     Map<Remedy, Line> lines = tried("remedies", shelf.remedies());
-    Map<Remedy, Line> pairs =
-        tried("pairs", new RemedyPairs(base.setup(), lines).of(before.outcome().get()));
+    Map<Remedy, Line> pairs = new LinkedHashMap<>();
+    for (List<Remedy> more : new RemedyPairs(base.setup(), lines).of(before.outcome().get())) {
+      if (pairs.isEmpty() || !(anyCures(lines) || anyCures(pairs))) {
+        pairs.putAll(tried("pairs", more));
+      }
+    }
     return confirmed(before, normal, lines, pairs);
   }
 
@@ -145,6 +149,11 @@ public final class RemedyStudy {
     }
     boolean opens = o.pressing().margin().orElse(0) < 0;
     return opens ? "the plunger's pressure opens the mould" : "";
+  }
+
+  private boolean anyCures(Map<Remedy, Line> lines) {
+    return lines.values().stream()
+        .anyMatch(l -> l.doubt().isEmpty() && Line.cures(l.quick(), visible));
   }
 
   private static double defect(Ran ran) {

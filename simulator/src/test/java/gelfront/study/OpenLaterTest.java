@@ -173,7 +173,10 @@ final class OpenLaterTest {
 
     List<String> pairs =
         new RemedyPairs(c.setup(), lines)
-            .of(SomeRun.opened(dent, 0.75, 11.3)).stream().map(Remedy::label).toList();
+            .of(SomeRun.opened(dent, 0.75, 11.3)).stream()
+                .flatMap(List::stream)
+                .map(Remedy::label)
+                .toList();
 
     assertEquals(List.of("open after 17 s instead of 6 s + gate 4 mm instead of 2 mm"), pairs);
   }

@@ -233,6 +233,27 @@ final class RemedyStudyTest {
     assertTrue(r.lines().stream().noneMatch(l -> l.label().equals(chosen)));
   }
 
+  /** Both halves of it are work: it is for where nothing else cures. */
+  @Test
+  void workOnTheMouldIsPairedWhereNoRecipeCures() {
+    Function<String, Ran> none = dents(0.6, Map.of("gate 3.5", 0.3));
+    Function<String, Ran> held =
+        label ->
+            label.contains(" + ") && label.contains("hold")
+                ? Ran.well(gate(0.1))
+                : none.apply(label);
+    Function<String, Ran> alone = dents(0.6, Map.of("gate 3.5", 0.15));
+
+    assertEquals(List.of(false, true), kinds(study(none, none)));
+    assertEquals(List.of(false), kinds(study(held, held)));
+    assertEquals(List.of(false), kinds(study(alone, alone)));
+  }
+
+  /** Whether there are pairs with a second gate: without one first, as they were run. */
+  private static List<Boolean> kinds(Remedies r) {
+    return r.pairs().stream().map(l -> l.label().contains("a second gate")).distinct().toList();
+  }
+
   @Test
   void withoutADentThereIsNothingToDo() {
     Remedies r = study(dents(0.1, Map.of()), dents(0.12, Map.of()));
