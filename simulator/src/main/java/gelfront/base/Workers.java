@@ -17,6 +17,12 @@ public final class Workers {
   /** Elements that a body gets at most; every range begins at a multiple of it. */
   public static final int CHUNK = 4096;
 
+  /**
+   * Chunks that a thread is woken for, at least: some 0.1 ms of work, beside 0.02 to 0.05 ms until
+   * it is awake. For less, two threads take longer than one on a busy machine.
+   */
+  static final int WORTH_WAKING = 4;
+
   /** Everything on the calling thread. */
   public static final Workers SERIAL = new Workers(Runnable::run, 1);
 
@@ -68,7 +74,7 @@ public final class Workers {
   /** Runs the body over 0 to n-1 in chunks and returns when all of it is done. */
   public void over(int n, Range body) {
     Loop loop = new Loop(n, body);
-    int wanted = Math.min(threads(), loop.chunks) - 1;
+    int wanted = Math.min(threads(), loop.chunks / WORTH_WAKING) - 1;
     if (wanted > 0) {
       current = loop;
       // Counted once: helpers that have already ended are not missing, they found nothing left.

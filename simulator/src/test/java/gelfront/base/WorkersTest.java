@@ -17,7 +17,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 class WorkersTest {
-  private static final int MANY = 5 * Workers.CHUNK + 17;
+  /** Enough for three threads. */
+  private static final int MANY = 3 * Workers.WORTH_WAKING * Workers.CHUNK + 17;
 
   private final ExecutorService pool = Executors.newFixedThreadPool(3);
 
@@ -92,17 +93,25 @@ class WorkersTest {
     AtomicInteger threads = new AtomicInteger(1);
     Workers workers = new Workers(pool, threads::get);
 
-    assertEquals(1, meeting(workers, 1), "the caller alone");
+    assertEquals(1, meeting(MANY, workers, 1), "the caller alone");
     threads.set(3);
-    assertEquals(3, meeting(workers, 3));
+    assertEquals(3, meeting(MANY, workers, 3));
+  }
+
+  @Test
+  void shortLoopsWakeNobody() {
+    int few = (2 * Workers.WORTH_WAKING - 1) * Workers.CHUNK;
+
+    assertEquals(1, meeting(few, new Workers(pool, 3), 1));
+    assertEquals(2, meeting(few + 1, new Workers(pool, 3), 2));
   }
 
   /** Threads in a loop at once, each of which waits until so many have come. */
-  private static int meeting(Workers workers, int expected) {
+  private static int meeting(int n, Workers workers, int expected) {
     CountDownLatch all = new CountDownLatch(expected);
     Set<Thread> seen = ConcurrentHashMap.newKeySet();
     workers.over(
-        MANY,
+        n,
         (from, to) -> {
           seen.add(Thread.currentThread());
           all.countDown();
