@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * Runs every remedy at one level, quick most often, then the most promising pairs, and confirms the
@@ -25,7 +26,7 @@ import java.util.function.UnaryOperator;
  * the answer.
  */
 public final class RemedyStudy {
-  /** Answers that are put to the test at level normal, one after another. */
+  /** Answers that are put to the test at level normal, one after another, before more is tried. */
   private static final int CONFIRMED = 2;
 
   private final Study study;
@@ -63,12 +64,18 @@ public final class RemedyStudy {
     left.addAll(shelf.notRun());
     Map<Remedy, Line> lines = tried("remedies", shelf.remedies());
     Map<Remedy, Line> pairs = new LinkedHashMap<>();
+    Optional<Line> answer = Optional.empty();
     for (List<Remedy> more : new RemedyPairs(base.setup(), lines).of(before.outcome().get())) {
-      if (pairs.isEmpty() || !(anyCures(lines) || anyCures(pairs))) {
+      if (answer.isEmpty()) {
         pairs.putAll(tried("pairs", more));
+        answer = confirmed(curing(lines, pairs), lines, pairs);
       }
     }
-    return confirmed(before, normal, lines, pairs);
+    if (answer.isEmpty()) {
+      answer = confirmed(deepest(lines, pairs), lines, pairs);
+    }
+    return remedies(
+        before, normal, List.copyOf(lines.values()), List.copyOf(pairs.values()), answer);
   }
 
   /**
@@ -151,67 +158,68 @@ public final class RemedyStudy {
     return opens ? "the plunger's pressure opens the mould" : "";
   }
 
-  private boolean anyCures(Map<Remedy, Line> lines) {
-    return lines.values().stream()
-        .anyMatch(l -> l.doubt().isEmpty() && Line.cures(l.quick(), visible));
-  }
-
   private static double defect(Ran ran) {
     return ran.outcome().map(RunOutcome::defect).orElse(Double.POSITIVE_INFINITY);
   }
 
-  private Remedies confirmed(
-      Ran before, Ran normal, Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
-    Optional<Line> chosen = Optional.empty();
-    for (Remedy r : candidates(lines, pairs)) {
+  /** The first of them that cures at level normal, too; what is run takes its place in its map. */
+  private Optional<Line> confirmed(
+      List<Remedy> candidates, Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
+    for (Remedy r : candidates) {
       List<Job> job = List.of(Job.of(r.label(), base, r.changes()).normal());
       Ran came = study.run("confirming at level normal", job, progress).get(0);
       lines.computeIfPresent(r, (k, l) -> l.at(came));
       pairs.computeIfPresent(r, (k, l) -> l.at(came));
       if (Line.cures(came, visible)) {
-        chosen = Optional.of(lines.containsKey(r) ? Entries.of(lines, r) : Entries.of(pairs, r));
-        break;
+        return Optional.of(lines.containsKey(r) ? Entries.of(lines, r) : Entries.of(pairs, r));
       }
     }
-    List<Line> all = List.copyOf(lines.values());
-    List<Line> both = List.copyOf(pairs.values());
-    Optional<Line> answer = chosen;
+    return Optional.empty();
+  }
+
+  private Remedies remedies(
+      Ran before, Ran normal, List<Line> lines, List<Line> pairs, Optional<Line> answer) {
     return new Remedies(
         base.setup().name(),
         visible,
         levelName(),
         before,
         Optional.of(normal),
-        all,
-        both,
+        lines,
+        pairs,
         left,
-        chosen,
-        u -> new RemedyWords(u).verdict(normal, answer, all, both));
+        answer,
+        u -> new RemedyWords(u).verdict(normal, answer, lines, pairs));
   }
 
-  /**
-   * Up to two to be confirmed: those that cure at level quick, the least effort first, single ones
-   * before pairs; filled up with the deepest reductions.
-   */
-  private List<Remedy> candidates(Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
-    Map<Remedy, Line> all = new LinkedHashMap<>(lines);
-    all.putAll(pairs);
-    List<Remedy> may =
-        all.entrySet().stream()
-            .filter(e -> e.getValue().doubt().isEmpty())
-            .map(Map.Entry::getKey)
-            .toList();
-    List<Remedy> order =
-        new ArrayList<>(
-            may.stream()
-                .filter(r -> Line.cures(Entries.of(all, r).quick(), visible))
-                .limit(CONFIRMED)
-                .toList());
-    may.stream()
-        .sorted(Comparator.comparingDouble(r -> defect(Entries.of(all, r).quick())))
-        .filter(r -> !order.contains(r))
-        .limit(Math.max(0, CONFIRMED - order.size()))
-        .forEach(order::add);
-    return order;
+  /** Not confirmed yet, that cure at level quick: the least effort first, single ones first. */
+  private List<Remedy> curing(Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
+    return open(lines, pairs)
+        .filter(e -> Line.cures(e.getValue().quick(), visible))
+        .map(Map.Entry::getKey)
+        .limit(CONFIRMED)
+        .toList();
+  }
+
+  /** Those that leave least, where fewer than may be have been confirmed. */
+  private List<Remedy> deepest(Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
+    long confirmed =
+        Stream.of(lines, pairs)
+            .flatMap(m -> m.values().stream())
+            .filter(l -> l.normal().isPresent())
+            .count();
+    return open(lines, pairs)
+        .sorted(Comparator.comparingDouble(e -> defect(e.getValue().quick())))
+        .map(Map.Entry::getKey)
+        .limit(Math.max(0, CONFIRMED - confirmed))
+        .toList();
+  }
+
+  /** What may be the answer and was not put to the test. */
+  private static Stream<Map.Entry<Remedy, Line>> open(
+      Map<Remedy, Line> lines, Map<Remedy, Line> pairs) {
+    return Stream.of(lines, pairs)
+        .flatMap(m -> m.entrySet().stream())
+        .filter(e -> e.getValue().doubt().isEmpty() && e.getValue().normal().isEmpty());
   }
 }

@@ -247,6 +247,7 @@ final class RemedyStudyTest {
     assertEquals(List.of(false, true), kinds(study(none, none)));
     assertEquals(List.of(false), kinds(study(held, held)));
     assertEquals(List.of(false), kinds(study(alone, alone)));
+    assertEquals(List.of(false, true), kinds(study(held, none)), "at level normal nothing cures");
   }
 
   /** Whether there are pairs with a second gate: without one first, as they were run. */
