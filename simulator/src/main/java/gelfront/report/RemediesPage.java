@@ -45,7 +45,7 @@ public final class RemediesPage {
             + opened(r)
             + " Depths of like runs differ by a fifth at level quick: trust larger"
             + " differences only. What may not fill, or opens the mould, is never the answer. Two changes to the"
-            + " mould at once are tried only where nothing with less work takes it away."
+            + " mould at once are tried only where nothing with less work takes the dent away."
             + " Sizes of the steps: common practice, no source.");
     for (Remedies.Effort e : Remedies.Effort.values()) {
       List<Remedies.Line> lines = r.lines().stream().filter(l -> l.effort() == e).toList();
