@@ -30,8 +30,10 @@ record SecondGate(Vec3 at, double gate, Change change) {
 
   private static final double METAL = 3e-3;
 
-  /** Gate widths that its runner is wide. */
-  private static final double RUNNER = 1.5;
+  /** Gate widths that its runner is wide at least, so that it sets after the gate, and at most. */
+  private static final double NARROW = 1.2;
+
+  private static final double WIDE = 1.5;
 
   /**
    * @param base with a declared feed
@@ -57,7 +59,7 @@ record SecondGate(Vec3 at, double gate, Change change) {
 
   private static SecondGate of(
       FeedSystem.Declared feed, TriangleMesh part, Limits.GatePlace p, double gate) {
-    double runner = RUNNER * gate;
+    double runner = runner(gate, feed.sprue().mouthDiameter());
     Vec3 d = p.direction();
     double level = height(part, p.at(), d) + METAL + 0.5 * runner;
     level = Math.max(level, LAND + 0.5 * runner);
@@ -72,6 +74,11 @@ record SecondGate(Vec3 at, double gate, Change change) {
     table.put("runner", Change.quantity(runner * 1e3, "mm"));
     table.put("way", "[" + Change.place(over) + ", " + Change.place(above) + "]");
     return new SecondGate(p.at(), gate, new Change.Add("another_gate", table));
+  }
+
+  /** No wider than the sprue, if that will do: what a wider one holds is trimmed, not fed. */
+  private static double runner(double gate, double sprue) {
+    return Math.max(NARROW * gate, Math.min(WIDE * gate, sprue));
   }
 
   /** How far the part reaches beyond a place along a direction, metres. */
