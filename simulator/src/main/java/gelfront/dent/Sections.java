@@ -3,6 +3,7 @@ package gelfront.dent;
 
 import gelfront.grid.Cavity;
 import gelfront.mesh.Vec3;
+import java.util.Arrays;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import org.ejml.data.DMatrixRMaj;
@@ -145,33 +146,19 @@ final class Sections {
   }
 
   private Vec3 longest() {
-    double[] sum = new double[3];
-    double[][] square = new double[3][3];
-    double n = 0;
-    for (int c = 0; c < cavity.count(); c++) {
-      if (!member.test(c)) {
-        continue;
-      }
-      double share = cavity.cubeVolume(c) / cavity.cubeVolume(0);
-      double[] p = new double[3];
-      for (int a = 0; a < 3; a++) {
-        p[a] = cavity.place(c, a);
-        sum[a] += share * p[a];
-      }
-      for (int a = 0; a < 3; a++) {
-        for (int b = 0; b < 3; b++) {
-          square[a][b] += share * p[a] * p[b];
-        }
-      }
-      n += share;
+    double[] share = new double[cavity.count()];
+    for (int c = 0; c < share.length; c++) {
+      share[c] = member.test(c) ? cavity.cubeVolume(c) / cavity.cubeVolume(0) : 0;
     }
+    double n = Arrays.stream(share).sum();
     if (n < 2) {
       return new Vec3(1, 0, 0);
     }
+    double[][] off = {offMiddle(share, n, 0), offMiddle(share, n, 1), offMiddle(share, n, 2)};
     DMatrixRMaj spread = new DMatrixRMaj(3, 3);
     for (int a = 0; a < 3; a++) {
       for (int b = 0; b < 3; b++) {
-        spread.set(a, b, square[a][b] / n - sum[a] / n * sum[b] / n);
+        spread.set(a, b, sum(share, off[a], off[b]) / n);
       }
     }
     EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(3, true, true);
@@ -184,6 +171,29 @@ final class Sections {
     }
     DMatrixRMaj v = eigen.getEigenVector(longest);
     return new Vec3(v.get(0), v.get(1), v.get(2)).unit();
+  }
+
+  /** Voxels from the mean place of what is shared; exact where that is a grid plane's. */
+  private double[] offMiddle(double[] share, double n, int axis) {
+    double[] off = new double[share.length];
+    double sum = 0;
+    for (int c = 0; c < off.length; c++) {
+      off[c] = cavity.place(c, axis);
+      sum += share[c] * off[c];
+    }
+    double mean = sum / n;
+    for (int c = 0; c < off.length; c++) {
+      off[c] -= mean;
+    }
+    return off;
+  }
+
+  private static double sum(double[] share, double[] x, double[] y) {
+    double sum = 0;
+    for (int c = 0; c < x.length; c++) {
+      sum += share[c] * x[c] * y[c];
+    }
+    return sum;
   }
 
   /** The long axis, length one. */

@@ -56,19 +56,11 @@ final class Carrier {
     sums(joined, state.enthalpy);
     flows(suction, shot);
     double old = heat(state.enthalpy);
-    double in = 0;
-    for (int b = 0; b < entering.length; b++) {
-      in += dt * entering[b] * enteringHeat[b];
-    }
+    double in = dt * heatEntering();
     toSet(reach, suction, shrinks, draw);
     heatCarry.carry(flux, entering, enteringHeat, leaving, dt, blockMass, blockHeat);
     setCells(reach, suction, shrinks, draw, dt, state);
-    for (int c = 0; c < joined.length; c++) {
-      if (joined[c]) {
-        change(state, c, heatCarry.mixed(blocks.of[c], state.enthalpy[c]));
-        mass[c] *= heatCarry.grows(blocks.of[c]);
-      }
-    }
+    joinedCells(joined, state);
     state.ledger.add(heat(state.enthalpy) - old, 0, 0, -in);
   }
 
@@ -160,6 +152,24 @@ final class Carrier {
       change(state, c, heat / m);
       mass[c] = m / volume[c];
     }
+  }
+
+  private void joinedCells(boolean[] joined, ThermalState state) {
+    for (int c = 0; c < joined.length; c++) {
+      if (joined[c]) {
+        change(state, c, heatCarry.mixed(blocks.of[c], state.enthalpy[c]));
+        mass[c] *= heatCarry.grows(blocks.of[c]);
+      }
+    }
+  }
+
+  /** J/s. */
+  private double heatEntering() {
+    double sum = 0;
+    for (int b = 0; b < entering.length; b++) {
+      sum += entering[b] * enteringHeat[b];
+    }
+    return sum;
   }
 
   private double heat(double[] h) {

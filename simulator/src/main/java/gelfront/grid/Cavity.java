@@ -3,6 +3,7 @@ package gelfront.grid;
 
 import gelfront.mesh.Vec3;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The plastisol's cells and its walls.
@@ -11,24 +12,9 @@ import java.util.List;
  * small cubes of each refined box in rising number there. A wall link is a face, or a part of one,
  * between a plastisol cell and something that is not plastisol.
  *
- * @param grid the voxels
- * @param cells number of each cell on its own grid: the voxels', or that of its refined box; length
- *     n
- * @param neighbours plastisol cell of the same size across each face, 6 per cell in the order -x +x
- *     -y +y -z +z; the cell itself where there is none; length 6 n
- * @param region per cell ordinal of {@link Region}; length n
- * @param walls all wall links
- * @param refinement where cells are smaller than voxels
- * @param mirrors axes across whose lower end the cavity goes on as its own mirror image
+ * <p>Immutable: what its arrays hold is not to be changed.
  */
-public record Cavity(
-    UniformGrid grid,
-    int[] cells,
-    int[] neighbours,
-    byte[] region,
-    Walls walls,
-    Refinement refinement,
-    Mirrors mirrors) {
+public final class Cavity {
 
   /** Share of a voxel that a cell has at least: slivers would only shorten the steps. */
   private static final double LEAST_VOLUME = 0.3;
@@ -73,9 +59,93 @@ public record Cavity(
     }
   }
 
+  private final UniformGrid grid;
+  private final int[] cells;
+  private final int[] neighbours;
+  private final byte[] region;
+  private final Walls walls;
+  private final Refinement refinement;
+  private final Mirrors mirrors;
+
+  // What every loop asks for: found once.
+  private final int[] joined;
+  private final int[] firstJoined;
+  private final int voxels;
+  private final double smallEdge;
+  private volatile double @Nullable [] volumes;
+
+  /**
+   * @param grid the voxels
+   * @param cells number of each cell on its own grid: the voxels', or that of its refined box;
+   *     length n
+   * @param neighbours plastisol cell of the same size across each face, 6 per cell in the order -x
+   *     +x -y +y -z +z; the cell itself where there is none; length 6 n
+   * @param region per cell ordinal of {@link Region}; length n
+   * @param walls all wall links
+   * @param refinement where cells are smaller than voxels
+   * @param mirrors axes across whose lower end the cavity goes on as its own mirror image
+   */
+  public Cavity(
+      UniformGrid grid,
+      int[] cells,
+      int[] neighbours,
+      byte[] region,
+      Walls walls,
+      Refinement refinement,
+      Mirrors mirrors) {
+    this.grid = grid;
+    this.cells = cells;
+    this.neighbours = neighbours;
+    this.region = region;
+    this.walls = walls;
+    this.refinement = refinement;
+    this.mirrors = mirrors;
+    List<Refinement.Patch> patches = refinement.patches();
+    Joints joints = refinement.joints();
+    joined = joints.other();
+    firstJoined = joined.length == 0 ? new int[cells.length + 1] : joints.start();
+    voxels = patches.isEmpty() ? cells.length : patches.get(0).first();
+    smallEdge = patches.isEmpty() ? grid.spacing() : patches.get(0).grid().spacing();
+  }
+
   /** All cells of one size. */
   public Cavity(UniformGrid grid, int[] cells, int[] neighbours, byte[] region, Walls walls) {
     this(grid, cells, neighbours, region, walls, Refinement.NONE, Mirrors.NONE);
+  }
+
+  /** The voxels. */
+  public UniformGrid grid() {
+    return grid;
+  }
+
+  /** Number of each cell on its own grid; length n. */
+  public int[] cells() {
+    return cells;
+  }
+
+  /** Plastisol cell of the same size across each face; length 6 n. */
+  public int[] neighbours() {
+    return neighbours;
+  }
+
+  /** Ordinal of its {@link Region} per cell; length n. */
+  public byte[] region() {
+    return region;
+  }
+
+  /** All wall links. */
+  public Walls walls() {
+    return walls;
+  }
+
+  /** Where cells are smaller than voxels. */
+  public Refinement refinement() {
+    return refinement;
+  }
+
+  /** Axes across whose lower end the cavity goes on as its own mirror image. */
+  public Mirrors mirrors() {
+    return mirrors;
   }
 
   public int count() {
@@ -89,17 +159,17 @@ public record Cavity(
 
   /** Cells that are voxels: those from 0 on. */
   public int voxels() {
-    return refinement.patches().isEmpty() ? count() : refinement.patches().get(0).first();
+    return voxels;
   }
 
   /** Metres along a side of a cell. */
   public double edge(int cell) {
-    return cell < voxels() ? grid.spacing() : smallEdge();
+    return cell < voxels ? grid.spacing() : smallEdge;
   }
 
   /** Metres along a side of the smallest cells. */
   public double smallEdge() {
-    return refinement.factor() == 1 ? grid.spacing() : refinement.patches().get(0).grid().spacing();
+    return smallEdge;
   }
 
   /** m3 of a cell's cube. */
@@ -132,12 +202,12 @@ public record Cavity(
   }
 
   private UniformGrid gridOf(int cell) {
-    return cell < voxels() ? grid : refinement.of(cell).grid();
+    return cell < voxels ? grid : refinement.of(cell).grid();
   }
 
   /** Middle of a cell's cube along an axis in voxels, from the middle of position 0. */
   public double place(int cell, int axis) {
-    if (cell < voxels()) {
+    if (cell < voxels) {
       return grid.position(cells[cell], axis);
     }
     Refinement.Patch p = refinement.of(cell);
@@ -155,7 +225,7 @@ public record Cavity(
    * along.
    */
   public int position(int cell, int axis, int further) {
-    if (cell < voxels()) {
+    if (cell < voxels) {
       return grid.position(cells[cell], axis) + further;
     }
     Refinement.Patch p = refinement.of(cell);
@@ -169,7 +239,7 @@ public record Cavity(
   }
 
   private boolean lowest(int cell, int axis) {
-    if (cell < voxels()) {
+    if (cell < voxels) {
       return grid.position(cells[cell], axis) == 0;
     }
     Refinement.Patch p = refinement.of(cell);
@@ -196,16 +266,12 @@ public record Cavity(
 
   /** Entries of {@link #across}: six, and the faces to cells of the other size. */
   public int faces(int cell) {
-    Joints joints = refinement.joints();
-    return 6 + joints.end(cell) - joints.first(cell);
+    return 6 + firstJoined[cell + 1] - firstJoined[cell];
   }
 
   /** A cell that shares a face with another, of whatever size; the cell itself for no cell. */
   public int across(int cell, int entry) {
-    Joints joints = refinement.joints();
-    return entry < 6
-        ? neighbours[6 * cell + entry]
-        : joints.other()[joints.first(cell) + entry - 6];
+    return entry < 6 ? neighbours[6 * cell + entry] : joined[firstJoined[cell] + entry - 6];
   }
 
   /** m3 of plastisol, true to the walls. */
@@ -214,7 +280,7 @@ public record Cavity(
   }
 
   /**
-   * True volume that each cell stands for, m3; length n.
+   * True volume that each cell stands for, m3; length n; not to be modified.
    *
    * <pre>  V = dx^3 + sum over its walls of A (s - dx / 2) n_d^2</pre>
    *
@@ -223,6 +289,15 @@ public record Cavity(
    * between the axes.
    */
   public double[] volumes() {
+    double[] known = volumes;
+    if (known == null) {
+      known = trueVolumes();
+      volumes = known;
+    }
+    return known;
+  }
+
+  private double[] trueVolumes() {
     double[] v = new double[count()];
     for (int c = 0; c < v.length; c++) {
       v[c] = cubeVolume(c);

@@ -2,7 +2,6 @@
 package gelfront.grid;
 
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * A model that is its own mirror image across a plane between cells, but for what a mesh that is
@@ -76,6 +75,11 @@ record MirrorImage(int axis, int plane, int[] cell, int[] mould) {
   }
 
   private boolean coversAll(Cavity cavity) {
-    return IntStream.range(0, cell.length).allMatch(c -> standIn(cavity, c) >= 0);
+    for (int c = 0; c < cell.length; c++) {
+      if (standIn(cavity, c) < 0) {
+        return false;
+      }
+    }
+    return true;
   }
 }

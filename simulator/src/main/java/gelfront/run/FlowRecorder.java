@@ -60,13 +60,8 @@ final class FlowRecorder implements StepObserver {
   }
 
   FlowRecord record() {
-    double[] unfed = fold.unfold(feeding.unfed());
-    float[] perCell = new float[unfed.length];
-    for (int c = 0; c < unfed.length; c++) {
-      perCell[c] = (float) unfed[c];
-    }
     return new FlowRecord(
-        perCell,
+        fold.unfold(floats(feeding.unfed())),
         fold.unfold(feeding.starved()),
         fold.times() * feeding.sums().partDemand(),
         fold.times() * feeding.sums().partUnfed(),
@@ -82,6 +77,14 @@ final class FlowRecorder implements StepObserver {
             all(Moment::share),
             all(Moment::level),
             all(Moment::suction)));
+  }
+
+  private static float[] floats(double[] values) {
+    float[] less = new float[values.length];
+    for (int c = 0; c < values.length; c++) {
+      less[c] = (float) values[c];
+    }
+    return less;
   }
 
   private double[] all(ToDoubleFunction<Moment> of) {

@@ -36,15 +36,23 @@ final class CellFaces {
     this.mouth = mouth;
     this.neighbours = new int[6 * numbers.cells().length];
     for (int c = 0; c < numbers.cells().length; c++) {
-      faces(c);
+      ofItsSize(c);
+    }
+    for (int c = 0; c < numbers.cells().length; c++) {
+      others(c);
     }
   }
 
-  private void faces(int c) {
+  private void ofItsSize(int c) {
     for (int face = 0; face < 6; face++) {
       int other = numbers.same(c, face);
       neighbours[6 * c + face] = other < 0 ? c : other;
-      if (other < 0) {
+    }
+  }
+
+  private void others(int c) {
+    for (int face = 0; face < 6; face++) {
+      if (neighbours[6 * c + face] == c) {
         otherwise(c, face);
       }
     }

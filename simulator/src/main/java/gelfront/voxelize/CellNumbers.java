@@ -20,6 +20,9 @@ final class CellNumbers {
   private final int[] cells;
   private final byte[] region;
 
+  /** Of each plastisol cell. */
+  private final int[] level;
+
   /** Voxels in boxes have the box's number less this. */
   private static final int IN_BOX = Integer.MIN_VALUE;
 
@@ -35,8 +38,10 @@ final class CellNumbers {
     }
     cells = new int[first[levels.size()]];
     region = new byte[cells.length];
+    level = new int[cells.length];
     for (int l = 0; l < levels.size(); l++) {
       list(number.get(l), levels.get(l).regions());
+      Arrays.fill(level, first[l], first[l + 1], l);
     }
   }
 
@@ -97,16 +102,8 @@ final class CellNumbers {
     return c < first[1];
   }
 
-  private int level(int c, int from) {
-    int l = from;
-    while (c >= first[l + 1]) {
-      l++;
-    }
-    return l;
-  }
-
   VoxelLevel levelOf(int c) {
-    return levels.get(level(c, 0));
+    return levels.get(level[c]);
   }
 
   VoxelLevel level(int l) {
@@ -115,7 +112,7 @@ final class CellNumbers {
 
   /** Plastisol cell of the same size across a face; below 0 where there is none. */
   int same(int c, int face) {
-    int l = level(c, 0);
+    int l = level[c];
     return number.get(l)[across(levels.get(l).grid(), cells[c], face)];
   }
 
@@ -137,7 +134,7 @@ final class CellNumbers {
 
   /** Plastisol cell of the voxel that a small cell's face leads to; below 0 where there is none. */
   int voxelAcross(int c, int face) {
-    int l = level(c, 1);
+    int l = level[c];
     UniformGrid own = levels.get(l).grid();
     UniformGrid grid = levels.get(0).grid();
     int[] corner = boxes.get(l - 1).corner();

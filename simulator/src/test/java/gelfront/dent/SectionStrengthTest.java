@@ -56,7 +56,7 @@ final class SectionStrengthTest {
 
   /** A share of each cell's volume. */
   private double[] given(double e) {
-    double[] given = bar.volumes();
+    double[] given = bar.volumes().clone();
     for (int c = 0; c < n; c++) {
       given[c] *= e;
     }
