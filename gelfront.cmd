@@ -16,6 +16,9 @@ if %MAJOR% LSS 17 (
   echo gelfront: needs Java 17 or newer, found version %MAJOR% 1>&2
   exit /b 1
 )
+rem Java's compiler bets on how often loops have run so far, and throws code away when the next
+rem case's loops run otherwise: without that bet a study takes a tenth less.
+set "STEADY=-XX:+IgnoreUnrecognizedVMOptions -XX:-UseProfiledLoopPredicate"
 if /i "%~1"=="view" goto view
 
 set "JAR=%HERE%simulator\target\simulator-0.1.0-SNAPSHOT.jar"
@@ -23,7 +26,7 @@ if exist "%JAR%" goto words
 call :build simulator
 if errorlevel 1 exit /b 1
 :words
-"%JAVA%" -Xmx1g -Djava.awt.headless=true -Djdk.console=java.base %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%simulator\target\lib\*" gelfront.cli.Main %*
+"%JAVA%" -Xmx1g %STEADY% -Djava.awt.headless=true -Djdk.console=java.base %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%simulator\target\lib\*" gelfront.cli.Main %*
 exit /b %ERRORLEVEL%
 
 :view
@@ -32,7 +35,7 @@ if exist "%JAR%" goto window
 call :build viewer
 if errorlevel 1 exit /b 1
 :window
-"%JAVA%" -Xmx2g %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%viewer\target\lib\*" gelfront.viewer.ViewerApp %2 %3 %4 %5 %6 %7 %8 %9
+"%JAVA%" -Xmx2g %STEADY% %GELFRONT_JAVA_OPTS% -cp "%JAR%;%HERE%viewer\target\lib\*" gelfront.viewer.ViewerApp %2 %3 %4 %5 %6 %7 %8 %9
 exit /b %ERRORLEVEL%
 
 :build
