@@ -23,7 +23,11 @@ public final class StepControl {
    */
   private static final double AGAIN = 0.1;
 
-  /** Longest step, s: between two steps a run can be cancelled. */
+  /**
+   * Longest step, s: between two steps a run can be cancelled, and what the flow has closed in a
+   * thick part is late by some of it. A cup of 30 mm closes after 331, 309, 294, 284 and 279 s with
+   * 60, 20, 10, 5 and 2 s at level quick; parts that close within half a minute don't come near.
+   */
   private static final double LONGEST = 20;
 
   private static final double MOST_GROWTH = 2;
