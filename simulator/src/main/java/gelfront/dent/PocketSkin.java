@@ -34,8 +34,9 @@ final class PocketSkin {
    *
    * @param volume m3 that the cell stands for
    * @param time s
+   * @return whether any of it is: if not, none will be later
    */
-  void add(int cell, double volume, double time) {
+  boolean add(int cell, double volume, double time) {
     int s = sections.slice(cell);
     double share = s < 0 ? 0 : front.liquid(cell, time);
     if (share > 0) {
@@ -45,6 +46,7 @@ final class PocketSkin {
         outermost[s] = cell;
       }
     }
+    return share > 0;
   }
 
   /** By slice. */

@@ -126,6 +126,14 @@ public final class SinkEstimate {
     private final double[][] flows;
     private final PocketSkin[] skins;
     private final int[] place;
+
+    /** s from which on a group stands for itself. */
+    private final double[] separated;
+
+    /** Places in the pocket of cells that were liquid when last looked at, rising. */
+    private final int[] liquid;
+
+    private int liquidCells;
     private final Lost low = none();
     private final Lost high = none();
     private final OpenLonger openLonger = new OpenLonger();
@@ -148,7 +156,11 @@ public final class SinkEstimate {
       Arrays.setAll(skins, g -> new PocketSkin(front, walls, sections));
       place = new int[sections.count()];
       Arrays.fill(place, -1);
+      separated = pocket.peaks().stream().mapToDouble(Basins.Peak::separated).toArray();
       before = new float[pocket.cells().length];
+      liquid = new int[before.length];
+      Arrays.setAll(liquid, i -> i);
+      liquidCells = liquid.length;
       unfedShare = new float[before.length];
       for (int i = 0; i < before.length; i++) {
         before[i] = (float) history.at(pocket.cells()[i], pocket.level());
@@ -212,9 +224,15 @@ public final class SinkEstimate {
       for (PocketSkin skin : skins) {
         skin.clear();
       }
-      for (int i = 0; i < pocket.cells().length; i++) {
-        skins[group(i, middle)].add(pocket.cells()[i], volumes[pocket.cells()[i]], middle);
+      int left = 0;
+      for (int k = 0; k < liquidCells; k++) {
+        int i = liquid[k];
+        int c = pocket.cells()[i];
+        if (skins[group(i, middle)].add(c, volumes[c], middle)) {
+          liquid[left++] = i;
+        }
       }
+      liquidCells = left;
     }
 
     private void contract(float[] after, double middle) {
@@ -231,7 +249,7 @@ public final class SinkEstimate {
      */
     private int group(int i, double time) {
       int g = pocket.peak()[i];
-      return g > 0 && time >= pocket.peaks().get(g).separated() ? g : 0;
+      return g > 0 && time >= separated[g] ? g : 0;
     }
 
     private void contract(int i, float b, double middle) {

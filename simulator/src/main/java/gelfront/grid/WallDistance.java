@@ -7,13 +7,14 @@ import java.util.Arrays;
 /**
  * For every plastisol cell the nearest point of the true wall, the sprue's mouth apart.
  *
- * <p>Nearest points are passed from neighbour to neighbour in sweeps forth and back until nothing
- * changes (vector distance transform after Danielsson, Comput. Graph. Image Process. 14 (1980)
- * 227). A cell asks a neighbour again only if that one has changed since: what was refused once is
- * refused for ever.
+ * <p>Nearest points are passed from neighbour to neighbour, from the walls inwards, until nothing
+ * changes (vector distances after Danielsson, Comput. Graph. Image Process. 14 (1980) 227; his
+ * sweeps over all cells take twice as long). A cell whose nearest point has changed waits its turn
+ * to offer it to those beside it.
  */
 public final class WallDistance {
-  private static final int MOST_SWEEPS = 20;
+  /** Offers between two questions whether to go on. */
+  private static final int ASK = 1 << 16;
 
   private final Cavity cavity;
   private final int[] nearest;
@@ -21,18 +22,19 @@ public final class WallDistance {
   private final double[] points;
   private final double[][] centre;
 
-  /** By looks taken at neighbours so far: when a cell last changed, and when it last looked. */
-  private final int[] changed;
+  /** Cells that wait, in a ring; each stands there once at most. */
+  private final int[] queue;
 
-  private final int[] looked;
-  private int looks;
+  private final boolean[] waits;
+  private int head;
+  private int waiting;
 
   private WallDistance(Cavity cavity) {
     this.cavity = cavity;
     nearest = new int[cavity.count()];
     distance = new float[cavity.count()];
-    changed = new int[cavity.count()];
-    looked = new int[cavity.count()];
+    queue = new int[cavity.count()];
+    waits = new boolean[cavity.count()];
     Cavity.Walls walls = cavity.walls();
     centre = cavity.centres();
     points = new double[3 * walls.count()];
@@ -46,17 +48,18 @@ public final class WallDistance {
   }
 
   /**
-   * As above, watched: asks before every sweep.
+   * As above, watched.
    *
    * @throws gelfront.base.CancelledException if the watcher wants to stop
    */
   public static WallDistance of(Cavity cavity, Progress progress) {
     WallDistance d = new WallDistance(cavity);
     d.seed();
-    boolean changes = true;
-    for (int sweep = 0; sweep < MOST_SWEEPS && changes; sweep++) {
-      progress.check("measuring to the walls", (double) sweep / MOST_SWEEPS);
-      changes = d.sweep();
+    for (int turn = 0; d.waiting > 0; turn++) {
+      if (turn % ASK == 0) {
+        progress.check("measuring to the walls", 0);
+      }
+      d.pass(d.next());
     }
     return d;
   }
@@ -74,7 +77,6 @@ public final class WallDistance {
   private void seed() {
     Arrays.fill(nearest, -1);
     Arrays.fill(distance, Float.POSITIVE_INFINITY);
-    Arrays.fill(looked, -1);
     Cavity.Walls walls = cavity.walls();
     for (int w = 0; w < walls.count(); w++) {
       if (!walls.mouth()[w]) {
@@ -83,34 +85,25 @@ public final class WallDistance {
     }
   }
 
-  private boolean sweep() {
-    boolean better = false;
-    int n = cavity.count();
-    for (int c = 0; c < n; c++) {
-      better |= pull(c);
-    }
-    for (int c = n - 1; c >= 0; c--) {
-      better |= pull(c);
-    }
-    return better;
+  private int next() {
+    int c = queue[head];
+    head = head + 1 == queue.length ? 0 : head + 1;
+    waiting--;
+    waits[c] = false;
+    return c;
   }
 
-  private boolean pull(int c) {
-    int since = looked[c];
-    looked[c] = ++looks;
-    boolean better = false;
-    int faces = cavity.faces(c);
-    for (int f = 0; f < faces; f++) {
+  private void pass(int c) {
+    int w = nearest[c];
+    for (int f = cavity.faces(c) - 1; f >= 0; f--) {
       int other = cavity.across(c, f);
-      int w = nearest[other];
-      if (changed[other] > since && w >= 0 && w != nearest[c]) {
-        better |= offer(c, w);
+      if (nearest[other] != w) {
+        offer(other, w);
       }
     }
-    return better;
   }
 
-  private boolean offer(int c, int w) {
+  private void offer(int c, int w) {
     double sum = 0;
     for (int a = 0; a < 3; a++) {
       double d = centre[a][c] - points[3 * w + a];
@@ -120,9 +113,11 @@ public final class WallDistance {
     if (d < distance[c]) {
       distance[c] = d;
       nearest[c] = w;
-      changed[c] = looks;
-      return true;
+      if (!waits[c]) {
+        int at = head + waiting++;
+        queue[at < queue.length ? at : at - queue.length] = c;
+        waits[c] = true;
+      }
     }
-    return false;
   }
 }
