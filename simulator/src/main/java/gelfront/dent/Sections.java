@@ -188,6 +188,7 @@ final class Sections {
     return off;
   }
 
+  /** Second moment of what is shared. */
   private static double sum(double[] share, double[] x, double[] y) {
     double sum = 0;
     for (int c = 0; c < x.length; c++) {

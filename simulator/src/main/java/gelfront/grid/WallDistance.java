@@ -13,7 +13,7 @@ import java.util.Arrays;
  * to offer it to those beside it.
  */
 public final class WallDistance {
-  /** Offers between two questions whether to go on. */
+  /** Cells that have their turn between two questions whether to go on. */
   private static final int ASK = 1 << 16;
 
   private final Cavity cavity;
