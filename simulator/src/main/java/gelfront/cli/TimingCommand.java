@@ -135,7 +135,7 @@ final class TimingCommand implements Callable<Integer> {
     try (Scratch scratch = Scratch.make()) {
       ColdStart cold = new ColdStart(scratch.folder());
       timings.withFlow(cold.loaded(), runs, workers);
-      timings.study(cold.loaded(), pool, workers.threads());
+      timings.study(cold.loaded(), runs, pool, workers.threads());
       tell("", cold.median(runs));
       tell(", without its look at level quick", cold.median(runs, "--one-level"));
       tell(", conduction alone (4 s asked)", cold.median(runs, "--one-level", "--no-flow"));

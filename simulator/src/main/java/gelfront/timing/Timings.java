@@ -142,10 +142,11 @@ public final class Timings {
    * A study of the standard case on all cores beside one run at a time.
    *
    * @param loaded the standard case; its body's mesh is made
+   * @param runs turns of which the median is told
    * @param pool with so many free threads
    */
-  public void study(LoadedCase loaded, ExecutorService pool, int threads) {
-    StudyTiming t = StudyTiming.of(loaded, StandardCase.body(128), pool, threads);
+  public void study(LoadedCase loaded, int runs, ExecutorService pool, int threads) {
+    StudyTiming t = StudyTiming.median(loaded, StandardCase.body(128), runs, pool, threads);
     tell(
         "study of %d runs, quick: %.2f s on %d threads, %.2f s one at a time: %.0f %% of a run a"
             + " core (asked: %.0f %%)",
