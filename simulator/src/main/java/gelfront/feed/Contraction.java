@@ -13,9 +13,6 @@ import java.util.Arrays;
  * nothing.
  */
 final class Contraction {
-  /** Share of what a place contracts by, unfed, from which on it counts as starved. */
-  private static final double HALF = 0.5;
-
   private final FeedLaw law;
   private final double[] volume;
   private final double[] mass;
@@ -64,7 +61,7 @@ final class Contraction {
   /** No liquid comes for a share of what a cell contracts by. */
   void lacks(int c, double share) {
     unfed[c] += rate[c] * share * dt;
-    if (share < HALF) {
+    if (share < 1 - HalfFed.HALF) {
       starved[c] = Float.POSITIVE_INFINITY;
     } else if (rate[c] > 0) {
       starved[c] = Math.min(starved[c], middle);

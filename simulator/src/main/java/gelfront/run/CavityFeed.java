@@ -2,6 +2,7 @@
 package gelfront.run;
 
 import gelfront.feed.Feeding;
+import gelfront.feed.HalfFed;
 import gelfront.grid.Cavity;
 import gelfront.grid.Fold;
 import gelfront.verdict.FlowRecord;

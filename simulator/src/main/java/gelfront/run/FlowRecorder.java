@@ -2,6 +2,7 @@
 package gelfront.run;
 
 import gelfront.feed.Feeding;
+import gelfront.feed.HalfFed;
 import gelfront.grid.Fold;
 import gelfront.state.ThermalState;
 import gelfront.verdict.FlowRecord;

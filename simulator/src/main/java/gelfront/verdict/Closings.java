@@ -2,8 +2,10 @@
 package gelfront.verdict;
 
 import gelfront.feed.CutOff;
+import gelfront.feed.HalfFed;
 import gelfront.grid.Basins;
 import gelfront.grid.Cavity;
+import gelfront.grid.MouthSteps;
 import gelfront.mesh.Vec3;
 import gelfront.voxelize.CaseVoxels;
 import gelfront.voxelize.GatePlace;
@@ -21,11 +23,15 @@ import java.util.stream.IntStream;
  * a cavity closes when half of what the cavity needs no longer comes, though its middle may still
  * be liquid: at the region that suction was spent on, or, where several cavities share that, at the
  * cavity's gate. A neck inside a part closes when half of the liquid behind it is starved, if that
- * is well before the rest is; what lies before it is then judged without what lies behind.
+ * is well before the rest is; what lies before it is then judged without what lies behind, and
+ * stays open as long as it feeds that.
  */
 final class Closings {
   /** Share of the rest's time below which a place counts as cut off by its neck: own judgement. */
   private static final double EARLIER = 0.8;
+
+  /** Of a gate's width below which a place beside it is a neck of its own: own judgement. */
+  private static final double NARROWER = 0.75;
 
   private final CaseVoxels voxels;
   private final Cavity cavity;
@@ -64,7 +70,7 @@ final class Closings {
     }
     narrowest();
     Basins first = CutOff.of(cavity, closed(half));
-    necks.addAll(hidden(first));
+    hidden(first);
     if (necks.isEmpty()) {
       return first;
     }
@@ -82,43 +88,56 @@ final class Closings {
   private void narrowest() {
     for (int k = 1; k < half.length; k++) {
       FlowRecord.Closing c = closing(k);
-      if (Double.isFinite(c.half()) && inPart(c)) {
-        necks.add(new Neck(c.narrowest(), c.half()));
-        half[k] = Double.POSITIVE_INFINITY;
+      if (Double.isFinite(c.half()) && c.spentOn() == Cavity.Region.PART && c.narrowest() >= 0) {
+        int one = k;
+        int at = new WayWidths(cavity, i -> owner[i] == one, halfWidth).narrowest(c.narrowest());
+        addIfInside(new Neck(at, c.half()));
       }
     }
+    necks.forEach(n -> half[owner[n.cell]] = Double.POSITIVE_INFINITY);
   }
 
-  private boolean inPart(FlowRecord.Closing c) {
-    boolean part = c.spentOn() == Cavity.Region.PART && c.narrowest() >= 0;
-    return part && !beside(cavity.centre(c.narrowest()));
-  }
-
-  private boolean beside(Vec3 at) {
-    GatePlace gate = voxels.gateNear(at);
-    return at.distance(gate.middle()) < 1.5 * gate.width();
+  private void addIfInside(Neck neck) {
+    if (isPart(neck.cell) && !ofGate(neck.cell)) {
+      necks.add(neck);
+    }
   }
 
   /** Necks behind which it starves before they set. */
-  private List<Neck> hidden(Basins first) {
-    List<Neck> found = new ArrayList<>();
+  private void hidden(Basins first) {
     for (Basins.Basin b : first.basins()) {
       double all = starves(b.cells());
-      if (isPart(b.saddle()) && !beside(cavity.centre(b.saddle())) && all < EARLIER * b.level()) {
-        found.add(new Neck(b.saddle(), all));
+      if (all < EARLIER * b.level()) {
+        addIfInside(new Neck(b.saddle(), all));
       }
-      double[] group =
-          IntStream.range(0, b.peaks().size()).mapToDouble(g -> starves(cells(b, g))).toArray();
-      for (int i = 1; i < group.length; i++) {
-        Basins.Peak p = b.peaks().get(i);
-        double early = Math.min(group[0], group[i]);
-        double late = Math.min(p.separated(), Math.max(group[0], group[i]));
-        if (isPart(p.saddle()) && !beside(cavity.centre(p.saddle())) && early < EARLIER * late) {
-          found.add(new Neck(p.saddle(), early));
-        }
+      if (b.peaks().size() > 1) {
+        within(b, MouthSteps.of(cavity));
       }
     }
-    return found;
+  }
+
+  /**
+   * Necks inside a pocket. Where it starves before a neck first, the neck is open still.
+   *
+   * @param steps cells to the mouth
+   */
+  private void within(Basins.Basin b, int[] steps) {
+    for (int i = 1; i < b.peaks().size(); i++) {
+      Basins.Peak p = b.peaks().get(i);
+      boolean farther = steps[p.cell()] > steps[b.peaks().get(0).cell()];
+      double behind = starves(cells(b, farther ? i : 0));
+      double before = starves(cells(b, farther ? 0 : i));
+      if (behind < EARLIER * Math.min(p.separated(), before)) {
+        addIfInside(new Neck(p.saddle(), behind));
+      }
+    }
+  }
+
+  /** Whether what closes at a place is its gate: beside that, and not much narrower. */
+  boolean ofGate(int cell) {
+    GatePlace gate = voxels.gateNear(cavity.centre(cell));
+    return gate.beside(cavity.centre(cell))
+        && 2 * halfWidth.applyAsDouble(cell) >= NARROWER * gate.width();
   }
 
   private boolean isPart(int c) {
@@ -149,16 +168,17 @@ final class Closings {
         lackFrom[set] -= volumes[c];
       }
     }
+    HalfFed half = new HalfFed();
     double least = 1e-9 * liquid;
     double lack = 0;
     for (int i = 0; i < times.length; i++) {
       liquid -= setBefore[i];
       lack += lackFrom[i];
-      if (liquid > least && lack >= 0.5 * liquid) {
-        return times[i];
+      if (liquid > least) {
+        half.after(1 - lack / liquid, i > 0 ? times[i - 1] : 0, times[i]);
       }
     }
-    return Double.POSITIVE_INFINITY;
+    return half.at();
   }
 
   /** Index of the first time that is not before {@code when}; their number: there is none. */
@@ -167,7 +187,7 @@ final class Closings {
     return at >= 0 ? at : -at - 1;
   }
 
-  /** A cavity's way in is judged by what it still feeds. */
+  /** A cavity's way in is judged by what it still feeds, and by what it fed last. */
   private void withoutWhatLiesBehind() {
     double[] never = new double[half.length];
     Arrays.fill(never, Double.POSITIVE_INFINITY);
@@ -182,10 +202,18 @@ final class Closings {
       int one = k;
       IntPredicate here = c -> owner[c] == one && isPart(c);
       if (IntStream.range(0, cut.length).anyMatch(c -> cut[c] && here.test(c))) {
-        half[k] =
-            starves(IntStream.range(0, cut.length).filter(c -> !cut[c] && here.test(c)).toArray());
+        int[] before =
+            IntStream.range(0, cut.length).filter(c -> !cut[c] && here.test(c)).toArray();
+        half[k] = Math.max(starves(before), justAfterNecks(one));
       }
     }
+  }
+
+  /** s: what flows through a neck has come through the cavity's way in. */
+  private double justAfterNecks(int k) {
+    double last =
+        necks.stream().filter(n -> owner[n.cell] == k).mapToDouble(Neck::time).max().orElse(0);
+    return Math.nextUp((float) last);
   }
 
   private float[] closed(double[] halves) {

@@ -45,6 +45,11 @@ public final class Judge {
   /** Share of a pocket's own width from which what closed before it is no constriction. */
   private static final double AS_WIDE = 0.9;
 
+  /**
+   * Share of the largest pocket below which one that leaves no dent isn't told of: own judgement.
+   */
+  private static final double SPECK = 0.01;
+
   /** s between the sprue running dry and the part being cut off for the one to be to blame. */
   private static final double DRY = 0.5;
 
@@ -118,9 +123,10 @@ public final class Judge {
     drafts.sort(
         Comparator.comparingDouble((Draft d) -> -d.deepest().depthHigh())
             .thenComparingDouble(d -> -d.sink.unfedHigh()));
+    List<Draft> told = worthTelling(drafts);
     List<Pocket> pockets = new ArrayList<>();
     short[] pocketOf = new short[cavity.count()];
-    for (Draft d : drafts) {
+    for (Draft d : told) {
       int number = pockets.size() + 1;
       pockets.add(pocket(number, d));
       for (int c : d.basin.cells()) {
@@ -129,8 +135,23 @@ public final class Judge {
         }
       }
     }
-    List<DentLobes> lobes = drafts.stream().map(d -> d.sink.lobes()).toList();
+    List<DentLobes> lobes = told.stream().map(d -> d.sink.lobes()).toList();
     return new Judgement(findings(pockets, opening(sinks)), cutOff.level(), pocketOf, lobes);
+  }
+
+  /**
+   * @param drafts deepest dent first
+   */
+  private List<Draft> worthTelling(List<Draft> drafts) {
+    double speck = SPECK * drafts.stream().mapToDouble(d -> partOf(d.basin)).max().orElse(0);
+    return IntStream.range(0, drafts.size())
+        .filter(i -> i == 0 || !clean(drafts.get(i)) || partOf(drafts.get(i).basin) >= speck)
+        .mapToObj(drafts::get)
+        .toList();
+  }
+
+  private boolean clean(Draft d) {
+    return severity(d.deepest()) == Severity.CLEAN;
   }
 
   /** Number of the cavity that a pocket lies in. */
@@ -208,10 +229,6 @@ public final class Judge {
     return cavity.centre(c);
   }
 
-  private static boolean beside(GatePlace gate, Vec3 at) {
-    return at.distance(gate.middle()) < 1.5 * gate.width();
-  }
-
   /** Metres to the wall from the cell or its neighbours, whichever lies deepest. */
   private double halfWidth(int cell) {
     double half = walls.distance(cell);
@@ -241,7 +258,7 @@ public final class Judge {
       }
     }
     double gateCloses = gateOf[gate.cavity()];
-    boolean atGate = beside(gate, at) && closed >= WITH_GATE * gateCloses;
+    boolean atGate = closings.ofGate(saddle) && closed >= WITH_GATE * gateCloses;
     Constriction.Kind kind =
         switch (region) {
           case PART -> atGate ? Constriction.Kind.GATE : Constriction.Kind.NECK;

@@ -4,6 +4,7 @@ package gelfront.voxelize;
 import gelfront.grid.Basins;
 import gelfront.grid.Cavity;
 import gelfront.grid.MergeTree;
+import gelfront.grid.MouthSteps;
 import gelfront.grid.WallDistance;
 import gelfront.mesh.Vec3;
 import java.util.ArrayDeque;
@@ -33,6 +34,8 @@ final class FeedFinder {
 
   private final Cavity cavity;
   private final WallDistance walls;
+
+  /** Cells from the mouth. */
   private final int[] steps;
 
   /** Bodies behind narrower places, largest first; empty where gates are marked. */
@@ -41,7 +44,11 @@ final class FeedFinder {
   FeedFinder(Cavity cavity) {
     this.cavity = cavity;
     this.walls = WallDistance.of(cavity);
-    this.steps = steps();
+    this.steps = MouthSteps.of(cavity);
+    if (Arrays.stream(steps).noneMatch(s -> s == 0)) {
+      throw new VoxelException(
+          "feed.mouth", "no open end of the sprue was found; state the mouth's place");
+    }
   }
 
   /**
@@ -173,35 +180,6 @@ final class FeedFinder {
         .filter(c -> region[c] != Cavity.Region.PART.ordinal())
         .map(c -> cavity.centre(c))
         .toList();
-  }
-
-  /** Steps from the mouth, cell by cell. */
-  private int[] steps() {
-    int[] s = new int[cavity.count()];
-    Arrays.fill(s, Integer.MAX_VALUE);
-    ArrayDeque<Integer> queue = new ArrayDeque<>();
-    boolean[] mouth = MergeTree.mouthCells(cavity);
-    for (int c = 0; c < s.length; c++) {
-      if (mouth[c]) {
-        s[c] = 0;
-        queue.add(c);
-      }
-    }
-    if (queue.isEmpty()) {
-      throw new VoxelException(
-          "feed.mouth", "no open end of the sprue was found; state the mouth's place");
-    }
-    while (!queue.isEmpty()) {
-      int c = queue.remove();
-      for (int f = 0; f < cavity.faces(c); f++) {
-        int j = cavity.across(c, f);
-        if (s[j] > s[c] + 1) {
-          s[j] = s[c] + 1;
-          queue.add(j);
-        }
-      }
-    }
-    return s;
   }
 
   /** Everything on the mouth's side of all cuts becomes feed system. */

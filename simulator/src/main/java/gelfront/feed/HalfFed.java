@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package gelfront.run;
+package gelfront.feed;
 
 /**
  * When what is fed fell below half of what is needed, for good. A step's share is that of its
@@ -7,8 +7,9 @@ package gelfront.run;
  * something has happened at their beginning, as the plunger's release: until then the share was
  * what it had been.
  */
-final class HalfFed {
-  private static final double HALF = 0.5;
+public final class HalfFed {
+  /** Share of what a place needs below which it counts as starved. */
+  static final double HALF = 0.5;
 
   private double at = Double.POSITIVE_INFINITY;
   private double lastShare = 1;
@@ -20,7 +21,7 @@ final class HalfFed {
    * @param time s at which it ended
    * @return whether half or more was fed
    */
-  boolean after(double share, double from, double time) {
+  public boolean after(double share, double from, double time) {
     double middle = 0.5 * (from + time);
     boolean fed = share >= HALF;
     if (fed) {
@@ -35,7 +36,7 @@ final class HalfFed {
   }
 
   /** s; +infinity: half or more is fed. */
-  double at() {
+  public double at() {
     return at;
   }
 }

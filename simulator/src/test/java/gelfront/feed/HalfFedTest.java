@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package gelfront.run;
+package gelfront.feed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
