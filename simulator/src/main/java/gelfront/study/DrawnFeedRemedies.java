@@ -11,6 +11,7 @@ import gelfront.setup.Limits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What can be done where gate and sprue are drawn by numbers. */
 final class DrawnFeedRemedies {
@@ -44,16 +45,16 @@ final class DrawnFeedRemedies {
         u -> "sprue " + u.length(length + LONGER, 0) + " long instead of " + u.length(length, 0),
         "The block must be that thick there, or the injector's seat is moved.",
         List.of(Change.mm("sprue.length", length + LONGER)));
+    new FilingRemedies(shelf).bush();
     elsewhere(gate, sprue);
     second();
     widerSprue(gate, sprue, MUCH_WIDER, Effort.REDESIGN);
     reservoir(gate);
-    new FilingRemedies(shelf).bush();
   }
 
   private void widerSprue(double gate, double sprue, double by, Effort effort) {
     double wide = sprue + by;
-    if (wide > shelf.setup().limits().sprueWidest().orElse(Double.POSITIVE_INFINITY) + 1e-9) {
+    if (wide > sprueWidest() + 1e-9) {
       shelf.leave(u -> "sprue " + u.plain(wide), "wider than [limits] accepts");
       return;
     }
@@ -61,6 +62,14 @@ final class DrawnFeedRemedies {
     Told what = u -> "sprue " + u.plain(wide) + " wide instead of " + u.plain(sprue);
     String caution = "More to melt, to trim and to wait for.";
     shelf.add(effort, "sprue", what, caution, changes);
+  }
+
+  private double sprueWidest() {
+    return shelf.setup().limits().sprueWidest().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private boolean widened(double sprue) {
+    return sprue > d.sprue().innerDiameter();
   }
 
   private void extender() {
@@ -87,11 +96,11 @@ final class DrawnFeedRemedies {
     for (double more : GATES) {
       double gate = now + more;
       Told what = u -> "gate " + u.plain(gate) + " instead of " + u.plain(now);
-      if (gate > widest + 1e-9) {
+      double sprue = Math.max(d.sprue().innerDiameter(), gate);
+      if (gate > widest + 1e-9 || (widened(sprue) && sprue > sprueWidest() + 1e-9)) {
         shelf.leave(what, "wider than [limits] accepts");
         continue;
       }
-      double sprue = Math.max(d.sprue().innerDiameter(), gate);
       List<Change> changes = new FeedChange(gate, sprue).of(shelf.base());
       String caution = "More to trim. File a little, shoot one, file again.";
       shelf.add(Effort.FILE_WORK, "gate", what, caution, changes);
@@ -104,9 +113,10 @@ final class DrawnFeedRemedies {
     Optional<Limits.GatePlace> thick =
         places.propose(3, d.sprue().direction()).stream()
             .filter(p -> p.at().distance(d.gate().at()) > near)
+            .filter(p -> fed().noneMatch(g -> p.at().distance(g) < near))
             .findFirst();
     if (thick.isEmpty()) {
-      shelf.leave("the gate elsewhere", "it is at the thickest place already");
+      shelf.leave("the gate elsewhere", "there is a gate at the thickest place already");
       return;
     }
     Vec3 at = thick.get().at();
@@ -134,15 +144,23 @@ final class DrawnFeedRemedies {
         new Change.Remove("sprue.direction"));
   }
 
+  /** Where the further gates are. */
+  private Stream<Vec3> fed() {
+    return d.others().stream().map(b -> b.gate().at());
+  }
+
   /** Where the deepest pocket is, and at the far end, as wide as the part wants it there. */
   private void second() {
+    if (!d.others().isEmpty()) {
+      shelf.leave("a further gate", "there are two or more already");
+      return;
+    }
     double widest = shelf.setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
     List<Vec3> starved = new ArrayList<>();
     shelf.before().flatMap(RunOutcome::pocketCentre).ifPresent(starved::add);
     starved.add(places.farthest(d.gate().at()));
     List<SecondGate> gates =
         starved.stream()
-            .filter(p -> d.others().isEmpty())
             .flatMap(p -> SecondGate.near(shelf.base(), places, p, widest).stream())
             .distinct()
             .toList();

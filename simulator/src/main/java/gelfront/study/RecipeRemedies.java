@@ -110,7 +110,7 @@ final class RecipeRemedies {
     Optional<Vec3> at = shelf.gatePlace();
     if (at.isEmpty()) {
       shelf.leave("warm the mould round the gate", "the case doesn't say where the gate is");
-      shelf.leave("a steel bush round the gate", "the case doesn't say where the gate is");
+      shelf.leave("a PTFE bush round the gate", "the case doesn't say where the gate is");
       return;
     }
     Block block = shelf.setup().block();

@@ -9,6 +9,7 @@ import gelfront.base.Entries;
 import gelfront.setup.Case;
 import gelfront.setup.Change;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,18 +33,26 @@ final class RemedyPairs {
   }
 
   /**
-   * Each of them once; first those of which one half leaves the mould as it is, then those with
-   * which both halves are work on it. Either list may be empty.
+   * Each of them once, by the work that they ask for: a recipe with another or with file work, a
+   * recipe with another design, and those with which both halves are work on the mould. Any list
+   * may be empty.
    */
   List<List<Remedy>> of(RunOutcome before) {
     Map<String, Pair> pairs = new LinkedHashMap<>();
-    Stream.of(shutLonger(before), deepest(before))
+    Stream.of(shutLonger(before), filed(before), deepest(before))
         .flatMap(List::stream)
         .forEach(p -> pairs.putIfAbsent(p.both().label(), p));
-    return Stream.of(true, false)
-        .map(easier -> pairs.values().stream().filter(p -> p.byRecipe() == easier))
+    return Arrays.stream(Work.values())
+        .map(w -> pairs.values().stream().filter(p -> p.work() == w))
         .map(some -> some.map(Pair::both).toList())
         .toList();
+  }
+
+  /** What a pair asks for. */
+  private enum Work {
+    FILE_AT_MOST,
+    ONE_DESIGN,
+    TWICE
   }
 
   /** The one that takes less effort, and the other. */
@@ -52,8 +61,11 @@ final class RemedyPairs {
       return a.effort().compareTo(b.effort()) < 0 ? new Pair(a, b) : new Pair(b, a);
     }
 
-    boolean byRecipe() {
-      return easier.effort() == Effort.RECIPE;
+    Work work() {
+      if (easier.effort() != Effort.RECIPE) {
+        return Work.TWICE;
+      }
+      return harder.effort() == Effort.REDESIGN ? Work.ONE_DESIGN : Work.FILE_AT_MOST;
     }
 
     Remedy both() {
@@ -89,16 +101,36 @@ final class RemedyPairs {
         .toList();
   }
 
-  /**
-   * What leaves the least of all, with the best of what is done with the mould as it is where that
-   * isn't, and the other way round; with what its own run blames, and with a longer hold.
-   */
+  /** What leaves the least of all file work, with others; where the least of all is a design. */
+  private List<Pair> filed(RunOutcome before) {
+    return by(RunOutcome::defect).stream()
+        .filter(r -> r.effort() == Effort.FILE_WORK)
+        .findFirst()
+        .map(r -> with(r, before))
+        .orElse(List.of());
+  }
+
+  /** What leaves the least of all, with others. */
   private List<Pair> deepest(RunOutcome before) {
     List<Remedy> order = by(RunOutcome::defect);
-    if (order.isEmpty() || outcome(order.get(0)).defect() >= before.defect()) {
+    if (order.isEmpty()) {
       return List.of();
     }
-    Remedy best = order.get(0);
+    List<Pair> pairs = new ArrayList<>(with(order.get(0), before));
+    if (!pairs.isEmpty()) {
+      pairs.addAll(secondGates(by(RunOutcome::dentHigh)));
+    }
+    return pairs;
+  }
+
+  /**
+   * One that helps, with the best of what is done with the mould as it is where that isn't, and the
+   * other way round; with what its own run blames, and with a longer hold.
+   */
+  private List<Pair> with(Remedy best, RunOutcome before) {
+    if (outcome(best).defect() >= before.defect()) {
+      return List.of();
+    }
     List<Remedy> others = by(RunOutcome::dentHigh).stream().filter(best::fitsWith).toList();
     Set<String> blamed = knobs(line(best).quick());
     List<Remedy> partners = new ArrayList<>();
@@ -108,10 +140,7 @@ final class RemedyPairs {
         .ifPresent(partners::add);
     others.stream().filter(r -> blamed.contains(r.knob())).findFirst().ifPresent(partners::add);
     others.stream().filter(r -> r.knob().equals("hold")).forEach(partners::add);
-    List<Pair> pairs = new ArrayList<>();
-    partners.stream().distinct().map(p -> Pair.of(p, best)).forEach(pairs::add);
-    secondGates(by(RunOutcome::dentHigh)).forEach(pairs::add);
-    return pairs;
+    return partners.stream().distinct().map(p -> Pair.of(p, best)).toList();
   }
 
   /** The best width of the gate as it is, beside a gate behind what it can't feed through. */

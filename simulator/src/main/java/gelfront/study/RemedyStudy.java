@@ -57,7 +57,7 @@ public final class RemedyStudy {
     List<Ran> ran = study.run("as it is", both, progress);
     Ran before = ran.get(0);
     Ran normal = ran.get(1);
-    if (before.outcome().isEmpty() || Line.cures(before, visible)) {
+    if (before.outcome().isEmpty() || Line.cures(before, visible) || Line.cures(normal, visible)) {
       return nothingToDo(before, normal);
     }
     RemedyShelf shelf = RemedyShelf.of(base, before.outcome(), new GatePlaces(study.part()));

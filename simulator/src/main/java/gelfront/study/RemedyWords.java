@@ -24,6 +24,13 @@ final class RemedyWords {
       return "The case as it is gives no result: " + before.error();
     }
     boolean holds = normal.filter(n -> Line.cures(n, visible)).isPresent();
+    if (!Line.cures(before, visible)) {
+      return "At level quick "
+          + dentAndOval(before)
+          + " is left, at level normal, which is the finer, "
+          + normal.map(this::dentAndOval).orElse("an unknown one")
+          + ", and that isn't seen: there is nothing to cure, but little to spare.";
+    }
     return "As it is, the dent stays under "
         + mm(before)
         + (oval(before) > 0
@@ -50,7 +57,7 @@ final class RemedyWords {
         Stream.concat(lines.stream(), pairs.stream())
             .filter(l -> l.doubt().isEmpty() && l.normal().flatMap(Ran::outcome).isPresent())
             .min(Comparator.comparingDouble(l -> l.best().outcome().orElseThrow().defect()));
-    return "Nothing that was run cures it. "
+    return "Nothing that was run cures it. gelfront size looks for a gate or a neck that does. "
         + best.map(
                 l ->
                     "The most comes of this: "

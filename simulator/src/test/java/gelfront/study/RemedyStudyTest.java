@@ -250,6 +250,22 @@ final class RemedyStudyTest {
     assertEquals(List.of(false, true), kinds(study(held, none)), "at level normal nothing cures");
   }
 
+  /** Another design may leave less, but file work that cures with a hold is the lesser effort. */
+  @Test
+  void fileWorkIsPairedBeforeAnotherDesignIs() {
+    Function<String, Ran> f =
+        label ->
+            label.contains(" + ") && label.contains("hold") && label.contains("gate 3.5")
+                ? Ran.well(gate(0.15))
+                : dents(0.6, Map.of("gate 3.5", 0.3, "a second gate", 0.25)).apply(label);
+
+    Remedies r = study(f, f);
+
+    String chosen = r.chosen().orElseThrow().label();
+    assertTrue(chosen.startsWith("hold the plunger") && chosen.contains("gate 3.5"), chosen);
+    assertEquals(List.of(false), kinds(r), "no pair with another design was run");
+  }
+
   /** Whether there are pairs with a second gate: without one first, as they were run. */
   private static List<Boolean> kinds(Remedies r) {
     return r.pairs().stream().map(l -> l.label().contains("a second gate")).distinct().toList();
@@ -259,6 +275,8 @@ final class RemedyStudyTest {
   void withoutADentThereIsNothingToDo() {
     Remedies r = study(dents(0.1, Map.of()), dents(0.12, Map.of()));
     assertTrue(r.lines().isEmpty() && r.verdict().contains("nothing to cure"), r.verdict());
+    Remedies finer = study(dents(0.22, Map.of()), dents(0.19, Map.of()));
+    assertTrue(finer.lines().isEmpty() && finer.verdict().contains("nothing to cure"));
     Remedies close = study(dents(0.1, Map.of()), dents(0.3, Map.of()));
     assertTrue(close.verdict().contains("too close to call"), close.verdict());
   }
@@ -295,6 +313,23 @@ final class RemedyStudyTest {
     assertTrue(told.stream().noneMatch(t -> t.matches(".* (mm|°C|K)\\b.*|.*°C.*")), "" + told);
   }
 
+  /** The gate isn't moved on top of another, and two are taken for enough. */
+  @Test
+  void aFurtherGateIsReckonedWith() {
+    Remedy second =
+        RemedyShelf.of(BEAN, Optional.of(gate(0.6)), PLACES).remedies().stream()
+            .filter(r -> r.label().startsWith("a second gate"))
+            .findFirst()
+            .orElseThrow();
+    LoadedCase two = Job.of("two", BEAN, second.changes()).loaded();
+
+    RemedyShelf shelf = RemedyShelf.of(two, Optional.of(gate(0.6)), PLACES);
+
+    assertTrue(labels(shelf).stream().noneMatch(l -> l.startsWith("the gate at the thick place")));
+    assertTrue(labels(shelf).stream().noneMatch(l -> l.startsWith("a second gate")));
+    assertTrue(shelf.notRun().stream().anyMatch(l -> l.why().contains("two or more already")));
+  }
+
   @Test
   void everyRemedyIsACaseThatReads() {
     for (Remedy r : RemedyShelf.of(BEAN, Optional.of(gate(0.6)), PLACES).remedies()) {
@@ -327,6 +362,13 @@ final class RemedyStudyTest {
     LoadedCase changed = Job.of("filed", base, filed.changes()).loaded();
     assertEquals(0.5e-3, changed.setup().growths().get(0).depth(), 1e-9);
     assertTrue(shelf.notRun().stream().anyMatch(l -> l.why().contains("part of the mesh")));
+
+    RunOutcome three = outcome(0.6, Constriction.Kind.GATE, Filling.UNKNOWN, 100);
+    double widest = three.blamed().orElseThrow().width() + 1.2e-3;
+    LoadedCase limited = base.with(List.of(Change.mm("limits.gate_widest", widest)));
+    RemedyShelf narrow = RemedyShelf.of(limited, Optional.of(three), PLACES);
+    assertTrue(labels(narrow).contains("the gate filed 1.0 mm wider"));
+    assertTrue(narrow.notRun().stream().anyMatch(l -> l.label().contains("1.5 mm wider")));
 
     RunOutcome neck = outcome(0.6, Constriction.Kind.NECK, Filling.UNKNOWN, 100);
     RemedyShelf other = RemedyShelf.of(base, Optional.of(neck), PLACES);
