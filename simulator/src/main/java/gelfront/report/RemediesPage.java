@@ -88,9 +88,11 @@ public final class RemediesPage {
       h.empty("br").element("small", caution);
     }
     h.close();
-    for (String cell : cells.subList(1, cells.size())) {
-      h.element("td", cell, "class", tone);
+    int last = cells.size() - 1;
+    for (String figure : cells.subList(1, last)) {
+      h.element("td", figure, "class", (tone + " figure").strip());
     }
+    h.element("td", cells.get(last), "class", tone);
     h.close();
   }
 
