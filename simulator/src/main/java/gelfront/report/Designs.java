@@ -66,11 +66,17 @@ public record Designs(List<Design> all) {
   }
 
   private static Map<String, String> values(Inputs inputs) {
-    Map<String, String> values = new LinkedHashMap<>();
-    inputs.given().forEach(l -> values.put(l.name(), l.value()));
-    inputs.assumed().forEach(l -> values.putIfAbsent(l.name(), l.value()));
+    Map<String, String> values = told(inputs.given());
+    told(inputs.assumed()).forEach(values::putIfAbsent);
     values.remove("name");
     return values;
+  }
+
+  /** By name; what older results tell several times by one name stands side by side. */
+  private static Map<String, String> told(List<Inputs.Line> lines) {
+    Map<String, String> told = new LinkedHashMap<>();
+    lines.forEach(l -> told.merge(l.name(), l.value(), (a, b) -> a + ", " + b));
+    return told;
   }
 
   /** What came out, a row for each figure. */

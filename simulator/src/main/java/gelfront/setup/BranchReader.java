@@ -25,24 +25,22 @@ final class BranchReader {
   /** Those without mistakes. */
   List<FeedSystem.Branch> read() {
     List<FeedSystem.Branch> all = new ArrayList<>();
-    for (int i = 0; i < tables.size(); i++) {
-      read(tables.get(i), "gate " + (i + 2)).ifPresent(all::add);
-    }
+    tables.forEach(t -> read(t).ifPresent(all::add));
     return all;
   }
 
-  private Optional<FeedSystem.Branch> read(CaseTable t, String name) {
+  private Optional<FeedSystem.Branch> read(CaseTable t) {
     need(t, "[[another_gate]]");
     Optional<Vec3> at = t.place("at");
     Optional<Vec3> direction = t.direction("direction");
-    Section section = SectionReader.read(t, name, assumed);
+    Section section = SectionReader.read(t, t.label(), assumed);
     double land = t.need("land", Dimension.LENGTH, 0.2e-3, 0.1);
     OptionalDouble stated = t.quantity("runner", Dimension.LENGTH, 0.3e-3, 0.05);
     List<Vec3> way = t.places("way");
     double width = stated.orElse(2 * section.width());
     if (stated.isEmpty()) {
       String size = Quantities.mm(width);
-      assumed.add(new Statement(name + ": runner", size, "twice as wide as the gate"));
+      assumed.add(new Statement(t.label() + ": runner", size, "twice as wide as the gate"));
     }
     if (at.isEmpty() || direction.isEmpty() || !(land > 0) || !(width > 0)) {
       return Optional.empty();

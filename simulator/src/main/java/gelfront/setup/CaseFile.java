@@ -88,7 +88,7 @@ public final class CaseFile {
     }
     List<Statement> given = new ArrayList<>();
     QuantityReader reader = new QuantityReader(bareUnits(toml, mistakes));
-    CaseTable root = new CaseTable("", toml, null, reader, mistakes, given);
+    CaseTable root = CaseTable.whole(toml, reader, mistakes, given);
     List<Statement> assumed = new ArrayList<>();
     CaseAssembler assembler = new CaseAssembler(root, name, folder, assumed, mistakes::isEmpty);
     @Nullable Case setup = assembler.assemble();

@@ -24,6 +24,7 @@ final class CaseTable {
   private static final double FARTHEST = 10;
 
   private final String name;
+  private final String label;
   private final @Nullable TomlTable table;
   private final @Nullable TomlPosition at;
   private final QuantityReader reader;
@@ -32,20 +33,23 @@ final class CaseTable {
 
   /**
    * @param name as in {@link CaseKeys}
+   * @param label by which statements tell it from others of its name
    * @param table null where the file has none
    * @param at where the table stands; null where that is the whole file
    * @param reader of quantities
    * @param mistakes collects them
    * @param given collects what the file states
    */
-  CaseTable(
+  private CaseTable(
       String name,
+      String label,
       @Nullable TomlTable table,
       @Nullable TomlPosition at,
       QuantityReader reader,
       List<Mistake> mistakes,
       List<Statement> given) {
     this.name = name;
+    this.label = label;
     this.table = table;
     this.at = at;
     this.reader = reader;
@@ -54,6 +58,17 @@ final class CaseTable {
     if (table != null) {
       UnknownKeys.in(name, table).forEach(this::mistake);
     }
+  }
+
+  /** The whole file. */
+  static CaseTable whole(
+      TomlTable file, QuantityReader reader, List<Mistake> mistakes, List<Statement> given) {
+    return new CaseTable("", "", file, null, reader, mistakes, given);
+  }
+
+  /** What statements call it: its name, and its number from 1 on where there may be several. */
+  String label() {
+    return label;
   }
 
   boolean present() {
@@ -71,13 +86,13 @@ final class CaseTable {
 
   CaseTable sub(String key) {
     if (!has(key)) {
-      return new CaseTable(key, null, at, reader, mistakes, given);
+      return new CaseTable(key, key, null, at, reader, mistakes, given);
     }
     if (!(stated(key) instanceof TomlTable t)) {
       mistake(key, "[" + key + "] must be a table");
-      return new CaseTable(key, null, at, reader, mistakes, given);
+      return new CaseTable(key, key, null, at, reader, mistakes, given);
     }
-    return new CaseTable(key, t, position(key), reader, mistakes, given);
+    return new CaseTable(key, key, t, position(key), reader, mistakes, given);
   }
 
   /** Tables of an array such as [[block.insert]]. */
@@ -90,7 +105,8 @@ final class CaseTable {
     if (stated(key) instanceof TomlArray a) {
       for (int i = 0; i < a.size(); i++) {
         if (a.get(i) instanceof TomlTable t) {
-          all.add(new CaseTable(full, t, a.inputPositionOf(i), reader, mistakes, given));
+          String one = full + " " + (i + 1);
+          all.add(new CaseTable(full, one, t, a.inputPositionOf(i), reader, mistakes, given));
         } else {
           mistake(key, "[[" + full + "]] must hold tables");
         }
@@ -130,7 +146,7 @@ final class CaseTable {
 
   private void state(String key, String value) {
     given.add(
-        new Statement((name.isEmpty() ? "" : name + ": ") + key.replace('_', ' '), value, ""));
+        new Statement((label.isEmpty() ? "" : label + ": ") + key.replace('_', ' '), value, ""));
   }
 
   /** One text or a list of texts. */
@@ -232,21 +248,30 @@ final class CaseTable {
 
   /** A place, metres. */
   Optional<Vec3> place(String key) {
-    return has(key) ? place(key, stated(key)) : Optional.empty();
+    return has(key) ? places(key, List.of(stated(key))).stream().findFirst() : Optional.empty();
   }
 
-  private Optional<Vec3> place(String key, Object stated) {
-    List<Object> raw = three(key, stated, "[\"0 mm\", \"2 mm\", \"0 mm\"]");
-    double[] v = raw.stream().mapToDouble(c -> coordinate(key, c)).toArray();
-    if (v.length == 0 || Double.isNaN(v[0] + v[1] + v[2])) {
-      return Optional.empty();
+  private List<Vec3> places(String key, List<Object> stated) {
+    List<Vec3> all = new ArrayList<>();
+    List<String> shown = new ArrayList<>();
+    for (Object one : stated) {
+      List<Object> raw = three(key, one, "[\"0 mm\", \"2 mm\", \"0 mm\"]");
+      double[] v = raw.stream().mapToDouble(c -> coordinate(key, c)).toArray();
+      if (v.length == 3 && !Double.isNaN(v[0] + v[1] + v[2])) {
+        all.add(new Vec3(v[0], v[1], v[2]));
+        shown.add(shown(raw));
+      }
     }
-    state(
-        key,
-        raw.stream()
-            .map(c -> reader.shown(c, Dimension.LENGTH))
-            .collect(Collectors.joining(", ", "(", ")")));
-    return Optional.of(new Vec3(v[0], v[1], v[2]));
+    if (!all.isEmpty()) {
+      state(key, String.join(", ", shown));
+    }
+    return all;
+  }
+
+  private String shown(List<Object> place) {
+    return place.stream()
+        .map(c -> reader.shown(c, Dimension.LENGTH))
+        .collect(Collectors.joining(", ", "(", ")"));
   }
 
   /** Places, metres: one or a list of them. */
@@ -256,14 +281,7 @@ final class CaseTable {
             && stated(key) instanceof TomlArray a
             && !a.isEmpty()
             && a.get(0) instanceof TomlArray;
-    if (!several) {
-      return place(key).stream().toList();
-    }
-    List<Vec3> all = new ArrayList<>();
-    for (Object one : ((TomlArray) stated(key)).toList()) {
-      place(key, one).ifPresent(all::add);
-    }
-    return all;
+    return several ? places(key, ((TomlArray) stated(key)).toList()) : place(key).stream().toList();
   }
 
   /** Metres; NaN and a mistake where it is none. */

@@ -68,12 +68,12 @@ final class CopyReader {
 
   private Vec3 about(CaseTable t) {
     if (!t.has("about") && (t.has("turn") || t.has("mirror"))) {
-      assumed.add(new Statement("part.copy: about", "(0, 0, 0)", "the origin"));
+      assumed.add(new Statement(t.label() + ": about", "(0, 0, 0)", "the origin"));
     }
     if (!t.has("axis") && t.has("turn")) {
       assumed.add(
           new Statement(
-              "part.copy: axis", up.isPresent() ? "up" : "z", "turned in the parting plane"));
+              t.label() + ": axis", up.isPresent() ? "up" : "z", "turned in the parting plane"));
     }
     return t.place("about").orElse(Vec3.ZERO);
   }

@@ -93,14 +93,14 @@ final class FaceReader {
                   + String.join(", ", COOLANTS)
                   + ", or film = \"500 W/m2K\"");
     }
-    return coolant.isPresent() ? OptionalDouble.of(known(coolant.get())) : stated;
+    return coolant.isPresent() ? OptionalDouble.of(known(t, coolant.get())) : stated;
   }
 
-  private double known(String coolant) {
+  private double known(CaseTable t, String coolant) {
     Ranged film = materials.film(coolant);
     assumed.add(
         new Statement(
-            "block.face: film, " + coolant,
+            t.label() + ": film, " + coolant,
             Quantities.say("%.0f W/m2 K (%.0f to %.0f)", film.typical(), film.low(), film.high()),
             film.source()));
     return film.typical();
@@ -112,7 +112,7 @@ final class FaceReader {
     if (!t.has("temperature")) {
       assumed.add(
           new Statement(
-              "block.face: temperature",
+              t.label() + ": temperature",
               Quantities.say("%.0f °C", otherwise),
               water ? "tap water; common practice, no source" : "the air's"));
     }

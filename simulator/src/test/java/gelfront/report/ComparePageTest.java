@@ -63,6 +63,23 @@ final class ComparePageTest {
     assertFalse(designs(a, a).verdict().contains("different levels"));
   }
 
+  /** As older results tell repeated tables. */
+  @Test
+  void whatIsToldTwiceByOneNameHidesNoChange() {
+    Inputs.Line last = new Inputs.Line("filing: depth", "0.3 mm", "");
+    StoredRun a =
+        with(
+            DENTED,
+            new Inputs(List.of(new Inputs.Line(last.name(), "0.1 mm", ""), last), List.of()));
+    StoredRun b =
+        with(
+            DENTED,
+            new Inputs(List.of(new Inputs.Line(last.name(), "0.2 mm", ""), last), List.of()));
+
+    assertEquals(
+        List.of("0.1 mm, 0.3 mm", "0.2 mm, 0.3 mm"), designs(a, b).changed().get(0).values());
+  }
+
   @Test
   void theDesignWithoutADentIsBest() {
     assertTrue(designs(DENTED, CURED).verdict().startsWith("design <2> comes out best"));

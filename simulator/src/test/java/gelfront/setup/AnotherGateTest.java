@@ -41,6 +41,9 @@ final class AnotherGateTest {
             new Vec3(10e-3, 3e-3, 0), new Vec3(0, 1, 0), Section.round(2e-3), 1.5e-3);
     List<Vec3> through = List.of(new Vec3(0, 8e-3, 0), new Vec3(-6e-3, 8e-3, 1e-3));
     assertEquals(new FeedSystem.Branch(gate, Section.round(5e-3), through), b);
+    String told = "(0 mm, 8 mm, 0 mm), (-6 mm, 8 mm, 1 mm)";
+    List<Statement> given = Cases.load(Cases.SOUND + GATE + way).given();
+    assertTrue(given.contains(new Statement("another_gate 1: way", told, "")), "" + given);
   }
 
   @ParameterizedTest
@@ -59,7 +62,8 @@ final class AnotherGateTest {
     assertEquals(height * 1e-3, runner.height(), 1e-12);
     assertTrue(
         c.assumed()
-            .contains(new Statement("gate 2: runner", "4.0 mm", "twice as wide as the gate")),
+            .contains(
+                new Statement("another_gate 1: runner", "4.0 mm", "twice as wide as the gate")),
         "" + c.assumed());
   }
 

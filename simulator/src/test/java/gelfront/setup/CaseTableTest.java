@@ -55,6 +55,18 @@ final class CaseTableTest {
     told(text.replace("brass", "bras"), "did you mean \"brass\"?");
   }
 
+  /** Each has its number, so that a change of one can be told from a change of another. */
+  @Test
+  void repeatedTablesAreToldApart() {
+    String filing = "[[filing]]\nat = [\"%s mm\", \"0 mm\", \"0 mm\"]\nreach = \"2 mm\"\n";
+    String two = String.format(filing + "depth = \"0.2 mm\"\n", 1);
+    String text = Cases.SOUND + two + String.format(filing + "depth = \"0.3 mm\"\n", 2);
+
+    given(text, "filing 1: depth", "0.2 mm");
+    given(text, "filing 2: depth", "0.3 mm");
+    given(text, "filing 2: at", "(2 mm, 0 mm, 0 mm)");
+  }
+
   @Test
   void aFlagIsTrueOrFalse() {
     String part = Cases.SOUND.substring(0, Cases.SOUND.indexOf("[gate]"));

@@ -77,8 +77,8 @@ final class CopiesTest {
   private static List<String> assumed(String copy) {
     return Cases.load(Cases.SOUND + "[[part.copy]]\n" + copy + "\n").assumed().stream()
         .map(Statement::name)
-        .filter(n -> n.startsWith("part.copy: "))
-        .map(n -> n.substring("part.copy: ".length()))
+        .filter(n -> n.startsWith("part.copy 1: "))
+        .map(n -> n.substring("part.copy 1: ".length()))
         .toList();
   }
 

@@ -43,7 +43,7 @@ final class FacesTest {
         b.faces());
     assertEquals(new Block.Face(new Side(1, true), b.airFilm(), 23), b.face(new Side(1, true)));
     assertEquals(new Block.Face(new Side(2, true), 30, 23), b.face(new Side(2, true)));
-    String air = "block.face: temperature";
+    String air = "block.face 2: temperature";
     assertTrue(loaded.assumed().contains(new Statement(air, "23 °C", "the air's")));
     String assumed = loaded.assumed().toString();
     assertTrue(assumed.contains("30 W/m2 K (20 to 60)") && assumed.contains("tap water"), assumed);
@@ -60,7 +60,7 @@ final class FacesTest {
 
   private static boolean assumesATemperature(String text) {
     return Cases.load(text).assumed().stream()
-        .anyMatch(s -> s.name().equals("block.face: temperature"));
+        .anyMatch(s -> s.name().equals("block.face 1: temperature"));
   }
 
   @ParameterizedTest
