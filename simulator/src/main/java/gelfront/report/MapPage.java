@@ -92,6 +92,6 @@ public final class MapPage {
   }
 
   private static String plain(double v) {
-    return Say.fixed(v, 3).replaceFirst("\\.?0+$", "");
+    return Say.fixed(v, Math.abs(v) < 0.1 ? 6 : 3).replaceFirst("\\.?0+$", "");
   }
 }

@@ -28,14 +28,14 @@ public record Range(InputName input, String unit, double low, double high, int s
   /** Runs of a map that somebody waits for. */
   private static final int MOST_STEPS = 100;
 
-  private static final String NUMBER = "[-+]?[0-9]*\\.?[0-9]+";
+  private static final String NUMBER = "([-+]?[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?)\\s*";
+
+  /** None, or what may have slashes in it but doesn't begin with a fraction's. */
+  private static final String UNIT = "(|(?!/\\s*[0-9]).+?)";
+
   private static final Pattern WRITTEN =
       Pattern.compile(
-          "([^=]+)=\\s*("
-              + NUMBER
-              + ")\\s*([^.0-9/]*)\\s*\\.\\.\\s*("
-              + NUMBER
-              + ")\\s*([^/]*)(?:/\\s*([0-9]+))?");
+          "([^=]+)=\\s*" + NUMBER + UNIT + "\\.\\.\\s*" + NUMBER + UNIT + "(?:/\\s*([0-9]+))?");
 
   public Range {
     if (!(low < high)) {
@@ -46,12 +46,12 @@ public record Range(InputName input, String unit, double low, double high, int s
     }
     if (steps < 2 || steps > MOST_STEPS) {
       throw new IllegalArgumentException(
-          input.words() + ": " + steps + " values; 2 to " + MOST_STEPS + " make a map");
+          input.words() + ": 2 to " + MOST_STEPS + " values make a map");
     }
   }
 
   /**
-   * "gate size = 2..5 mm", with "/7" for seven values.
+   * "gate size = 2..5 mm", with "/7" at the end for seven values.
    *
    * @param steps where it says none
    * @throws IllegalArgumentException in words
@@ -71,7 +71,7 @@ public record Range(InputName input, String unit, double low, double high, int s
       throw new IllegalArgumentException(
           "\"" + text + "\": both ends need one unit, as in \"gate size = 2..5 mm\"");
     }
-    int n = m.group(6) == null ? steps : Integer.parseInt(m.group(6));
+    int n = m.group(6) == null ? steps : (int) Double.parseDouble(m.group(6)); // however long
     return new Range(
         input, unit, Double.parseDouble(m.group(2)), Double.parseDouble(m.group(4)), n);
   }
@@ -91,7 +91,7 @@ public record Range(InputName input, String unit, double low, double high, int s
   }
 
   static String plain(double v) {
-    return Quantities.say("%.4f", v).replaceFirst("\\.?0+$", "");
+    return Quantities.say(Math.abs(v) < 0.1 ? "%.6f" : "%.4f", v).replaceFirst("\\.?0+$", "");
   }
 
   /**

@@ -34,6 +34,31 @@ final class RangeTest {
     assertEquals(-5, Range.parse("block air = -5..-1 degC", 2).low());
   }
 
+  /** The count is what stands behind the last slash. */
+  @Test
+  void aUnitMayHaveSlashesInIt() {
+    Range r = Range.parse("plastisol.conductivity = 0.12..0.17 W/mK/3", 5);
+    assertEquals("W/mK", r.unit());
+    assertEquals(3, r.steps());
+    assertEquals(5, Range.parse("block.air_film = 5..30 W/m2K", 5).steps());
+    assertEquals(
+        "J/kg/K", Range.parse("plastisol specific heat = 1800 J/kg/K..2e3 J/kg/K", 2).unit());
+    Range small = Range.parse("plastisol expansion hot = 6.5e-4..7e-4 1/K / 2", 5);
+    assertEquals("1/K", small.unit());
+    assertEquals(2, small.steps());
+    assertTrue(small.label(small.low()).endsWith("expansion hot 0.00065 1/K"));
+    assertTrue(no("gate = 1/8..1/4 in").contains("no range"));
+  }
+
+  @Test
+  void aMapOverAFilmTakesItsValues() {
+    Range film = Range.parse("block.air_film = 5..30 W/m2K", 2);
+    Range gate = Range.parse("gate = 2..4 mm", 2);
+
+    List<Job> jobs = new MapStudy(film, gate, UnaryOperator.identity()).jobs(base());
+    assertEquals(30, jobs.get(1).setup().block().airFilm(), 1e-9);
+  }
+
   @Test
   void emptyRangesAndUnknownNamesAreSaid() {
     assertTrue(no("gate = 5..5 mm").contains("the range from 5 to 5 mm is empty"));
@@ -43,6 +68,7 @@ final class RangeTest {
     assertTrue(no("gate 2 5").contains("no range"));
     assertTrue(no("gat size = 2..5 mm").contains("did you mean \"gate size\"?"));
     assertTrue(no("gate = 2..5 mm/1").contains("2 to 100"));
+    assertTrue(no("gate = 2..5 mm/99999999999999").endsWith(": 2 to 100 values make a map"));
   }
 
   @Test
