@@ -28,7 +28,10 @@ public final class Bearing {
   /** In words, one or more; never empty. */
   public static List<String> of(Diagnosis diagnosis, Findings findings) {
     Bearing b = new Bearing(diagnosis, findings);
-    if (diagnosis.fault() == Fault.DENT || diagnosis.certainty() == Diagnosis.Certainty.OPEN) {
+    if (diagnosis.certainty() == Diagnosis.Certainty.OPEN) {
+      b.dent();
+      b.shot();
+    } else if (diagnosis.fault() == Fault.DENT) {
       b.dent();
     } else {
       b.notADent();
@@ -37,9 +40,14 @@ public final class Bearing {
   }
 
   private void notADent() {
-    words.add(
-        "The result tells of dents alone: whether the cavity fills and where air is trapped is not"
-            + " in it.");
+    if (findings.filled().calculated()) {
+      fits();
+      shot();
+    } else {
+      words.add(
+          "The result tells of dents alone: whether the cavity fills and where air is trapped is"
+              + " not in it. With [fill] in the case file it is.");
+    }
     worst()
         .ifPresent(
             p ->
@@ -48,6 +56,38 @@ public final class Bearing {
                         + p.number()
                         + ": "
                         + p.sentence()));
+  }
+
+  /** Whether the calculated shot expects what was found. */
+  private void fits() {
+    boolean air = !findings.filled().air().isEmpty();
+    boolean fills = !findings.filled().mayNotFill();
+    switch (diagnosis.fault()) {
+      case TRAPPED_AIR ->
+          words.add(
+              air
+                  ? "That fits: the shot was calculated, and it traps air."
+                  : "That does not fit: the shot was calculated, and it traps no air. Either air was"
+                      + " stirred in, or it leaves less easily than was calculated: look at the vents"
+                      + " and between the halves.");
+      case SHORT_SHOT ->
+          words.add(
+              !fills
+                  ? "That fits: the shot was calculated, and some of the part may not fill."
+                  : air
+                      ? "The shot was calculated: the part fills but for trapped air, which keeps"
+                          + " plastisol out."
+                      : "That does not fit: the shot was calculated, and all of the part fills. Either"
+                          + " it was colder or slower than was calculated, or the injector ran empty.");
+      default -> {} // nothing that is calculated
+    }
+  }
+
+  private void shot() {
+    if (findings.filled().calculated()) {
+      words.add("What the shot came to: " + findings.filled().sentence());
+      findings.filled().air().forEach(a -> words.add("Air " + a.letter() + ": " + a.proposal()));
+    }
   }
 
   private Optional<Pocket> worst() {

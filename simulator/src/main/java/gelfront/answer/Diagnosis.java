@@ -38,7 +38,7 @@ public record Diagnosis(
   public enum Certainty {
     CLEAR,
     LIKELY,
-    /** Too little was seen, or what was seen speaks for several. */
+    /** Too little was seen, or what was seen speaks for several, or doesn't fit together. */
     OPEN
   }
 
@@ -99,10 +99,10 @@ public record Diagnosis(
   }
 
   private static Certainty certainty(int score, int lead, boolean fits) {
-    if (score >= CLEAR && lead >= CLEAR && fits) {
-      return Certainty.CLEAR;
+    if (!fits || score <= 0 || lead <= 0) {
+      return Certainty.OPEN;
     }
-    return score > 0 && lead > 0 ? Certainty.LIKELY : Certainty.OPEN;
+    return score >= CLEAR && lead >= CLEAR ? Certainty.CLEAR : Certainty.LIKELY;
   }
 
   private static List<SymptomTable.Rule> of(List<SymptomTable.Rule> rules, Fault fault, int sign) {
@@ -111,8 +111,7 @@ public record Diagnosis(
 
   private static List<String> steps(Fault fault, Set<Symptom> seen) {
     return SymptomTable.STEPS.stream()
-        .filter(s -> s.fault() == fault && seen.containsAll(s.seen()))
-        .sorted(Comparator.comparing((SymptomTable.Step s) -> s.seen().isEmpty()))
+        .filter(s -> s.fits(fault, seen))
         .map(SymptomTable.Step::words)
         .toList();
   }

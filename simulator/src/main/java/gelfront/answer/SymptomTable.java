@@ -43,11 +43,21 @@ public final class SymptomTable {
    *
    * @param fault that was found
    * @param seen what must have been seen for it; none: always
+   * @param without what must not have been seen for it
    * @param words what to do
    */
-  public record Step(Fault fault, Set<Symptom> seen, String words) {
+  public record Step(Fault fault, Set<Symptom> seen, Set<Symptom> without, String words) {
     public Step {
       seen = Set.copyOf(seen);
+      without = Set.copyOf(without);
+    }
+
+    Step(Fault fault, Set<Symptom> seen, String words) {
+      this(fault, seen, Set.of(), words);
+    }
+
+    boolean fits(Fault found, Set<Symptom> all) {
+      return fault == found && all.containsAll(seen) && without.stream().noneMatch(all::contains);
     }
   }
 
@@ -124,9 +134,19 @@ public final class SymptomTable {
               Set.of(Symptom.MISSING, Symptom.THICK),
               "Thick places fill first: was something in the mould, or was the shot too small?"));
 
+  /** First things first: what costs nothing, then what fits best, then what always fits. */
   public static final List<Step> STEPS =
       List.of(
-          step(DENT, "The first thing to try costs nothing: hold the plunger longer, then top up."),
+          new Step(
+              DENT,
+              Set.of(),
+              Set.of(Symptom.CURES, Symptom.NOTHING),
+              "The first thing to try costs nothing: hold the plunger longer, then top up."),
+          new Step(
+              DENT,
+              Set.of(Symptom.CURES),
+              "Holding cures it, so hold in every shot until the gate has set; a wider gate lets"
+                  + " you hold for longer."),
           new Step(
               DENT,
               Set.of(Symptom.LEVEL),
@@ -146,6 +166,10 @@ public final class SymptomTable {
               DENT,
               Set.of(Symptom.FIRST),
               "Warm the mould or throw the first shots away; gelfront series says how many."),
+          new Step(
+              TRAPPED_AIR,
+              Set.of(Symptom.END),
+              "Lead the vent to the very end: that is where the flow drives the air."),
           step(
               TRAPPED_AIR,
               "Let the air out: a vent a few hundredths of a millimetre deep on the parting line at the"
@@ -155,14 +179,6 @@ public final class SymptomTable {
               "Inject slower and without a break, and let the plastisol stand until stirred-in air has"
                   + " left it."),
           new Step(
-              TRAPPED_AIR,
-              Set.of(Symptom.END),
-              "Lead the vent to the very end: that is where the flow drives the air."),
-          step(
-              SHORT_SHOT,
-              "Shoot without a break and with more in the injector than the mould takes; then faster,"
-                  + " then a warmer mould, a hotter shot only last and never above 190 °C."),
-          new Step(
               SHORT_SHOT,
               Set.of(Symptom.FIRST),
               "Warm the mould before the first shot: it cures itself once the mould is warm."),
@@ -171,9 +187,9 @@ public final class SymptomTable {
               Set.of(Symptom.END),
               "Vent the end: air that can't leave keeps plastisol out, too."),
           step(
-              OTHER,
-              "Look at what was different: damp or dirt in the mould, stirred-in air, the shot's"
-                  + " temperature, when the mould was opened. Change one thing at a time."),
+              SHORT_SHOT,
+              "Shoot without a break and with more in the injector than the mould takes; then faster,"
+                  + " then a warmer mould, a hotter shot only last and never above 190 °C."),
           new Step(
               OTHER,
               Set.of(Symptom.SEAM),
@@ -181,7 +197,11 @@ public final class SymptomTable {
           new Step(
               OTHER,
               Set.of(Symptom.GATE),
-              "Trim the gate cold, with a blade; don't twist it off while it is soft."));
+              "Trim the gate cold, with a blade; don't twist it off while it is soft."),
+          step(
+              OTHER,
+              "Look at what was different: damp or dirt in the mould, stirred-in air, the shot's"
+                  + " temperature, when the mould was opened. Change one thing at a time."));
 
   private static Step step(Fault fault, String words) {
     return new Step(fault, Set.of(), words);

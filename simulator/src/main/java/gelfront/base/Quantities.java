@@ -4,6 +4,7 @@ package gelfront.base;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Reads quantities as people write them, and writes them for people. */
 public final class Quantities {
@@ -11,6 +12,8 @@ public final class Quantities {
       Pattern.compile("([-+]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?)(.*)");
   private static final Pattern FRACTION =
       Pattern.compile("([-+]?)(?:([0-9]+)[\\s-]+)?([0-9]+)\\s*/\\s*([0-9]+)(.*)");
+  private static final Pattern FIELD =
+      Pattern.compile("%[-+ 0,(#]*[0-9]*(?:\\.([0-9]+))?([a-zA-Z%])");
   private static final Pattern COMMA = Pattern.compile("[-+]?[0-9. ']*,[0-9]+.*");
 
   private Quantities() {}
@@ -74,9 +77,25 @@ public final class Quantities {
     return say(m3 < 1e-6 ? "%.2f ml" : "%.1f ml", m3 * 1e6);
   }
 
-  /** {@code String.format} with a point for decimals everywhere. */
+  /** {@code String.format} with a point for decimals everywhere, and no zero below zero. */
   public static String say(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+    Object[] told = values.clone();
+    Matcher field = FIELD.matcher(format);
+    int next = 0;
+    while (field.find()) {
+      boolean takes = !field.group(2).equals("%") && !field.group(2).equals("n");
+      if (takes && next < told.length) {
+        told[next] = field.group(2).equals("f") ? unsigned(told[next], field.group(1)) : told[next];
+        next++;
+      }
+    }
+    return String.format(Locale.ROOT, format, told);
+  }
+
+  /** Nothing where no digit of a value below zero is told. */
+  private static Object unsigned(Object value, @Nullable String decimals) {
+    double least = 0.5 * Math.pow(10, decimals == null ? -6 : -Integer.parseInt(decimals));
+    return value instanceof Double v && v <= 0 && v > -least ? Double.valueOf(0) : value;
   }
 
   /**

@@ -41,8 +41,7 @@ public record Units(boolean inch, boolean fahrenheit) {
    */
   public String number(Dimension d, double si) {
     String format = d == Dimension.LENGTH ? (inch ? "%.4f" : "%.3f") : "%.2f";
-    String digits = Quantities.say(format, inUnit(d, si)).replaceFirst("\\.?0+$", "");
-    return digits.equals("-0") ? "0" : digits;
+    return Quantities.say(format, inUnit(d, si)).replaceFirst("\\.?0+$", "");
   }
 
   /** The same with two digits, as what is usual is told where it was turned into other units. */
@@ -103,11 +102,9 @@ public record Units(boolean inch, boolean fahrenheit) {
     return Quantities.say(text, digits) + " " + shown(Dimension.LENGTH);
   }
 
-  /** Nothing is "-0". */
   private String lengthDigits(double metres, int decimals) {
     int places = inch ? decimals == 0 ? 2 : 3 : decimals;
-    String digits = Quantities.say("%." + places + "f", inUnit(Dimension.LENGTH, metres));
-    return digits.matches("-0\\.?0*") ? digits.substring(1) : digits;
+    return Quantities.say("%." + places + "f", inUnit(Dimension.LENGTH, metres));
   }
 
   /**

@@ -140,8 +140,10 @@ final class SymptomsCommand implements Callable<Integer> {
 
   private void print(Diagnosis d, List<String> bearing) {
     if (!answers.quiet()) {
-      list("For it:", d.pro().stream().map(SymptomsPage::told).toList());
-      list("Against it:", d.contra().stream().map(SymptomsPage::told).toList());
+      list("For " + d.fault().words() + ":", d.pro().stream().map(SymptomsPage::told).toList());
+      list(
+          "Against " + d.fault().words() + ":",
+          d.contra().stream().map(SymptomsPage::told).toList());
       list("Look again:", d.clashes());
       if (d.certainty() != Diagnosis.Certainty.OPEN) {
         list("What to try, first things first:", d.steps());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.report;
 
+import gelfront.base.Quantities;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
 import gelfront.finding.Severity;
@@ -99,8 +100,7 @@ final class Say {
   }
 
   static String fixed(double v, int decimals) {
-    String s = String.format(Locale.ROOT, "%." + decimals + "f", v);
-    return s.matches("-0\\.?0*") ? s.substring(1) : s;
+    return Quantities.say("%." + decimals + "f", v);
   }
 
   /** At least so many digits that differ from leading zeros, never an exponent. */

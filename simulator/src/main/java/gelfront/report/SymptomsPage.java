@@ -27,8 +27,14 @@ public final class SymptomsPage {
   private static void content(Html h, Diagnosis d, List<String> bearing) {
     h.open("p").element("b", d.verdict()).close();
     list(h, "What was seen", seen(d));
-    list(h, "What speaks for it", d.pro().stream().map(SymptomsPage::told).toList());
-    list(h, "What speaks against it", d.contra().stream().map(SymptomsPage::told).toList());
+    list(
+        h,
+        "What speaks for " + d.fault().words(),
+        d.pro().stream().map(SymptomsPage::told).toList());
+    list(
+        h,
+        "What speaks against " + d.fault().words(),
+        d.contra().stream().map(SymptomsPage::told).toList());
     list(h, "Look again", d.clashes());
     if (d.certainty() != Diagnosis.Certainty.OPEN) {
       list(h, "What to try, first things first", d.steps());

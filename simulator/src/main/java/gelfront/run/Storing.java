@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.run;
 
+import static gelfront.base.Quantities.say;
+
 import gelfront.dent.TemperatureHistory;
 import gelfront.fill.FillRecord;
 import gelfront.finding.Findings;
@@ -19,7 +21,6 @@ import gelfront.voxelize.GatePlace;
 import gelfront.voxelize.VoxelReport;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** An outcome as fields, curves and health, ready to be stored. */
 public final class Storing {
@@ -211,9 +212,5 @@ public final class Storing {
   private static Health.Line line(String check, String result, boolean good, boolean fair) {
     return new Health.Line(
         check, result, good ? Health.Mark.GOOD : fair ? Health.Mark.LOOK_AT_IT : Health.Mark.BAD);
-  }
-
-  private static String say(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
   }
 }

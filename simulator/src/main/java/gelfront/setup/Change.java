@@ -55,7 +55,7 @@ public sealed interface Change {
   /** A number with its unit as it stands in a case file, with no more digits than it takes. */
   static String quantity(double value, String unit) {
     String digits = Quantities.say("%.6f", value).replaceFirst("\\.?0+$", "");
-    return "\"" + (digits.equals("-0") ? "0" : digits) + " " + unit + "\"";
+    return "\"" + digits + " " + unit + "\"";
   }
 
   /** A place as it stands in a case file. */

@@ -193,4 +193,15 @@ final class QuantitiesTest {
     assertEquals("0.0", Quantities.say("%.1f", Quantities.tenths(-2e-5)));
     assertEquals("-0.1", Quantities.say("%.1f", Quantities.tenths(-8e-5)));
   }
+
+  @Test
+  void nothingIsNeverToldBelowZero() {
+    assertEquals("y 0, z -1 mm", Quantities.say("y %.0f, z %.0f mm", -0.3, -0.5));
+    assertEquals("100 % of -0: +0.00|    0.0|-0.1", say("-0", -1e-3, -0.04, -0.06));
+    assertEquals("0.000000, 0", Quantities.say("%f, %.0f", -1e-7, -0.0));
+  }
+
+  private static String say(Object... values) {
+    return Quantities.say("100 %% of %s: %+.2f|%7.1f|%.1f", values);
+  }
 }

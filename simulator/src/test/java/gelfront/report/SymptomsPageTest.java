@@ -11,11 +11,17 @@ import gelfront.answer.Bearing;
 import gelfront.answer.Diagnosis;
 import gelfront.answer.Symptom;
 import gelfront.answer.SymptomTable;
+import gelfront.base.Changed;
+import gelfront.finding.Filled;
 import gelfront.finding.Findings;
+import gelfront.mesh.Vec3;
 import gelfront.result.SyntheticRun;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Symptoms in words, and held against a result. */
 final class SymptomsPageTest {
@@ -56,6 +62,49 @@ final class SymptomsPageTest {
     List<String> words = Bearing.of(of(Symptom.SMOOTH, Symptom.ROUND, Symptom.TOP), CLEAN);
     assertEquals(1, words.size());
     assertTrue(words.get(0).contains("tells of dents alone"));
+  }
+
+  /** A shot that fills, with air trapped in so many places. */
+  private static Findings shot(boolean mayNotFill, int places) {
+    Filled.TrappedAir air =
+        new Filled.TrappedAir(
+            1, Vec3.ZERO, 1e-8, 2e-8, 0.5, 1e4, Vec3.ZERO, 0, 2e-3, "Scratch a vent.");
+    Filled filled =
+        Changed.of(
+            Filled.NOT_CALCULATED,
+            "calculated",
+            true,
+            "mayNotFill",
+            mayNotFill,
+            "sentence",
+            "The cavity is full after 1.0 s.",
+            "air",
+            Collections.nCopies(places, air));
+    return Changed.of(CLEAN, "filled", filled);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ROUND, false, 1, That fits: the shot was calculated, 3",
+    "ROUND, true, 0, That does not fit: the shot was calculated, 2",
+    "MISSING, true, 0, That fits: the shot was calculated, 2",
+    "MISSING, false, 1, the part fills but for trapped air, 3",
+    "MISSING, false, 0, That does not fit: the shot was calculated, 2",
+  })
+  void aCalculatedShotIsHeldAgainstAirAndShortShots(
+      Symptom shape, boolean mayNotFill, int places, String first, int lines) {
+    List<String> words = Bearing.of(of(Symptom.SMOOTH, shape), shot(mayNotFill, places));
+
+    assertEquals(lines, words.size(), words.toString());
+    assertTrue(words.get(0).contains(first), words.toString());
+    assertEquals("What the shot came to: The cavity is full after 1.0 s.", words.get(1));
+    assertTrue(places == 0 || words.get(2).equals("Air A: Scratch a vent."), words.toString());
+  }
+
+  @Test
+  void whatIsOpenIsHeldAgainstTheShotToo() {
+    assertEquals(2, Bearing.of(of(Symptom.LEVEL), shot(false, 0)).size());
+    assertEquals(1, Bearing.of(of(Symptom.TEXTURED), shot(false, 0)).size());
   }
 
   @Test
