@@ -96,6 +96,15 @@ public final class CrossingTimes implements StepObserver {
     return Math.max(0, Math.min(1, x));
   }
 
+  /** s at which the last of all cells fell through; +infinity while one has not. */
+  double latest() {
+    float latest = 0;
+    for (int i = 0; i < time.length && latest < Float.POSITIVE_INFINITY; i++) {
+      latest = Math.max(latest, time[i]);
+    }
+    return latest;
+  }
+
   /** s per plastisol cell, +infinity where it has not (or not for good) happened. */
   public float[] times() {
     return time.clone();

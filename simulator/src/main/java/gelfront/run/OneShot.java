@@ -62,9 +62,10 @@ final class OneShot {
   private final Optional<ShotFill> filling;
   private Optional<FillRecord> fill = Optional.empty();
   private @Nullable FoldedState folded;
+  private Optional<Opened> whenFirm = Optional.empty();
   private @Nullable Opened opened;
   private int steps;
-  private double over;
+  private double ended;
 
   /**
    * The mould as it is opened.
@@ -114,7 +115,9 @@ final class OneShot {
       firm.start(now.left());
     }
     history.start(state);
-    List<StepObserver> atTheWhole = new ArrayList<>(List.<StepObserver>of(history, this::look));
+    WhenFirm last = new WhenFirm(firm, state);
+    List<StepObserver> atTheWhole =
+        new ArrayList<>(List.<StepObserver>of(history, this::look, last));
     atTheWhole.addAll(others);
     curve.ifPresent(atTheWhole::add);
     leaving.ifPresent(atTheWhole::add);
@@ -124,7 +127,8 @@ final class OneShot {
             .run(now.left(), until, LONGEST, progress);
     folded = now;
     history.end(state);
-    over = state.time;
+    whenFirm = last.opened();
+    ended = state.time;
   }
 
   private ShotRun shotRun(List<StepObserver> watching) {
@@ -138,16 +142,10 @@ final class OneShot {
         flow);
   }
 
-  private void look(ThermalState now, double from) {
-    if (opensAt.isPresent() && Math.abs(now.time - opensAt.getAsDouble()) < 1e-9) {
-      opened = new Opened(now.time, now.mould.clone(), copy(now.ledger));
+  private void look(ThermalState whole, double from) {
+    if (opensAt.isPresent() && Math.abs(whole.time - opensAt.getAsDouble()) < 1e-9) {
+      opened = now();
     }
-  }
-
-  private static HeatLedger copy(HeatLedger of) {
-    HeatLedger copy = new HeatLedger();
-    copy.add(of);
-    return copy;
   }
 
   /**
@@ -156,14 +154,25 @@ final class OneShot {
    */
   Opened opened(Progress progress) {
     if (opened == null) {
-      if (opensAt.isPresent()) {
-        FoldedState now = Objects.requireNonNull(folded, "the shot has not been run");
-        shotRun(List.of()).run(now.left(), NEVER, opensAt.getAsDouble(), progress);
-        now.unfold();
-      }
-      opened = new Opened(state.time, state.mould.clone(), copy(state.ledger));
+      opened =
+          opensAt.isPresent()
+              ? later(opensAt.getAsDouble(), progress)
+              : whenFirm.orElseGet(this::now);
     }
     return opened;
+  }
+
+  private Opened later(double time, Progress progress) {
+    FoldedState last = Objects.requireNonNull(folded, "the shot has not been run");
+    shotRun(List.of()).run(last.left(), NEVER, time, progress);
+    last.unfold();
+    return now();
+  }
+
+  private Opened now() {
+    HeatLedger moved = new HeatLedger();
+    moved.add(state.ledger);
+    return new Opened(state.time, state.mould.clone(), moved);
   }
 
   /** What the observers saw. */
@@ -200,13 +209,13 @@ final class OneShot {
     return fold.times();
   }
 
-  /** s at which all plastisol was firm. */
-  double over() {
-    return over;
+  /** s at which all plastisol was firm; the end of the run where it never was. */
+  double firmAt() {
+    return whenFirm.map(Opened::time).orElse(ended);
   }
 
   boolean finished() {
-    return over < LONGEST;
+    return ended < LONGEST;
   }
 
   private static FlowRecorder recorder(Feeding feeding, Fold fold, CaseVoxels voxels) {

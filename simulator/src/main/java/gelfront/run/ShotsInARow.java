@@ -78,7 +78,7 @@ public final class ShotsInARow {
 
   /** s after its start at which all of the shot in the mould was firm. */
   public double firmAt() {
-    return inMould().over();
+    return inMould().firmAt();
   }
 
   /**

@@ -24,6 +24,23 @@ public final class HeatLedger {
     add(other.plastisol.value, other.mould.value, other.air.value, other.mouth.value);
   }
 
+  /**
+   * What had been moved part of the way from an earlier time to this one, 0 to 1, by even rates.
+   */
+  public HeatLedger between(HeatLedger earlier, double way) {
+    HeatLedger between = new HeatLedger();
+    between.add(
+        lerp(earlier.plastisol, plastisol, way),
+        lerp(earlier.mould, mould, way),
+        lerp(earlier.air, air, way),
+        lerp(earlier.mouth, mouth, way));
+    return between;
+  }
+
+  private static double lerp(Sum from, Sum to, double way) {
+    return from.value + way * (to.value - from.value);
+  }
+
   /** J gained by the plastisol, negative while it cools. */
   public double plastisolGain() {
     return plastisol.value;
