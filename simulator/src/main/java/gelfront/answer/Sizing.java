@@ -38,7 +38,7 @@ public record Sizing(
    * @param at on the part's surface, metres
    * @param direction away from the part
    * @param thickness of the part there, metres
-   * @param curve all sizes that were run, rising
+   * @param curve all sizes that were run to find the answer, rising
    * @param choices the answer and what it is rounded up to; empty where no gate will do
    * @param told what came of it
    * @param cure what else was run to make it possible; absent where nothing had to be

@@ -175,7 +175,7 @@ final class SizeCommand implements Callable<Integer> {
                 p.at().y() * 1e3,
                 p.at().z() * 1e3,
                 p.thickness() * 1e3));
-    console.out().println("   gate mm  sprue mm    dent mm              to open s  blamed");
+    console.out().println("   gate mm  sprue mm  level     dent mm              to open s  blamed");
     p.curve().forEach(c -> console.out().println(line(c, visible)));
     console.out().println("  " + p.words());
     console.out().println();
@@ -184,7 +184,8 @@ final class SizeCommand implements Callable<Integer> {
   private static String line(Sizing.Point c, double visible) {
     String sprue =
         Double.isNaN(c.sprue()) ? "  as drawn" : Quantities.say("%10.1f", c.sprue() * 1e3);
-    String sizes = Quantities.say("%10.1f", c.gate() * 1e3) + sprue;
+    String sizes =
+        Quantities.say("%10.1f", c.gate() * 1e3) + sprue + Quantities.say("  %-7s", c.level());
     if (c.ran().outcome().isEmpty()) {
       return sizes + "  no result: " + c.ran().error();
     }

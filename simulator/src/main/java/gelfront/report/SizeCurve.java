@@ -29,7 +29,10 @@ final class SizeCurve {
    */
   SizeCurve(Sizing.Place place, double visible) {
     this.visible = visible * 1e3;
-    place.curve().forEach(p -> p.ran().outcome().ifPresent(o -> quick.add(point(p.gate(), o))));
+    for (Sizing.Point p : place.curve()) {
+      List<double[]> ofLevel = p.level().equals("quick") ? quick : normal;
+      p.ran().outcome().ifPresent(o -> ofLevel.add(point(p.gate(), o)));
+    }
     place
         .choices()
         .forEach(c -> c.normal().outcome().ifPresent(o -> normal.add(point(c.gate(), o))));

@@ -103,13 +103,15 @@ public final class SizePage {
 
   private static void table(Html h, Sizing s, Sizing.Place p) {
     h.open("div", "class", "scroll").open("table").open("thead").open("tr");
-    for (String t : List.of("gate, mm", "sprue, mm", "dent, mm", "seen", "to open", "blamed")) {
+    for (String t :
+        List.of("gate, mm", "sprue, mm", "level", "dent, mm", "seen", "to open", "blamed")) {
       h.element("th", t, "scope", "col");
     }
     h.close().close().open("tbody");
     for (Sizing.Point c : p.curve()) {
       h.open("tr").element("th", Say.fixed(c.gate() * 1e3, 1), "scope", "row");
       h.element("td", Double.isNaN(c.sprue()) ? "as drawn" : Say.fixed(c.sprue() * 1e3, 1));
+      h.element("td", c.level());
       if (c.ran().outcome().isEmpty()) {
         h.element("td", "no result: " + c.ran().error(), "colspan", "4").close();
         continue;

@@ -28,7 +28,7 @@ final class PlaceSearch {
   static final double TOLERANCE = 0.25e-3;
 
   /** Metres that sizes are whole multiples of. */
-  private static final double STEP = 0.1e-3;
+  static final double STEP = 0.1e-3;
 
   /** Share of the visible depth that levels differ by as a rule. */
   static final double CLOSE = 0.15;
@@ -148,13 +148,29 @@ final class PlaceSearch {
         .min(Comparator.comparingDouble(p -> p.ran().outcome().get().defect()));
   }
 
-  /** Whether none does, and one is so close that level normal must tell. */
-  boolean near() {
+  /** Metres, rising: gates so close that level normal must tell; empty where some gate does. */
+  List<Double> close() {
     return Double.isNaN(does())
-        && best()
-            .flatMap(p -> p.ran().outcome())
-            .filter(o -> o.defect() < (1 + CLOSE) * visible)
-            .isPresent();
+        ? points().stream().filter(this::isClose).map(Sizing.Point::gate).distinct().toList()
+        : List.of();
+  }
+
+  private boolean isClose(Sizing.Point p) {
+    return p.ran().outcome().filter(o -> o.defect() < (1 + CLOSE) * visible).isPresent();
+  }
+
+  /** Metres: the widest gate that was run and is thinner than any of these; absent: none. */
+  OptionalDouble belowClose() {
+    double thinnest = close().stream().findFirst().orElse(Double.NaN);
+    return points.stream()
+        .mapToDouble(Sizing.Point::gate)
+        .filter(g -> g < thinnest - 1e-9)
+        .max();
+  }
+
+  /** Metres by which a run's dent or oval is too much to go unseen; NaN: no result. */
+  double excess(Ran ran) {
+    return ran.outcome().map(o -> o.defect() - visible).orElse(Double.NaN);
   }
 
   /**
@@ -250,7 +266,7 @@ final class PlaceSearch {
   void know(double gate, Ran ran) {
     left--;
     points.add(new Sizing.Point(gate, sprueFor(gate), "quick", ran));
-    bracket.know(gate, ran.outcome().map(o -> o.defect() - visible).orElse(Double.NaN));
+    bracket.know(gate, excess(ran));
   }
 
   /** A run of the answer with a narrower sprue. */

@@ -18,6 +18,7 @@ final class SizeChoices {
   private final Study study;
   private final PlaceSearch search;
   private final Progress progress;
+  private final NearSearch near;
   private final List<Sizing.Choice> choices = new ArrayList<>();
   private final List<LoadedCase> cases = new ArrayList<>();
 
@@ -25,6 +26,7 @@ final class SizeChoices {
     this.study = study;
     this.search = search;
     this.progress = progress;
+    this.near = new NearSearch(study, search, progress);
   }
 
   private record Named(String label, double gate, Told size, double sprue) {
@@ -43,9 +45,37 @@ final class SizeChoices {
     return List.copyOf(cases);
   }
 
+  List<Sizing.Choice> choices() {
+    return List.copyOf(choices);
+  }
+
+  /** Whether one of them leaves nothing to be seen. */
+  boolean hold() {
+    return choices.stream().anyMatch(c -> c.holds(search.base().setup().visibleDent()));
+  }
+
+  /** What was run at level normal to find the answer, where level quick couldn't tell. */
+  List<Sizing.Point> near() {
+    return near.points();
+  }
+
+  /** Runs them; none where no gate does and none comes close. */
+  void run() {
+    if (!Double.isNaN(search.does())) {
+      rounded(search.does());
+    } else if (!search.close().isEmpty()) {
+      near.run();
+      if (Double.isNaN(near.does())) {
+        double closest = search.best().orElseThrow().gate();
+        confirm(List.of(Named.exact(closest, search.sprue())));
+      } else {
+        rounded(near.does());
+      }
+    }
+  }
+
   /** The answer and its rounded neighbours; where none holds at level normal, larger cutters. */
-  List<Sizing.Choice> rounded() {
-    double gate = search.does();
+  private void rounded(double gate) {
     Cutters.Size mm = Cutters.mm(gate);
     Cutters.Size inch = Cutters.inch(gate);
     confirm(
@@ -53,24 +83,14 @@ final class SizeChoices {
             Named.exact(gate, search.sprue()),
             new Named("cutters in mm", mm, Cutters.mm(search.sprueFor(mm.size())).size()),
             new Named("cutters in inch", inch, Cutters.inch(search.sprueFor(inch.size())).size())));
-    double visible = search.base().setup().visibleDent();
     for (int i = 0; i < LARGER; i++) {
       double most = choices.stream().mapToDouble(Sizing.Choice::gate).max().orElseThrow();
       Cutters.Size next = Cutters.mm(most + 0.1e-3);
-      boolean there = choices.stream().anyMatch(c -> c.holds(visible));
-      if (there || next.size() > search.widest() + 1e-9) {
+      if (hold() || next.size() > search.widest() + 1e-9) {
         break;
       }
       confirm(List.of(new Named("next cutter up", next, search.sprue())));
     }
-    return List.copyOf(choices);
-  }
-
-  /** What came closest where none does, for level normal to tell. */
-  List<Sizing.Choice> near() {
-    Sizing.Point best = search.best().orElseThrow();
-    confirm(List.of(Named.exact(best.gate(), search.sprue())));
-    return List.copyOf(choices);
   }
 
   private void confirm(List<Named> wanted) {

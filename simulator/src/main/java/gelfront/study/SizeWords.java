@@ -13,6 +13,8 @@ import gelfront.setup.LoadedCase;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /** A sizing in plain words: only what was run is claimed. */
 final class SizeWords {
@@ -23,9 +25,9 @@ final class SizeWords {
   }
 
   /** What came of one place. */
-  String place(
-      LoadedCase base, PlaceSearch p, List<Sizing.Choice> choices, Optional<Sizing.Cure> cure) {
+  String place(LoadedCase base, PlaceSearch p, SizeChoices run, Optional<Sizing.Cure> cure) {
     double visible = base.setup().visibleDent();
+    List<Sizing.Choice> choices = run.choices();
     Optional<Sizing.Choice> holds =
         choices.stream()
             .filter(c -> c.holds(visible))
@@ -44,7 +46,7 @@ final class SizeWords {
         + holds.get().size().in(units)
         + " does"
         + beside(base, holds.get())
-        + below(p)
+        + below(p, run.near(), holds.get().gate())
         + ".";
   }
 
@@ -100,10 +102,23 @@ final class SizeWords {
         + how;
   }
 
-  private String below(PlaceSearch p) {
-    return Double.isNaN(p.tooSmall())
-        ? "; no thinner one was asked for"
-        : "; " + units.plain(p.tooSmall()) + " does not";
+  /**
+   * What is known of thinner gates.
+   *
+   * @param near that were run at level normal, too, rising
+   */
+  private String below(PlaceSearch p, List<Sizing.Point> near, double gate) {
+    OptionalDouble tooSmall =
+        DoubleStream.concat(
+                DoubleStream.of(p.tooSmall()), near.stream().mapToDouble(Sizing.Point::gate))
+            .filter(g -> g < gate - 1e-9)
+            .max();
+    if (tooSmall.isPresent()) {
+      return "; " + units.plain(tooSmall.getAsDouble()) + " does not";
+    }
+    return p.points().stream().anyMatch(q -> q.gate() < gate - 1e-9)
+        ? "; thinner ones were run at level quick only"
+        : "; no thinner one was asked for";
   }
 
   private String no(

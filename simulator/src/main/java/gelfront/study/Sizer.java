@@ -10,6 +10,7 @@ import gelfront.setup.FeedSystem;
 import gelfront.setup.Limits;
 import gelfront.setup.LoadedCase;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,7 +43,8 @@ public final class Sizer {
 
   private final List<LoadedCase> chosenCases = new ArrayList<>();
 
-  private record Search(String label, Limits.GatePlace place, PlaceSearch of) {}
+  private record Search(
+      String label, Limits.GatePlace place, PlaceSearch of, SizeChoices choices) {}
 
   /**
    * @param runs a place at most, 6 or more
@@ -81,7 +83,7 @@ public final class Sizer {
     propose(propose);
     asked = searches.size();
     search(0);
-    boolean none = searches.stream().allMatch(s -> Double.isNaN(s.of().does()));
+    boolean none = searches.stream().noneMatch(Sizer::does);
     boolean openLater = searches.stream().anyMatch(s -> s.of().openedTooEarly().isPresent());
     if (none && !openLater && propose == 0 && given.isEmpty()) {
       propose(2);
@@ -134,7 +136,8 @@ public final class Sizer {
     double up = Math.floor(widest / 0.1e-3 + 1e-6) * 0.1e-3;
     PlaceSearch.Sizes sizes =
         new PlaceSearch.Sizes(least, thickness.proposedGate(p.at()), Math.max(least, up));
-    searches.add(new Search(label, p, new PlaceSearch(moved, elsewhere, sizes, sprue, quick)));
+    PlaceSearch search = new PlaceSearch(moved, elsewhere, sizes, sprue, quick);
+    searches.add(new Search(label, p, search, new SizeChoices(study, search, progress)));
   }
 
   private LoadedCase moved(String label, Limits.GatePlace p) {
@@ -173,7 +176,15 @@ public final class Sizer {
         who.get(i).of().know(gates.get(i), ran.get(i));
       }
     }
-    searches.subList(from, searches.size()).forEach(this::narrowSprue);
+    for (Search s : searches.subList(from, searches.size())) {
+      narrowSprue(s);
+      s.choices().run();
+    }
+  }
+
+  /** Whether a gate does at a place, by level quick or, where that can't tell, by normal. */
+  private static boolean does(Search s) {
+    return !Double.isNaN(s.of().does()) || s.choices().hold();
   }
 
   /** Where the sprue had to be widened: half way back, twice at most. */
@@ -197,15 +208,10 @@ public final class Sizer {
 
   private Sizing answer() {
     List<Sizing.Place> places = new ArrayList<>();
-    List<List<LoadedCase>> cases = new ArrayList<>();
-    for (Search s : searches) {
-      List<LoadedCase> written = new ArrayList<>();
-      places.add(place(s, written));
-      cases.add(written);
-    }
+    searches.forEach(s -> places.add(place(s)));
     int best = best(places);
     if (best >= 0) {
-      chosenCases.addAll(cases.get(best));
+      chosenCases.addAll(searches.get(best).choices().cases());
     }
     double visible = base.setup().visibleDent();
     return new Sizing(
@@ -235,27 +241,19 @@ public final class Sizer {
     return best;
   }
 
-  private Sizing.Place place(Search s, List<LoadedCase> written) {
-    boolean found = !Double.isNaN(s.of().does());
-    SizeChoices confirming = new SizeChoices(study, s.of(), progress);
-    List<Sizing.Choice> choices = List.of();
-    if (found || s.of().near()) {
-      choices = found ? confirming.rounded() : confirming.near();
-      written.addAll(confirming.cases());
-    }
-    List<Sizing.Choice> run = choices;
-    double visible = base.setup().visibleDent();
-    boolean does = found || choices.stream().anyMatch(c -> c.holds(visible));
+  private Sizing.Place place(Search s) {
     boolean hopeless = searches.indexOf(s) >= asked || s.of().openedTooEarly().isPresent();
-    Optional<Sizing.Cure> cure = does || hopeless ? Optional.empty() : cures.of(s.of());
+    Optional<Sizing.Cure> cure = does(s) || hopeless ? Optional.empty() : cures.of(s.of());
+    List<Sizing.Point> curve = new ArrayList<>(s.of().points());
+    curve.addAll(s.choices().near());
     return new Sizing.Place(
         s.label(),
         s.place().at(),
         s.place().direction(),
         thickness.thickness(s.place().at()),
-        s.of().points(),
-        choices,
-        u -> new SizeWords(u).place(base, s.of(), run, cure),
+        curve.stream().sorted(Comparator.comparingDouble(Sizing.Point::gate)).toList(),
+        s.choices().choices(),
+        u -> new SizeWords(u).place(base, s.of(), s.choices(), cure),
         cure);
   }
 }
