@@ -43,15 +43,6 @@ import picocli.CommandLine.Parameters;
           + " and rounded up to cutters in mm and inch. Runs of an earlier study are used again; what was stopped goes on where it was."
     })
 final class SizeCommand implements Callable<Integer> {
-  /** In the choices' order. */
-  private static final List<String> STL =
-      List.of(
-          "size-feed.stl",
-          "size-feed-mm.stl",
-          "size-feed-inch.stl",
-          "size-feed-next.stl",
-          "size-feed-after-next.stl");
-
   private final Console console;
 
   @Parameters(paramLabel = "CASE", description = "The case file.")
@@ -95,7 +86,7 @@ final class SizeCommand implements Callable<Integer> {
       Path page = desk.write("size.html", SizePage.of(sizing));
       if (sizing.chosen() >= 0) {
         desk.write("size-sheet.csv", SizeFiles.sheet(sizing));
-        feeds(desk, sized.cases());
+        feeds(desk, sizing, sized.cases());
         changed(desk, sizing, sized.cases());
       }
       print(sizing, page, desk);
@@ -119,16 +110,29 @@ final class SizeCommand implements Callable<Integer> {
     return new Sized(sizer.run(Math.max(0, propose)), sizer.chosenCases());
   }
 
-  private static void feeds(StudyDesk desk, List<LoadedCase> cases) throws IOException {
+  private static void feeds(StudyDesk desk, Sizing s, List<LoadedCase> cases) throws IOException {
+    List<Sizing.Choice> choices = s.best().orElseThrow().choices();
     for (int i = 0; i < cases.size(); i++) {
       Case c = cases.get(i).setup();
       if (c.feed() instanceof FeedSystem.Declared d) {
         TriangleMesh feed = FeedSolids.of(c, d, desk.study().part());
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         MeshFiles.writeStl(feed, out, LengthUnit.MM);
-        desk.folder().write(STL.get(i), out.toByteArray());
+        desk.folder().write(stl(choices.subList(0, i + 1)), out.toByteArray());
       }
     }
+  }
+
+  /** The file of the last of these. */
+  private static String stl(List<Sizing.Choice> choices) {
+    String label = choices.get(choices.size() - 1).label();
+    long before = choices.stream().filter(c -> c.label().equals(label)).count() - 1;
+    return switch (label) {
+      case "as calculated" -> "size-feed.stl";
+      case "cutters in mm" -> "size-feed-mm.stl";
+      case "cutters in inch" -> "size-feed-inch.stl";
+      default -> before == 0 ? "size-feed-next.stl" : "size-feed-after-next.stl";
+    };
   }
 
   /** The case with the smallest feed that holds, to be checked and changed further. */

@@ -24,6 +24,14 @@ record LimitsReader(CaseTable table) {
               Quantities.mm(widest.getAsDouble()), Quantities.mm(least.getAsDouble())));
       return Limits.NONE;
     }
+    if (least.orElse(0) >= sprue.orElse(Double.POSITIVE_INFINITY)) {
+      table.mistake(
+          "sprue_widest",
+          Quantities.say(
+              "the widest sprue (%s) must be wider than the thinnest gate (%s): no gate is left",
+              Quantities.mm(sprue.getAsDouble()), Quantities.mm(least.getAsDouble())));
+      return Limits.NONE;
+    }
     return new Limits(least, widest, sprue, places);
   }
 

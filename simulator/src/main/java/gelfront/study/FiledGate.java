@@ -13,6 +13,7 @@ import gelfront.setup.LoadedCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Sizes a gate that is part of the mesh by filing it open all round, as a maker would; its sprue
@@ -133,7 +134,9 @@ public final class FiledGate {
   /** The width itself and the next whole half of a millimetre; where neither holds, larger ones. */
   private List<Sizing.Choice> confirmed(NeckSearch search, Constriction gate, double width) {
     double up = Math.ceil(width / HALF + 1e-6) * HALF;
-    List<Sizing.Choice> choices = new ArrayList<>(confirm(search, gate, List.of(width, up)));
+    List<Double> wanted =
+        Stream.of(width, up).filter(w -> w == width || w <= widest(gate) + 1e-9).toList();
+    List<Sizing.Choice> choices = new ArrayList<>(confirm(search, gate, wanted));
     double next = up + HALF;
     for (int i = 0; i < LARGER && next <= widest(gate) + 1e-9; i++) {
       if (choices.stream().anyMatch(c -> c.holds(visible()))) {

@@ -107,8 +107,7 @@ final class PlaceSearch {
    * @param widest that is accepted, but never narrower than the gate
    */
   static double sprueFor(double gate, double diameter, double widest) {
-    double wanted = Math.min(SPRUE * gate, Math.max(widest, gate));
-    return Math.max(diameter, Math.ceil(wanted / STEP - 1e-6) * STEP);
+    return Math.max(diameter, Math.min(whole(SPRUE * gate), Math.max(widest, gate)));
   }
 
   boolean sprueWidened() {
@@ -162,10 +161,7 @@ final class PlaceSearch {
   /** Metres: the widest gate that was run and is thinner than any of these; absent: none. */
   OptionalDouble belowClose() {
     double thinnest = close().stream().findFirst().orElse(Double.NaN);
-    return points.stream()
-        .mapToDouble(Sizing.Point::gate)
-        .filter(g -> g < thinnest - 1e-9)
-        .max();
+    return points.stream().mapToDouble(Sizing.Point::gate).filter(g -> g < thinnest - 1e-9).max();
   }
 
   /** Metres by which a run's dent or oval is too much to go unseen; NaN: no result. */
@@ -258,9 +254,18 @@ final class PlaceSearch {
    * @throws IllegalArgumentException in words, if there can't be such a feed
    */
   Job job(double gate, double sprueDiameter) {
-    double d = sprueFor(gate, sprueDiameter);
-    String label = "gate " + Cutters.plainMm(gate) + ", sprue " + Cutters.plainMm(d);
-    return Job.of(label, base, new FeedChange(gate, d).of(base));
+    return job(new FeedChange(gate, sprueFor(gate, sprueDiameter)));
+  }
+
+  /**
+   * Just as it is stated.
+   *
+   * @throws IllegalArgumentException in words, if there can't be such a feed
+   */
+  Job job(FeedChange feed) {
+    String label =
+        "gate " + Cutters.plainMm(feed.gate()) + ", sprue " + Cutters.plainMm(feed.sprue());
+    return Job.of(label, base, feed.of(base));
   }
 
   void know(double gate, Ran ran) {

@@ -6,14 +6,22 @@ import gelfront.answer.Sizing;
 import gelfront.base.Progress;
 import gelfront.base.Told;
 import gelfront.setup.FeedSystem;
+import gelfront.setup.Limits;
 import gelfront.setup.LoadedCase;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A place's answer run at level normal: the size itself and what it is rounded up to. */
 final class SizeChoices {
   /** Cutter sizes up that are tried where the answer fails at level normal. */
   private static final int LARGER = 2;
+
+  /**
+   * Metres by which a cutter may be too thin by level quick where none wider is accepted: level
+   * normal tells whether it does.
+   */
+  private static final double LITTLE = 2 * PlaceSearch.TOLERANCE;
 
   private final Study study;
   private final PlaceSearch search;
@@ -21,6 +29,7 @@ final class SizeChoices {
   private final NearSearch near;
   private final List<Sizing.Choice> choices = new ArrayList<>();
   private final List<LoadedCase> cases = new ArrayList<>();
+  private final List<Cutters> tooWide = new ArrayList<>();
 
   SizeChoices(Study study, PlaceSearch search, Progress progress) {
     this.study = study;
@@ -29,16 +38,7 @@ final class SizeChoices {
     this.near = new NearSearch(study, search, progress);
   }
 
-  private record Named(String label, double gate, Told size, double sprue) {
-    /** What cuts it goes by its own name. */
-    Named(String label, Cutters.Size cutter, double sprue) {
-      this(label, cutter.size(), Told.of(cutter.words()), sprue);
-    }
-
-    static Named exact(double gate, double sprue) {
-      return new Named("as calculated", gate, u -> u.plain(gate), sprue);
-    }
-  }
+  private record Named(String label, Told size, FeedChange feed) {}
 
   /** Cases of the choices so far, in their order. */
   List<LoadedCase> cases() {
@@ -66,35 +66,56 @@ final class SizeChoices {
     } else if (!search.close().isEmpty()) {
       near.run();
       if (Double.isNaN(near.does())) {
-        double closest = search.best().orElseThrow().gate();
-        confirm(List.of(Named.exact(closest, search.sprue())));
+        confirm(List.of(exact(search.best().orElseThrow().gate())));
       } else {
         rounded(near.does());
       }
     }
   }
 
+  /** Cutters that can't make the answer within the case's limits. */
+  List<Cutters> tooWide() {
+    return List.copyOf(tooWide);
+  }
+
   /** The answer and its rounded neighbours; where none holds at level normal, larger cutters. */
   private void rounded(double gate) {
-    Cutters.Size mm = Cutters.mm(gate);
-    Cutters.Size inch = Cutters.inch(gate);
-    confirm(
-        List.of(
-            Named.exact(gate, search.sprue()),
-            new Named("cutters in mm", mm, Cutters.mm(search.sprueFor(mm.size())).size()),
-            new Named("cutters in inch", inch, Cutters.inch(search.sprueFor(inch.size())).size())));
-    for (int i = 0; i < LARGER; i++) {
+    List<Named> wanted = new ArrayList<>(List.of(exact(gate)));
+    for (Cutters kind : Cutters.values()) {
+      cut(kind, kind.label(), gate).ifPresentOrElse(wanted::add, () -> tooWide.add(kind));
+    }
+    confirm(wanted);
+    for (int i = 0; i < LARGER && !hold(); i++) {
       double most = choices.stream().mapToDouble(Sizing.Choice::gate).max().orElseThrow();
-      Cutters.Size next = Cutters.mm(most + 0.1e-3);
-      if (hold() || next.size() > search.widest() + 1e-9) {
+      Optional<Named> next =
+          cut(Cutters.MM, "next cutter up", most + 0.1e-3)
+              .filter(n -> n.feed().gate() <= search.widest() + 1e-9);
+      if (next.isEmpty()) {
         break;
       }
-      confirm(List.of(new Named("next cutter up", next, search.sprue())));
+      confirm(List.of(next.get()));
     }
   }
 
+  private Named exact(double gate) {
+    return new Named(
+        "as calculated", u -> u.plain(gate), new FeedChange(gate, search.sprueFor(gate)));
+  }
+
+  /** What cuts it goes by its own name; absent where no cutter is within the case's limits. */
+  private Optional<Named> cut(Cutters kind, String label, double gate) {
+    Limits limits = search.base().setup().limits();
+    double most = limits.sprueWidest().orElse(Double.POSITIVE_INFINITY);
+    return kind.within(gate - LITTLE, gate, limits.gateWidest().orElse(Double.POSITIVE_INFINITY))
+        .flatMap(
+            g ->
+                kind.within(g.size(), search.sprueFor(g.size()), most)
+                    .map(s -> new FeedChange(g.size(), s.size()))
+                    .map(feed -> new Named(label, Told.of(g.words()), feed)));
+  }
+
   private void confirm(List<Named> wanted) {
-    List<Job> jobs = wanted.stream().map(w -> search.job(w.gate(), w.sprue()).normal()).toList();
+    List<Job> jobs = wanted.stream().map(w -> search.job(w.feed()).normal()).toList();
     List<Ran> ran = study.run("confirming at level normal", jobs, progress);
     for (int i = 0; i < wanted.size(); i++) {
       Named w = wanted.get(i);
@@ -102,7 +123,7 @@ final class SizeChoices {
       choices.add(
           new Sizing.Choice(
               w.label(),
-              w.gate(),
+              w.feed().gate(),
               w.size(),
               feed.sprue().innerDiameter(),
               ran.get(i),

@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
 /** A sizing in plain words: only what was run is claimed. */
@@ -47,7 +48,8 @@ final class SizeWords {
         + " does"
         + beside(base, holds.get())
         + below(p, run.near(), holds.get().gate())
-        + ".";
+        + "."
+        + run.tooWide().stream().map(SizeWords::noCutter).collect(Collectors.joining());
   }
 
   private String tooClose(List<Sizing.Choice> choices, double visible) {
@@ -100,6 +102,12 @@ final class SizeWords {
     return Quantities.say(" and the part, opened after %.0f s, ", o.at())
         + (o.oval() > 0 ? "goes " : "stays ")
         + how;
+  }
+
+  private static String noCutter(Cutters kind) {
+    return " No cutter in "
+        + (kind == Cutters.MM ? "mm" : "inch")
+        + " is wide enough and still within the case's limits.";
   }
 
   /**

@@ -4,6 +4,7 @@ package gelfront.study;
 import gelfront.answer.Ran;
 import gelfront.answer.Sizing;
 import gelfront.base.Progress;
+import gelfront.base.Quantities;
 import gelfront.mesh.Vec3;
 import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
@@ -49,7 +50,8 @@ public final class Sizer {
   /**
    * @param runs a place at most, 6 or more
    * @param atOnce that go side by side
-   * @throws IllegalArgumentException in words, if there is no gate to size
+   * @throws IllegalArgumentException in words, if there is no gate to size, or the case's limits
+   *     leave no sprue
    */
   public Sizer(Study study, int runs, int atOnce, Progress progress) {
     this.study = study;
@@ -62,11 +64,26 @@ public final class Sizer {
       throw new IllegalArgumentException(
           "the gate is part of the mesh: it can be filed, not sized with its sprue");
     }
+    contradict(base);
     if (runs < 6) {
       throw new IllegalArgumentException("sizing takes 6 runs or more");
     }
     this.thickness = new GatePlaces(study.part());
     this.cures = new PlaceCure(study, thickness, progress);
+  }
+
+  /** With its line: a map, or a check, may well go beyond what is accepted, and isn't refused. */
+  private static void contradict(LoadedCase base) {
+    double now = ((FeedSystem.Declared) base.setup().feed()).sprue().innerDiameter();
+    double widest = base.setup().limits().sprueWidest().orElse(now);
+    if (widest < now - 1e-9) {
+      throw new IllegalArgumentException(
+          base.told(
+              "limits.sprue_widest",
+              Quantities.say(
+                  "the widest sprue that is accepted (%s) is narrower than the case's own (%s)",
+                  Quantities.mm(widest), Quantities.mm(now))));
+    }
   }
 
   /**
@@ -119,9 +136,11 @@ public final class Sizer {
     FeedSystem.Declared feed = (FeedSystem.Declared) base.setup().feed();
     double least = limits.gateLeast().orElse(Math.min(LEAST, limits.gateWidest().orElse(LEAST)));
     double widest =
-        limits
-            .gateWidest()
-            .orElse(Math.max(thickness.widestGate(p.at()), feed.gate().section().width()));
+        Math.min(
+            limits.sprueWidest().orElse(Double.POSITIVE_INFINITY), // no gate is wider than it
+            limits
+                .gateWidest()
+                .orElse(Math.max(thickness.widestGate(p.at()), feed.gate().section().width())));
     if (!(least < widest)) {
       throw new IllegalArgumentException(
           label + ": the part is thinner there than the thinnest gate that can be cut");

@@ -39,6 +39,9 @@ final class LimitsReaderTest {
     String words = "the widest gate (2.0 mm) must be wider than the thinnest (2.0 mm): no gate";
 
     told(Cases.with("limits", "gate_least = \"2 mm\"", "gate_widest = \"2 mm\""), words);
+    told(
+        Cases.with("limits", "gate_least = \"6 mm\"", "sprue_widest = \"6 mm\""),
+        "the widest sprue (6.0 mm) must be wider than the thinnest gate (6.0 mm): no gate");
     told(Cases.SOUND + PLACE.replaceAll("direction.*\n", ""), "[[limits.gate_place]] needs at = ");
     told(Cases.SOUND + PLACE.replaceAll("at = .*\n", ""), "[[limits.gate_place]] needs at = ");
   }

@@ -104,11 +104,11 @@ final class BracketTest {
 
   @Test
   void cuttersAreTheNextSizesUp() {
-    assertEquals("4 mm", Cutters.mm(3.51e-3).words());
-    assertEquals("4 mm", Cutters.mm(4e-3).words());
-    assertEquals("5/32 in", Cutters.inch(3.6e-3).words());
-    assertEquals(0.0254 / 4, Cutters.inch(6.2e-3).size(), 1e-12);
-    assertEquals("1 in", Cutters.inch(0.0254).words());
-    assertEquals(0.04, Cutters.mm(0.04).size(), 0);
+    assertEquals("4 mm", Cutters.MM.up(3.51e-3).words());
+    assertEquals("4 mm", Cutters.MM.up(4e-3).words());
+    assertEquals("5/32 in", Cutters.INCH.up(3.6e-3).words());
+    assertEquals(0.0254 / 4, Cutters.INCH.up(6.2e-3).size(), 1e-12);
+    assertEquals("1 in", Cutters.INCH.up(0.0254).words());
+    assertEquals(0.04, Cutters.MM.up(0.04).size(), 0);
   }
 }

@@ -60,10 +60,10 @@ final class NearSearchTest {
     }
     for (int tenths = 10; tenths <= 80; tenths++) {
       tell(search, normal, tenths * 1e-4, search.sprue());
-      Cutters.Size mm = Cutters.mm(tenths * 1e-4);
-      tell(search, normal, mm.size(), Cutters.mm(search.sprueFor(mm.size())).size());
-      Cutters.Size inch = Cutters.inch(tenths * 1e-4);
-      tell(search, normal, inch.size(), Cutters.inch(search.sprueFor(inch.size())).size());
+      Cutters.Size mm = Cutters.MM.up(tenths * 1e-4);
+      tell(search, normal, mm.size(), Cutters.MM.up(search.sprueFor(mm.size())).size());
+      Cutters.Size inch = Cutters.INCH.up(tenths * 1e-4);
+      tell(search, normal, inch.size(), Cutters.INCH.up(search.sprueFor(inch.size())).size());
     }
     SizeChoices run = new SizeChoices(study, search, Progress.NONE);
     run.run();

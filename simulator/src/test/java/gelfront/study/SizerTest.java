@@ -98,6 +98,16 @@ final class SizerTest {
     assertTrue(inches.startsWith("A gate of 0.087 in doesn't do it here " + depth), inches);
   }
 
+  @Test
+  void aSprueWiderThanIsAcceptedIsToldWithItsLine() {
+    LoadedCase bean = load(StudyCases.BEAN + "[limits]\nsprue_widest = \"6 mm\"\n");
+
+    String told = assertThrows(IllegalArgumentException.class, () -> sizer(bean, 12)).getMessage();
+
+    String words = "the widest sprue that is accepted (6.0 mm) is narrower than the case's own";
+    assertTrue(told.matches("bean.toml:\\d+:1: .*") && told.contains(words), told);
+  }
+
   private static LoadedCase drawn(Path folder) throws IOException {
     Files.createFile(folder.resolve("drawn.stl")); // never read
     String text =
