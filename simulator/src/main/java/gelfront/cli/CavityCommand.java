@@ -16,6 +16,7 @@ import gelfront.mesh.io.RawMesh;
 import gelfront.mesh.mould.CavityFinder;
 import gelfront.mesh.mould.MouldCavity;
 import gelfront.mesh.mould.MouldCavity.Opening;
+import gelfront.setup.Change;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -179,7 +180,7 @@ final class CavityCommand implements Callable<Integer> {
     List<String> names = new ArrayList<>();
     for (Path file : files) {
       Path whole = file.toAbsolutePath().normalize();
-      names.add(quoted(String.valueOf(seenFrom(folder, whole))));
+      names.add(Change.text(String.valueOf(seenFrom(folder, whole))));
     }
     String keys = "mesh = [" + String.join(", ", names) + "]";
     return unit == null ? keys : keys + "\nunit = \"" + unit.word() + "\"";
@@ -190,10 +191,6 @@ final class CavityCommand implements Callable<Integer> {
     return folder != null && Objects.equals(file.getRoot(), folder.getRoot())
         ? folder.relativize(file)
         : file;
-  }
-
-  private static String quoted(String name) {
-    return '"' + name.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 
   private static String caseText(MouldCavity c, String stl, String solids) {
@@ -227,7 +224,7 @@ final class CavityCommand implements Callable<Integer> {
         level = "normal"
         """
         .formatted(
-            quoted(stl),
+            Change.text(stl),
             place(c.pour().centre()),
             solids,
             place(c.mould().min()),

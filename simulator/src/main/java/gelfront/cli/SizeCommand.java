@@ -143,15 +143,19 @@ final class SizeCommand implements Callable<Integer> {
       boolean smaller = least < 0 || choices.get(i).gate() < choices.get(least).gate();
       least = choices.get(i).holds(s.visible()) && smaller ? i : least;
     }
-    LoadedCase c = cases.get(least);
-    if (c.setup().part() instanceof PartShape.Meshes m) { // as seen from the study's folder
-      String files =
-          m.files().stream()
-              .map(f -> "'" + f.toAbsolutePath().normalize() + "'")
-              .collect(Collectors.joining(", ", "[", "]"));
-      c = c.with(List.of(new Change.Set("part.mesh", files)));
+    desk.write("size-case.toml", wherever(cases.get(least)).text());
+  }
+
+  /** The same from any folder: its meshes are named by their whole paths. */
+  static LoadedCase wherever(LoadedCase c) {
+    if (!(c.setup().part() instanceof PartShape.Meshes m)) {
+      return c;
     }
-    desk.write("size-case.toml", c.text());
+    String files =
+        m.files().stream()
+            .map(f -> Change.text(f.toAbsolutePath().normalize().toString()))
+            .collect(Collectors.joining(", ", "[", "]"));
+    return c.with(List.of(new Change.Set("part.mesh", files)));
   }
 
   private void print(Sizing s, Path page, StudyDesk desk) {

@@ -49,7 +49,23 @@ public sealed interface Change {
 
   /** A word such as {@code round}. */
   static Change word(String key, String word) {
-    return new Set(key, "\"" + word + "\"");
+    return new Set(key, text(word));
+  }
+
+  /** Any text, such as a file's path, in quotes as it stands in a case file. */
+  static String text(String any) {
+    StringBuilder q = new StringBuilder("\"");
+    for (int i = 0; i < any.length(); i++) {
+      char c = any.charAt(i);
+      if (c == '"' || c == '\\') {
+        q.append('\\').append(c);
+      } else if (c < ' ' || c == 0x7f) {
+        q.append(Quantities.say("\\u%04x", (int) c));
+      } else {
+        q.append(c);
+      }
+    }
+    return q.append('"').toString();
   }
 
   /** A number with its unit as it stands in a case file, with no more digits than it takes. */

@@ -86,7 +86,7 @@ final class StarterCase {
         mesh = %s
         unit = "%s"            # of the mesh: mm, cm, m or inch
         """
-        .formatted(quoted(name), quoted(mesh), unit);
+        .formatted(Change.text(name), Change.text(mesh), unit);
   }
 
   private static String rest() {
@@ -116,25 +116,10 @@ final class StarterCase {
   }
 
   private static String length(double metres) {
-    return quoted(Quantities.say("%.3f mm", metres * 1e3 + 0.0));
+    return Change.text(Quantities.say("%.3f mm", metres * 1e3 + 0.0));
   }
 
   private static String number(double v) {
     return Quantities.say("%.4f", v + 0.0);
-  }
-
-  private static String quoted(String s) {
-    StringBuilder q = new StringBuilder("\"");
-    for (int i = 0; i < s.length(); i++) {
-      char c = s.charAt(i);
-      if (c == '"' || c == '\\') {
-        q.append('\\').append(c);
-      } else if (c < ' ' || c == 0x7f) {
-        q.append(Quantities.say("\\u%04x", (int) c));
-      } else {
-        q.append(c);
-      }
-    }
-    return q.append('"').toString();
   }
 }

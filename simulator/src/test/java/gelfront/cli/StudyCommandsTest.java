@@ -12,6 +12,8 @@ import gelfront.mesh.check.MeshRepair;
 import gelfront.mesh.io.LengthUnit;
 import gelfront.mesh.io.MeshFiles;
 import gelfront.setup.CaseFile;
+import gelfront.setup.LoadedCase;
+import gelfront.setup.PartShape;
 import gelfront.study.StudyCases;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -155,5 +157,19 @@ final class StudyCommandsTest {
     assertTrue(Files.readString(study.resolve("size-sheet.csv")).contains("\"gate, diameter\""));
     assertTrue(CaseFile.read(study.resolve("size-case.toml")).text().contains("land = "));
     assertTrue(Files.readString(study.resolve("size.html")).contains("What to cut"));
+  }
+
+  @Test
+  void aSizedCaseNamesItsMeshWhateverTheFolderIsCalled() throws IOException {
+    Path moulds = Files.createDirectory(folder.resolve("bob's moulds"));
+    Path mesh = Files.createFile(moulds.resolve("it's.stl"));
+    String part = "[part]\nmesh = \"it's.stl\"\nunit = \"mm\"\n";
+    String text = BEAN.replaceAll("(?s)\\[\\[part.caliper.*(?=\\[gate)", part);
+    LoadedCase read = CaseFile.parse("bean.toml", text, moulds);
+
+    LoadedCase there =
+        CaseFile.parse("size.toml", SizeCommand.wherever(read).text(), folder.resolve("study"));
+
+    assertEquals(List.of(mesh), ((PartShape.Meshes) there.setup().part()).files());
   }
 }

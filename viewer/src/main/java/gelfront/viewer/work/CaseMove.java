@@ -26,7 +26,7 @@ final class CaseMove {
   private static Change mesh(PartShape.Meshes m, Function<Path, String> said) {
     String files =
         m.files().stream()
-            .map(f -> "'" + said.apply(f.toAbsolutePath().normalize()) + "'")
+            .map(f -> Change.text(said.apply(f.toAbsolutePath().normalize())))
             .collect(Collectors.joining(", "));
     return new Change.Set("part.mesh", m.files().size() == 1 ? files : "[" + files + "]");
   }
