@@ -29,6 +29,8 @@ public final class FiledGate {
 
   private static final double HALF = 0.5e-3;
 
+  private static final double TENTH = 0.1e-3;
+
   private final Study study;
   private final LoadedCase base;
   private final int runs;
@@ -71,15 +73,33 @@ public final class FiledGate {
     List<Sizing.Choice> choices =
         cure.wanted().map(w -> confirmed(search, gate.get(), w)).orElse(List.of());
     boolean holds = choices.stream().anyMatch(c -> c.holds(visible()));
-    return answer(
-        place(gate.get(), search.points(), choices, u -> words(u, gate.get(), cure, choices)),
-        holds ? 0 : -1);
+    Optional<Sizing.Cure> neck =
+        cure.wanted().isPresent() ? Optional.empty() : neck(search, gate.get(), cure.ran());
+    Told words = u -> words(u, gate.get(), cure, neck, choices);
+    return answer(place(gate.get(), search.points(), choices, words, neck), holds ? 0 : -1);
   }
 
-  /** Metres: what the case accepts, else as wide as the part is thick, twice the gate at least. */
+  /** Beside the widest gate: how thick the neck must be that is to blame then, if one is. */
+  private Optional<Sizing.Cure> neck(NeckSearch gates, Constriction gate, Ran ran) {
+    double filed = widest(gate);
+    return ran.outcome()
+        .flatMap(NeckSearch::blamed)
+        .map(
+            c -> {
+              LoadedCase wide = gates.job(filed).loaded();
+              NeckSearch search = new NeckSearch(study, wide, filed, c, ran, 2 * c.width());
+              return search.search(NORMAL + LARGER, progress);
+            });
+  }
+
+  /**
+   * Metres, in tenths of a millimetre: what the case accepts, else as wide as the part is thick,
+   * twice the gate at least.
+   */
   private double widest(Constriction gate) {
     double thick = new GatePlaces(study.part()).widestGate(gate.place());
-    return base.setup().limits().gateWidest().orElse(Math.max(2 * gate.width(), thick));
+    double wide = base.setup().limits().gateWidest().orElse(Math.max(2 * gate.width(), thick));
+    return Math.floor(wide / TENTH + 1e-6) * TENTH;
   }
 
   private boolean dents(RunOutcome o) {
@@ -103,7 +123,8 @@ public final class FiledGate {
   private Sizing.Place untouched(RunOutcome o) {
     Constriction c =
         o.blamed().orElse(new Constriction(Constriction.Kind.GATE, Vec3.ZERO, Double.NaN, 0));
-    return place(c, List.of(), List.of(), u -> untouched(new SizeWords(u), o));
+    Told words = u -> untouched(new SizeWords(u), o);
+    return place(c, List.of(), List.of(), words, Optional.empty());
   }
 
   private String untouched(SizeWords words, RunOutcome o) {
@@ -125,10 +146,13 @@ public final class FiledGate {
   }
 
   private Sizing.Place place(
-      Constriction gate, List<Sizing.Point> curve, List<Sizing.Choice> choices, Told told) {
+      Constriction gate,
+      List<Sizing.Point> curve,
+      List<Sizing.Choice> choices,
+      Told told,
+      Optional<Sizing.Cure> neck) {
     double thick = new GatePlaces(study.part()).thickness(gate.place());
-    return new Sizing.Place(
-        "as drawn", gate.place(), Vec3.ZERO, thick, curve, choices, told, Optional.empty());
+    return new Sizing.Place("as drawn", gate.place(), Vec3.ZERO, thick, curve, choices, told, neck);
   }
 
   /** The width itself and the next whole half of a millimetre; where neither holds, larger ones. */
@@ -170,7 +194,11 @@ public final class FiledGate {
   }
 
   private String words(
-      Units units, Constriction gate, Sizing.Cure cure, List<Sizing.Choice> choices) {
+      Units units,
+      Constriction gate,
+      Sizing.Cure cure,
+      Optional<Sizing.Cure> neck,
+      List<Sizing.Choice> choices) {
     String now = ", " + units.plain(gate.width()) + " wide now and part of the mesh,";
     String at = "The gate at " + SizeWords.at(units, gate.place()) + now;
     Optional<Sizing.Choice> holds = choices.stream().filter(c -> c.holds(visible())).findFirst();
@@ -197,6 +225,7 @@ public final class FiledGate {
             + "): "
             + last.filter(o -> o.goesOval(visible()))
                 .map(o -> SizeWords.openLater(o.opening()) + ".")
+                .or(() -> neck.map(n -> new SizeWords(units).cure(n, visible())))
                 .orElse(
                     "draw sprue and gate wider, or describe them in [gate] and [sprue] instead.");
   }

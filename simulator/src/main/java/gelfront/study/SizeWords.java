@@ -190,7 +190,7 @@ final class SizeWords {
     return gate + came;
   }
 
-  private String cure(Sizing.Cure c, double visible) {
+  String cure(Sizing.Cure c, double visible) {
     String starves =
         Quantities.say(
             "the neck at %s, %s wide, starves what lies behind it",

@@ -215,6 +215,26 @@ final class SizerTest {
     assertTrue(s.verdict().contains("from 12 s on; apart from that, the gate"), s.verdict());
   }
 
+  /** With the gate filed as wide as may be a neck is to blame, and that is thickened, too. */
+  @Test
+  void aNeckBehindAFiledGateIsToldAndTried(@TempDir Path folder) throws IOException {
+    LoadedCase base = drawn(folder);
+    TriangleMesh part = PartLoader.load(load(StudyCases.BEAN).setup().part()).mesh();
+    Study none = Study.of(base, part, "1", RunStore.inMemory(), pool, 2);
+    String asItIs = none.hash(Job.of("as it is", base, List.of()).quick());
+    Ran gate = Ran.well(SomeRun.dent(0.6, Constriction.Kind.GATE));
+    Ran neck = Ran.well(SomeRun.dent(0.3, Constriction.Kind.NECK));
+    RunStore told = new ToldRuns(hash -> hash.equals(asItIs) ? gate : neck);
+
+    Sizing s = new FiledGate(Study.of(base, part, "1", told, pool, 2), 12, Progress.NONE).run();
+
+    assertEquals(-1, s.chosen());
+    assertTrue(s.verdict().contains("starves what lies behind it"), s.verdict());
+    double filed = 1e4 * s.places().get(0).cure().orElseThrow().gate();
+    assertEquals(Math.rint(filed), filed, 1e-9, "tenths of a millimetre, as a file goes");
+    assertTrue(s.runs() <= 12, s.runs() + " runs");
+  }
+
   @Test
   void theBeanOpenedHotIsNoMatterOfItsGate() {
     String early = "165 degC\"\nopen_at = \"OPEN\"\nfill_time = \"1 s\"\nhold_time = \"2 s\"";
