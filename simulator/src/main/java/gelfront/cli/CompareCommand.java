@@ -15,8 +15,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Designs side by side. */
 @Command(
@@ -36,7 +39,7 @@ final class CompareCommand implements Callable<Integer> {
   private final Console console;
 
   @Parameters(
-      arity = "2..12",
+      arity = "1..12",
       paramLabel = "RESULT",
       description = "Result folders or case files, two at least.")
   private List<Path> designs;
@@ -49,6 +52,7 @@ final class CompareCommand implements Callable<Integer> {
   @SuppressWarnings("NullAway.Init") // has a default
   private Path folder;
 
+  @Spec private CommandSpec spec;
   @Mixin private Answers answers;
   @Mixin private Threads threads;
 
@@ -58,6 +62,10 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    if (designs.size() < 2) {
+      throw new ParameterException(
+          spec.commandLine(), "one design has nothing to be compared with: name two at least");
+    }
     List<Designs.Design> all = new ArrayList<>();
     for (Path p : designs) {
       all.add(new Designs.Design(label(p), run(p)));

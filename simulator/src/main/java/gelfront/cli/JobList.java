@@ -39,7 +39,7 @@ record JobList(
     try {
       jobs = new ObjectMapper().readValue(Files.readAllBytes(file), JobList.class);
     } catch (JsonProcessingException e) {
-      throw new InputFailure(file + ": damaged: " + e.getOriginalMessage(), e);
+      throw new InputFailure(file + ": damaged: list the jobs again, with study jobs", e);
     } catch (IOException e) {
       throw new InputFailure(folder + ": no jobs are listed there; study jobs lists them", e);
     }

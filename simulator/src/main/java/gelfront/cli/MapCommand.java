@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.cli;
 
-import gelfront.answer.DentMap;
-import gelfront.study.Job;
 import gelfront.study.MapStudy;
 import gelfront.study.Range;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -64,27 +61,19 @@ final class MapCommand implements Callable<Integer> {
     try (StudyDesk desk =
         new StudyDesk(
             console, answers, threads.count(), caseFile, options.folder(), options.flow())) {
-      new MapAnswer(console, answers).give(run(wanted, desk), desk);
+      new MapAnswer(console, answers).give(wanted.run(desk.study(), desk.progress()), desk);
     }
     return ExitCode.OK;
   }
 
-  private MapStudy wanted() {
+  /** Asks for all values before a folder is made. */
+  private MapStudy wanted() throws IOException {
     try {
-      UnaryOperator<Job> level = options.level();
-      return new MapStudy(Range.parse(x, steps), Range.parse(y, steps), level);
+      MapStudy map = new MapStudy(Range.parse(x, steps), Range.parse(y, steps), options.level());
+      map.jobs(StudyDesk.base(caseFile, options.flow()));
+      return map;
     } catch (IllegalArgumentException e) {
       throw new InputFailure(String.valueOf(e.getMessage()), e);
     }
-  }
-
-  /** Asks for all values before the first is run. */
-  private static DentMap run(MapStudy wanted, StudyDesk desk) {
-    try {
-      wanted.jobs(desk.base());
-    } catch (IllegalArgumentException e) {
-      throw new InputFailure(String.valueOf(e.getMessage()), e);
-    }
-    return wanted.run(desk.study(), desk.progress());
   }
 }

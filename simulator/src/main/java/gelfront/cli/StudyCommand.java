@@ -2,6 +2,7 @@
 package gelfront.cli;
 
 import gelfront.answer.Ran;
+import gelfront.setup.LoadedCase;
 import gelfront.study.Job;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -54,11 +55,12 @@ final class StudyCommand implements Runnable {
           int steps,
       @Mixin StudyOptions options)
       throws IOException {
+    LoadedCase base = StudyDesk.base(caseFile, options.flow());
+    String absolute = caseFile.toAbsolutePath().normalize().toString();
+    JobList list =
+        new JobList(absolute, base.text(), x, y, steps, options.levelWord(), options.flow());
+    int n = list.jobs(base).size(); // refused before a folder is made
     try (StudyDesk desk = desk(caseFile, options.folder(), options.flow(), 1)) {
-      String absolute = caseFile.toAbsolutePath().normalize().toString();
-      String text = desk.base().text();
-      JobList list = new JobList(absolute, text, x, y, steps, options.levelWord(), options.flow());
-      int n = list.jobs(desk.base()).size();
       List<String> lines = new ArrayList<>();
       for (int i = 0; i < n; i++) {
         lines.add("gelfront study run " + quoted(desk.folder().folder().toString()) + " " + i);

@@ -39,8 +39,7 @@ final class StudyDesk implements AutoCloseable {
       @Nullable Path folder,
       boolean flow)
       throws IOException {
-    LoadedCase read = CaseFile.read(caseFile);
-    this.base = flow ? read : read.with(read.setup().numerics().withoutFlow());
+    this.base = base(caseFile, flow);
     Path target = folder == null ? beside(caseFile) : folder;
     TriangleMesh part;
     try {
@@ -55,6 +54,12 @@ final class StudyDesk implements AutoCloseable {
     this.pool = Executors.newFixedThreadPool(2 * threads);
     this.study = Study.of(base, part, version, this.folder, pool, threads);
     this.progress = new ProgressLine(console, console.terminal() && !answers.quiet());
+  }
+
+  /** The case that a study is about; nothing is written. */
+  static LoadedCase base(Path caseFile, boolean flow) throws IOException {
+    LoadedCase read = CaseFile.read(caseFile);
+    return flow ? read : read.with(read.setup().numerics().withoutFlow());
   }
 
   private static StudyFolder open(Path target, StudyFolder.Identity identity) throws IOException {

@@ -47,8 +47,15 @@ public final class MapPage {
             ? "No pair of these values is free of a dent that may be seen."
             : m.safe() == all
                 ? "Every pair of these values is free of a dent that may be seen."
-                : m.safe() + " of " + all + " runs are free of a dent that may be seen.";
-    String failed = m.failed() == 0 ? "" : " " + m.failed() + " runs gave no result.";
+                : m.safe()
+                    + " of "
+                    + all
+                    + (m.safe() == 1 ? " runs is" : " runs are")
+                    + " free of a dent that may be seen.";
+    String failed =
+        m.failed() == 0
+            ? ""
+            : " " + m.failed() + (m.failed() == 1 ? " run" : " runs") + " gave no result.";
     String now =
         m.present()
             .outcome()

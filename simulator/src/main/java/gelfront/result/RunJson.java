@@ -93,7 +93,7 @@ record RunJson(
     } catch (ResultException e) {
       throw e;
     } catch (JsonProcessingException e) {
-      throw new ResultException(file + ": damaged or truncated: " + e.getOriginalMessage(), e);
+      throw new ResultException(file + ": damaged or truncated: check the case again", e);
     } catch (IOException e) {
       throw new ResultException(file + ": can't be read: " + e.getMessage(), e);
     }

@@ -119,7 +119,9 @@ public final class StudyFolder implements RunStore {
       }
       there = mapper.treeToValue(tree, StudyJson.class);
     } catch (JsonProcessingException e) {
-      throw new ResultException(file + ": damaged: " + e.getOriginalMessage(), e);
+      String lost = ": damaged: it no longer says whose study this is";
+      throw new ResultException(
+          file + lost + "; name another folder with -o, or delete " + folder, e);
     }
     Identity was = there.of();
     if (!was.program().equals(identity.program())) {

@@ -88,10 +88,14 @@ final class SizeWords {
         + ": the deepest dent stays under "
         + units.length(came.dentHigh(), 2)
         + opened(came.opening())
-        + ", "
-        + units.length(margin, 2)
-        + " less than is seen"
+        + (told(margin) ? ", " + units.length(margin, 2) + " less" : ", hardly less")
+        + " than is seen"
         + close;
+  }
+
+  /** Whether a length is more than nothing where it is told. */
+  private boolean told(double length) {
+    return !units.length(length, 2).equals(units.length(0, 2));
   }
 
   private String opened(Opening o) {

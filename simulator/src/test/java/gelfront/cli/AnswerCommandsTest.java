@@ -99,6 +99,7 @@ final class AnswerCommandsTest {
   @Test
   void whatCantBeComparedIsSaidInALine() throws IOException {
     assertEquals(2, run("compare", pea));
+    assertTrue(err.contains("one design has nothing to be compared with"), err);
     assertEquals(3, run("compare", pea, folder.resolve("none-result"), "-o", folder));
     assertTrue(err.contains("none-result") && err.lines().count() == 1, err);
     Path other = Files.createDirectory(folder.resolve("photos"));

@@ -85,6 +85,9 @@ final class StudyCommandsTest {
     assertEquals(3, map("gate = 2..4 degC", "sprue = 6..8 mm"));
     assertTrue(err.contains("not a unit of length"), err);
     assertEquals(1, err.lines().count(), err);
+    assertEquals(3, run("study", "jobs", bean.toString(), "gate = 2..400 mm", "sprue = 6..8 mm"));
+    assertTrue(err.contains("out of range"), err);
+    assertFalse(Files.exists(folder.resolve("bean-study")), "an empty study is left");
   }
 
   @Test

@@ -131,8 +131,13 @@ final class StudyFolderTest {
     Path file = temp.resolve("notes.txt");
     assertThrows(ResultException.class, () -> StudyFolder.open(file, MINE));
     Path damaged = Files.createDirectory(temp.resolve("d"));
-    Files.writeString(damaged.resolve("study.json"), "{\"format\":");
-    assertThrows(ResultException.class, () -> StudyFolder.open(damaged, MINE));
+    for (String text : List.of("{\"format\":", "{\"format\":\"gelfront-study\",\"version\":1}")) {
+      Files.writeString(damaged.resolve("study.json"), text);
+      String no =
+          assertThrows(ResultException.class, () -> StudyFolder.open(damaged, MINE)).getMessage();
+      assertTrue(no.contains("study.json: damaged: it no longer says whose study this is;"), no);
+      assertTrue(no.contains("-o") && !no.contains("property"), no);
+    }
     assertEquals("mine", Files.readString(file));
   }
 }

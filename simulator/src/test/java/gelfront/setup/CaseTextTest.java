@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class CaseTextTest {
@@ -176,15 +177,40 @@ final class CaseTextTest {
   }
 
   @Test
-  void inputsHaveManySpellingsAndTheNearestIsNamed() {
+  void inputsHaveManySpellings() {
     for (String name : List.of("gate.size", "gate size", "Gate_Size", " gate ", "gate-size")) {
       assertEquals("gate.size", InputName.of(name).key());
     }
     assertEquals("block.start", InputName.of("mould temperature").key());
     assertEquals("shot.temperature", InputName.of("shot temperature").key());
-    String no =
-        assertThrows(IllegalArgumentException.class, () -> InputName.of("gaet size")).getMessage();
-    assertTrue(no.contains("did you mean \"gate size\"?"), no);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "no_flow, plastisol.no_flow",
+    "firm, plastisol.firm",
+    "gate width, gate.size",
+    "mould start, block.start",
+    "mold wall, block.wall"
+  })
+  void anInputIsKnownByItsKeyAloneAndByOtherWords(String name, String key) {
+    assertEquals(key, InputName.of(name).key());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "gaet size, gate size",
+    "gat, gate",
+    "wall, block wall\" or \"extender wall",
+    "temperature, shot temperature\" or \"mould temperature",
+    "gate thickness, gate size",
+    "sprue lenght, sprue length",
+    "diametr, diameter",
+    "no_flo, no flow"
+  })
+  void theNearestInputsAreNamed(String name, String near) {
+    String no = assertThrows(IllegalArgumentException.class, () -> InputName.of(name)).getMessage();
+    assertTrue(no.contains("did you mean \"" + near + "\"?"), no);
   }
 
   @Test

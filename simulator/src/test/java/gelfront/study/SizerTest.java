@@ -202,6 +202,15 @@ final class SizerTest {
   }
 
   @Test
+  void aMarginTooThinToTellIsNotToldAsNothing() {
+    Sizing s = sized(SomeRun.dent(0.198, Constriction.Kind.GATE));
+
+    assertTrue(
+        s.verdict().contains("stays under 0.20 mm, hardly less than is seen, a close"),
+        s.verdict());
+  }
+
+  @Test
   void aGateInTheMeshIsNotFiledWhereOpeningMakesTheOval(@TempDir Path folder) throws IOException {
     RunOutcome both = SomeRun.opened(SomeRun.dent(0.3, Constriction.Kind.GATE), 0.75, 11.3);
     LoadedCase base = drawn(folder);
