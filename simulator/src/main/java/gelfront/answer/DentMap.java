@@ -60,6 +60,11 @@ public record DentMap(
     return runs.stream().flatMap(List::stream).filter(this::safe).count();
   }
 
+  /** Whether no pair of values gave a result. */
+  public boolean none() {
+    return failed() == (long) x.values().size() * y.values().size();
+  }
+
   /** Runs that failed. */
   public long failed() {
     return runs.stream().flatMap(List::stream).filter(r -> r.outcome().isEmpty()).count();

@@ -14,8 +14,11 @@ record MapAnswer(Console console, Answers answers) {
     return words.replaceAll("[^a-z0-9]+", "-");
   }
 
-  /** Writes and prints. */
+  /** Writes and prints; where no run gave a result, the reason is all there is to tell. */
   void give(DentMap map, StudyDesk desk) {
+    if (map.none() && map.present().outcome().isEmpty()) {
+      throw new InputFailure(desk.base().file() + ": " + map.present().error());
+    }
     String name = "map-" + slug(map.x().name()) + "-" + slug(map.y().name());
     desk.write(name + ".csv", MapFiles.csv(map));
     desk.write(name + ".json", MapFiles.json(map));

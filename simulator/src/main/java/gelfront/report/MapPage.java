@@ -42,6 +42,9 @@ public final class MapPage {
   /** In words. */
   public static String summary(DentMap m) {
     long all = m.runs().stream().mapToLong(r -> r.size()).sum();
+    if (m.none()) {
+      return "No pair of these values gives a result: " + m.runs().get(0).get(0).error() + "." + now(m);
+    }
     String safe =
         m.safe() == 0
             ? "No pair of these values is free of a dent that may be seen."
@@ -52,22 +55,22 @@ public final class MapPage {
                     + all
                     + (m.safe() == 1 ? " runs is" : " runs are")
                     + " free of a dent that may be seen.";
-    String failed =
-        m.failed() == 0
-            ? ""
-            : " " + m.failed() + (m.failed() == 1 ? " run" : " runs") + " gave no result.";
-    String now =
-        m.present()
-            .outcome()
-            .map(
-                o ->
-                    " As it is: "
-                        + Say.depth(o.dentLow(), o.dentHigh())
-                        + " deep, "
-                        + Say.time(o.cycle())
-                        + " to open.")
-            .orElse(" As it is, the case gives no result: " + m.present().error());
-    return safe + failed + now;
+    String runs = m.failed() == 1 ? " run gave no result." : " runs gave no result.";
+    String failed = m.failed() == 0 ? "" : " " + m.failed() + runs;
+    return safe + failed + now(m);
+  }
+
+  private static String now(DentMap m) {
+    return m.present()
+        .outcome()
+        .map(
+            o ->
+                " As it is: "
+                    + Say.depth(o.dentLow(), o.dentHigh())
+                    + " deep, "
+                    + Say.time(o.cycle())
+                    + " to open.")
+        .orElse(" As it is, the case gives no result: " + m.present().error());
   }
 
   private interface Words {

@@ -59,7 +59,10 @@ public final class FiledGate {
   public Sizing run() {
     Job asItIs = Job.of("as it is", base, List.of()).quick();
     Ran before = study.run("as it is", List.of(asItIs), progress).get(0);
-    RunOutcome o = before.outcome().orElseThrow(() -> new IllegalArgumentException(before.error()));
+    RunOutcome o =
+        before
+            .outcome()
+            .orElseThrow(() -> new IllegalArgumentException(base.file() + ": " + before.error()));
     Optional<Constriction> gate =
         o.blamed()
             .filter(c -> c.kind() == Constriction.Kind.GATE)

@@ -143,7 +143,7 @@ final class SizeWords {
                 p.points().size(), units.plain(p.widest()));
     Optional<Sizing.Point> best = p.best();
     if (best.isEmpty()) {
-      return upTo + ": none gives a result.";
+      return upTo + ": none gives a result (" + p.points().get(0).ran().error() + ").";
     }
     RunOutcome left = best.get().ran().outcome().orElseThrow();
     String depth =

@@ -88,6 +88,7 @@ public final class Sizer {
 
   /**
    * @param propose gate places beside the case's own, or its list
+   * @throws IllegalArgumentException in words, if nothing that was run gives a result
    */
   public Sizing run(int propose) {
     List<Limits.GatePlace> given = limits.gatePlaces();
@@ -226,6 +227,11 @@ public final class Sizer {
   }
 
   private Sizing answer() {
+    List<Ran> all =
+        searches.stream().flatMap(s -> s.of().points().stream()).map(Sizing.Point::ran).toList();
+    if (all.stream().allMatch(r -> r.outcome().isEmpty())) {
+      throw new IllegalArgumentException(base.file() + ": " + all.get(0).error());
+    }
     List<Sizing.Place> places = new ArrayList<>();
     searches.forEach(s -> places.add(place(s)));
     int best = best(places);

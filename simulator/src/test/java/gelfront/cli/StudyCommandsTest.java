@@ -175,4 +175,16 @@ final class StudyCommandsTest {
 
     assertEquals(List.of(mesh), ((PartShape.Meshes) there.setup().part()).files());
   }
+
+  @Test
+  void aCaseThatGivesNoResultWhateverIsChangedIsToldWhy() throws IOException {
+    Files.writeString(bean, BEAN + "[[part.copy]]\nshift = [\"0 mm\", \"30 mm\", \"0 mm\"]\n");
+
+    assertEquals(3, run("size", bean.toString(), "--no-flow"), () -> out);
+    assertTrue(err.startsWith("bean.toml: the runner of cavity 2 must lead from "), err);
+    assertEquals(1, err.lines().count(), err);
+    assertEquals(3, map("gate = 2..3 mm/2", "hold = 4..5 s/2"), () -> out);
+    assertTrue(err.startsWith("bean.toml: the runner of cavity 2 must lead from "), err);
+    assertFalse(Files.exists(folder.resolve("bean-study/size.html")));
+  }
 }

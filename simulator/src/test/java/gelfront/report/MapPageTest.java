@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.report;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.answer.DentMap;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
+/** A map in words. */
 final class MapPageTest {
   private static final Ran CLEAN = Ran.well(SomeRun.dent(0.05, 0.1));
   private static final Ran DENTED = Ran.well(SomeRun.dent(0.3, 0.5));
@@ -32,6 +34,15 @@ final class MapPageTest {
     String two = MapPage.summary(map(CLEAN, CLEAN, FAILED, FAILED));
     assertTrue(two.startsWith("2 of 4 runs are free"), two);
     assertTrue(two.contains(" 2 runs gave no result."), two);
+  }
+
+  @Test
+  void whereNoPairGivesAResultTheReasonIsSaid() {
+    String why = "No pair of these values gives a result: no gate. As it is";
+
+    String said = MapPage.summary(map(FAILED, FAILED, FAILED, FAILED));
+
+    assertEquals(why, said.substring(0, why.length()));
   }
 
   @Test
