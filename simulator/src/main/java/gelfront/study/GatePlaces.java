@@ -8,6 +8,7 @@ import gelfront.setup.Limits;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Where a gate may go: at the thickest places, as far as possible on top. */
 final class GatePlaces {
@@ -80,7 +81,8 @@ final class GatePlaces {
 
   /**
    * The thickest place, then the thickest of those at least 1.5 times its thickness away from it,
-   * and so on; each at the point of it that looks aside most.
+   * and so on; each at the point of it that looks aside most, away from it along the nearest axis of
+   * the block: a sprue that leaves the block aslant has no face to end at.
    *
    * @param most places
    * @param sprue way out of it, length one
@@ -98,7 +100,7 @@ final class GatePlaces {
               .filter(s -> middle(s).distance(middle(thick)) < 0.5 * thick.thickness())
               .max(Comparator.comparingDouble(s -> s.outward().dot(aside)))
               .orElse(thick);
-      found.add(new Limits.GatePlace(rounded(top.at()), top.outward()));
+      found.add(new Limits.GatePlace(rounded(top.at()), alongAxis(top.outward())));
       left.removeIf(s -> middle(s).distance(middle(thick)) < 1.5 * thick.thickness());
     }
     return found;
@@ -109,6 +111,13 @@ final class GatePlaces {
     Vec3 z = new Vec3(0, 0, 1);
     Vec3 across = z.minus(sprue.times(sprue.dot(z)));
     return across.length() > ALONG ? across.unit() : new Vec3(0, 1, 0);
+  }
+
+  private static Vec3 alongAxis(Vec3 d) {
+    return Stream.of(new Vec3(d.x(), 0, 0), new Vec3(0, d.y(), 0), new Vec3(0, 0, d.z()))
+        .max(Comparator.comparingDouble(Vec3::length))
+        .get()
+        .unit();
   }
 
   private static Vec3 middle(Thickness.Sample s) {

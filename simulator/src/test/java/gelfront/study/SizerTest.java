@@ -20,6 +20,7 @@ import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.CaseFile;
 import gelfront.setup.FeedSystem;
+import gelfront.setup.Limits;
 import gelfront.setup.LoadedCase;
 import gelfront.setup.PartLoader;
 import gelfront.voxelize.FeedSolids;
@@ -281,6 +282,20 @@ final class SizerTest {
     assertTrue(first.z() > 4e-3, "across the sprue: " + first);
     assertTrue(places.propose(1, new Vec3(0, 0, 1)).get(0).at().y() > 4e-3, "across that one");
     assertTrue(places.thickness(first) > 10e-3 && places.thickness(first) < 12.5e-3);
+  }
+
+  /** The bean's skin slopes nearly everywhere; all the same the sprue must end at the block's face. */
+  @Test
+  void theyLookAlongAnAxisOfTheBlockHoweverTheSkinSlopes() {
+    LoadedCase base = load(StudyCases.BEAN);
+    GatePlaces places = new GatePlaces(PartLoader.load(base.setup().part()).mesh());
+
+    for (Limits.GatePlace p : places.propose(4, new Vec3(-1, 0, 0))) {
+      Vec3 d = p.direction();
+      double most = Math.max(Math.abs(d.x()), Math.max(Math.abs(d.y()), Math.abs(d.z())));
+      assertEquals(1, most, 1e-12, "along an axis: " + d);
+      assertTrue(places.thickness(p.at()) > 3e-3, "on the part: " + p.at());
+    }
   }
 
   @Test
