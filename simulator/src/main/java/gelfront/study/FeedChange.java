@@ -9,6 +9,7 @@ import gelfront.setup.LoadedCase;
 import gelfront.setup.Section;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A declared feed system with another gate: the runner is never narrower than the gate, and
@@ -16,8 +17,13 @@ import java.util.List;
  *
  * @param gate its size, metres
  * @param sprue its diameter, metres
+ * @param cutters that runner and mouth are rounded to as well; absent: not rounded
  */
-record FeedChange(double gate, double sprue) {
+record FeedChange(double gate, double sprue, Optional<Cutters> cutters) {
+  /** Not rounded. */
+  FeedChange(double gate, double sprue) {
+    this(gate, sprue, Optional.empty());
+  }
 
   /**
    * @param base with a declared feed
@@ -27,18 +33,36 @@ record FeedChange(double gate, double sprue) {
     List<Change> all = new ArrayList<>();
     section(all, "gate", feed.gate().section(), gate);
     feed.runner()
-        .filter(r -> r.section().width() < gate)
-        .ifPresent(r -> section(all, "runner", r.section(), gate));
-    double d = sprue;
-    if (Math.abs(d - feed.sprue().innerDiameter()) > 1e-9) {
-      all.add(Change.mm("sprue.diameter", d));
-      boolean tapered = base.stated("sprue.taper", Dimension.ANGLE).isPresent();
-      boolean stated = base.stated("sprue.mouth_diameter", Dimension.LENGTH).isPresent();
-      if (!tapered && stated && feed.sprue().mouthDiameter() < d) {
-        all.add(Change.mm("sprue.mouth_diameter", d));
-      }
+        .map(FeedSystem.Runner::section)
+        .filter(r -> !same(runner(r.width()), r.width()))
+        .ifPresent(r -> section(all, "runner", r, runner(r.width())));
+    if (!same(sprue, feed.sprue().innerDiameter())) {
+      all.add(Change.mm("sprue.diameter", sprue));
+    }
+    boolean tapered = base.stated("sprue.taper", Dimension.ANGLE).isPresent();
+    boolean stated = base.stated("sprue.mouth_diameter", Dimension.LENGTH).isPresent();
+    double now = feed.sprue().mouthDiameter();
+    if (!tapered && stated && !same(mouth(base, now), now)) {
+      all.add(Change.mm("sprue.mouth_diameter", mouth(base, now)));
     }
     return all;
+  }
+
+  private static boolean same(double a, double b) {
+    return Math.abs(a - b) <= 1e-9;
+  }
+
+  private double runner(double now) {
+    double wide = Math.max(now, gate);
+    return cutters.map(c -> c.up(wide).size()).orElse(wide);
+  }
+
+  /** No narrower than the sprue; a wider mouth than is accepted only where it is so already. */
+  private double mouth(LoadedCase base, double now) {
+    double wide = Math.max(now, sprue);
+    double most =
+        Math.max(wide, base.setup().limits().sprueWidest().orElse(Double.POSITIVE_INFINITY));
+    return cutters.flatMap(c -> c.within(sprue, wide, most)).map(Cutters.Size::size).orElse(wide);
   }
 
   private static void section(List<Change> all, String table, Section was, double size) {
@@ -68,7 +92,10 @@ record FeedChange(double gate, double sprue) {
     FeedSystem.Sprue s = feed.sprue();
     lines.add(
         line("sprue, diameter at the gate", s.innerDiameter(), "half of it deep in each half"));
-    lines.add(line("sprue, diameter at the mouth", s.mouthDiameter(), ""));
+    boolean cone = s.mouthDiameter() > s.innerDiameter() + 1e-9;
+    lines.add(
+        line(
+            "sprue, diameter at the mouth", s.mouthDiameter(), cone ? "where its taper ends" : ""));
     lines.add(line("sprue, length", s.length(), "to the block's face"));
     s.extender()
         .ifPresent(e -> lines.add(line("tube on the block, bore", e.bore(), "as in the case")));

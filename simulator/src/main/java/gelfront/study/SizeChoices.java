@@ -110,7 +110,7 @@ final class SizeChoices {
         .flatMap(
             g ->
                 kind.within(g.size(), search.sprueFor(g.size()), most)
-                    .map(s -> new FeedChange(g.size(), s.size()))
+                    .map(s -> new FeedChange(g.size(), s.size(), Optional.of(kind)))
                     .map(feed -> new Named(label, Told.of(g.words()), feed)));
   }
 

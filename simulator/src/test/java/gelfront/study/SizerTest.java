@@ -19,6 +19,7 @@ import gelfront.finding.Opening;
 import gelfront.mesh.TriangleMesh;
 import gelfront.mesh.Vec3;
 import gelfront.setup.CaseFile;
+import gelfront.setup.Change;
 import gelfront.setup.FeedSystem;
 import gelfront.setup.Limits;
 import gelfront.setup.LoadedCase;
@@ -28,6 +29,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.AfterEach;
@@ -284,7 +286,9 @@ final class SizerTest {
     assertTrue(places.thickness(first) > 10e-3 && places.thickness(first) < 12.5e-3);
   }
 
-  /** The bean's skin slopes nearly everywhere; all the same the sprue must end at the block's face. */
+  /**
+   * The bean's skin slopes nearly everywhere; all the same the sprue must end at the block's face.
+   */
   @Test
   void theyLookAlongAnAxisOfTheBlockHoweverTheSkinSlopes() {
     LoadedCase base = load(StudyCases.BEAN);
@@ -313,5 +317,29 @@ final class SizerTest {
     assertEquals(2.5e-3, feed.gate().section().height(), 1e-9);
     assertEquals(5e-3, feed.runner().get().section().width(), 1e-9);
     assertEquals(9e-3, feed.sprue().innerDiameter(), 1e-9);
+  }
+
+  @Test
+  void runnerAndMouthAreRoundedToTheSameCutters() {
+    String mouth = "diameter = \"8 mm\"\nmouth_diameter = \"9.7 mm\"";
+    LoadedCase base =
+        load(
+            StudyCases.BEAN.replace("diameter = \"8 mm\"", mouth)
+                + "[runner]\nsize = \"6 mm\"\nlength = \"5 mm\"\n");
+    double inch = 0.0254;
+    FeedChange cut = new FeedChange(inch / 8, 0.374 * inch, Optional.of(Cutters.INCH));
+    LoadedCase limited = base.with(List.of(new Change.Set("limits.sprue_widest", "\"10 mm\"")));
+
+    FeedSystem.Declared feed = feed(base, cut);
+
+    assertEquals(inch / 4, feed.runner().get().section().width(), 1e-8);
+    assertEquals(7 * inch / 16, feed.sprue().mouthDiameter(), 1e-8);
+    assertEquals(
+        0.375 * inch, feed(limited, cut).sprue().mouthDiameter(), 1e-8, "7/16 in is too wide");
+    assertEquals(9.7e-3, feed(base, new FeedChange(2e-3, 8e-3)).sprue().mouthDiameter(), 1e-9);
+  }
+
+  private static FeedSystem.Declared feed(LoadedCase base, FeedChange change) {
+    return (FeedSystem.Declared) base.with(change.of(base)).setup().feed();
   }
 }
