@@ -43,7 +43,10 @@ public final class MapPage {
   public static String summary(DentMap m) {
     long all = m.runs().stream().mapToLong(r -> r.size()).sum();
     if (m.none()) {
-      return "No pair of these values gives a result: " + m.runs().get(0).get(0).error() + "." + now(m);
+      return "No pair of these values gives a result: "
+          + m.runs().get(0).get(0).error()
+          + "."
+          + now(m);
     }
     String safe =
         m.safe() == 0

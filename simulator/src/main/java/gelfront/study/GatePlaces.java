@@ -81,8 +81,8 @@ final class GatePlaces {
 
   /**
    * The thickest place, then the thickest of those at least 1.5 times its thickness away from it,
-   * and so on; each at the point of it that looks aside most, away from it along the nearest axis of
-   * the block: a sprue that leaves the block aslant has no face to end at.
+   * and so on; each at the point of it that looks aside most, away from it along the nearest axis
+   * of the block: a sprue that leaves the block aslant has no face to end at.
    *
    * @param most places
    * @param sprue way out of it, length one

@@ -8,11 +8,15 @@ import gelfront.base.Progress;
 import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.mesh.Vec3;
+import gelfront.setup.LoadedCase;
 import java.util.List;
 import java.util.Optional;
 
 /** What else is changed where no gate will do at a place: the neck, or a second gate behind it. */
 final class PlaceCure {
+  /** Share of the visible depth within which two gates' dents are the same: own judgement. */
+  private static final double SAME = 0.05;
+
   private final Study study;
   private final GatePlaces thickness;
   private final Progress progress;
@@ -25,16 +29,27 @@ final class PlaceCure {
 
   /** Absent where no neck is to blame, or no run is left. */
   Optional<Sizing.Cure> of(PlaceSearch p) {
-    Optional<RunOutcome> before = p.atWidest();
-    Optional<Constriction> neck = before.flatMap(NeckSearch::blamed);
-    if (neck.isEmpty() || p.left() < 2) {
+    Optional<Sizing.Point> with = wideEnough(p);
+    if (with.isEmpty() || p.left() < 2) {
       return Optional.empty();
     }
-    Job widest = p.job(p.widest());
-    double most = 2 * neck.get().width();
-    Ran was = Ran.well(before.get());
-    NeckSearch search = new NeckSearch(study, widest.loaded(), p.widest(), neck.get(), was, most);
+    double gate = with.get().gate();
+    Ran was = with.get().ran();
+    Constriction neck = was.outcome().flatMap(NeckSearch::blamed).orElseThrow();
+    LoadedCase base = p.job(gate).loaded();
+    NeckSearch search = new NeckSearch(study, base, gate, neck, was, 2 * neck.width());
     return Optional.of(search.search(p.left(), progress).beside(second(p)));
+  }
+
+  /** The smallest gate that a neck is to blame with, and that a wider one does no better than. */
+  private static Optional<Sizing.Point> wideEnough(PlaceSearch p) {
+    double visible = p.base().setup().visibleDent();
+    double widest = p.atWidest().map(RunOutcome::defect).orElse(Double.NaN);
+    return p.points().stream()
+        .filter(g -> g.sprue() >= p.sprueFor(g.gate()) - 1e-9)
+        .filter(g -> g.ran().outcome().flatMap(NeckSearch::blamed).isPresent())
+        .filter(g -> p.excess(g.ran()) <= widest - visible + SAME * visible)
+        .findFirst();
   }
 
   /** Beside the first gate that came closest. */

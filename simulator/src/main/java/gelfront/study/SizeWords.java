@@ -189,6 +189,7 @@ final class SizeWords {
                 o ->
                     " leaves "
                         + units.length(o.defect(), 2)
+                        + " at level quick"
                         + (s.does(visible) ? ", which isn't seen" : ""))
             .orElse(" gives no result");
     return gate + came;
@@ -205,7 +206,7 @@ final class SizeWords {
                 starves
                     + "; make it "
                     + units.plain(w)
-                    + " (run with a gate of "
+                    + " (run at level quick only, with a gate of "
                     + units.plain(c.gate())
                     + ")"
                     + c.second().map(s -> "; " + second(s, visible)).orElse("")
@@ -216,9 +217,9 @@ final class SizeWords {
                     .outcome()
                     .filter(o -> o.goesOval(visible))
                     .map(o -> "; with twice that width, " + openLater(o.opening()))
-                    .orElse(", and twice that width doesn't do either")
+                    .orElse(", nor does twice that width do at level quick")
                 + c.second().map(s -> "; " + second(s, visible)).orElse("")
-                + "; or make the part thinner there.");
+                + "; or make the part thinner behind it.");
   }
 
   String blame(RunOutcome o) {
