@@ -27,6 +27,7 @@ enum Cutters {
   private static final double SAME = 1e-6;
 
   private final String label;
+
   @SuppressWarnings("ImmutableEnumChecker") // made by toList: nobody can change it
   private final List<Size> sizes;
 
