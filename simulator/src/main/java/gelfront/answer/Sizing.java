@@ -112,6 +112,7 @@ public record Sizing(
    * @param wanted metres wide; absent where not even twice its width will do
    * @param gate metres, that this was found with
    * @param ran what came out with it, level quick
+   * @param normal the same at level normal; absent where it doesn't do at level quick
    * @param second a second gate instead; absent where there is no place for one
    */
   public record Cure(
@@ -120,15 +121,17 @@ public record Sizing(
       Optional<Double> wanted,
       double gate,
       Ran ran,
+      Optional<Ran> normal,
       Optional<Second> second) {
-    /** Without a second gate. */
-    public Cure(Vec3 neck, double was, Optional<Double> wanted, double gate, Ran ran) {
-      this(neck, was, wanted, gate, ran, Optional.empty());
+
+    /** Confirmed or refuted. */
+    public Cure at(Ran confirmed) {
+      return new Cure(neck, was, wanted, gate, ran, Optional.of(confirmed), second);
     }
 
     /** With a second gate instead. */
     public Cure beside(Optional<Second> gate2) {
-      return new Cure(neck, was, wanted, gate, ran, gate2);
+      return new Cure(neck, was, wanted, gate, ran, normal, gate2);
     }
   }
 
@@ -139,13 +142,9 @@ public record Sizing(
    * @param gate its size, metres
    * @param first size of the first gate beside it, metres
    * @param ran what came out, level quick
+   * @param normal the same at level normal; absent where it doesn't do at level quick
    */
-  public record Second(Vec3 at, double gate, double first, Ran ran) {
-    /** Whether neither a dent nor an oval is seen. */
-    public boolean does(double visible) {
-      return ran.outcome().filter(o -> o.clean(visible)).isPresent();
-    }
-  }
+  public record Second(Vec3 at, double gate, double first, Ran ran, Optional<Ran> normal) {}
 
   /**
    * @param name of the dimension

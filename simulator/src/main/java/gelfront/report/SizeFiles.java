@@ -61,6 +61,7 @@ public final class SizeFiles {
     Answers.number(n, "wanted_mm", c.wanted().orElse(Double.NaN) * 1e3);
     Answers.number(n, "with_gate_mm", c.gate() * 1e3);
     Answers.put(n.putObject("then"), c.ran());
+    c.normal().ifPresent(r -> Answers.put(n.putObject("then_at_normal"), r));
     c.second().ifPresent(s -> second(n.putObject("second_gate"), s));
   }
 
@@ -69,6 +70,7 @@ public final class SizeFiles {
     Answers.number(n, "gate_mm", s.gate() * 1e3);
     Answers.number(n, "first_gate_mm", s.first() * 1e3);
     Answers.put(n.putObject("then"), s.ran());
+    s.normal().ifPresent(r -> Answers.put(n.putObject("then_at_normal"), r));
   }
 
   /** What to cut: one line a dimension, for each choice in mm and inch. */

@@ -27,11 +27,7 @@ public final class SizePage {
         "p",
         s.runs()
             + " runs. The search ran at level quick; the answer and what it is rounded up to were"
-            + " run again at level normal, and only that counts"
-            + (s.places().stream().anyMatch(p -> p.cure().isPresent())
-                ? "; necks made wider and second gates were run at level quick only. "
-                : ". ")
-            + "A dent is seen from "
+            + " run again at level normal, and only that counts. A dent is seen from "
             + Say.fixed(s.visible() * 1e3, 2)
             + " mm on; its depth here is the high bound of what the skin allows. Where a clock opens the"
             + " mould, an oval counts as much.");

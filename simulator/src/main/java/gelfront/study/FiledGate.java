@@ -91,7 +91,8 @@ public final class FiledGate {
             c -> {
               LoadedCase wide = gates.job(filed).loaded();
               NeckSearch search = new NeckSearch(study, wide, filed, c, ran, 2 * c.width());
-              return search.search(NORMAL + LARGER, progress);
+              int left = NORMAL + LARGER - 1;
+              return search.confirmed(search.search(left, progress), progress);
             });
   }
 

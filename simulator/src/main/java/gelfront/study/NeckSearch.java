@@ -88,7 +88,18 @@ final class NeckSearch {
         was,
         Double.isNaN(does) ? Optional.empty() : Optional.of(does),
         gate,
-        Entries.of(ran, shown));
+        Entries.of(ran, shown),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** What it found, run at level normal; as it is where nothing was found. */
+  Sizing.Cure confirmed(Sizing.Cure found, Progress progress) {
+    return found
+        .wanted()
+        .map(w -> List.of(job(w).normal()))
+        .map(j -> found.at(study.run("confirming at level normal", j, progress).get(0)))
+        .orElse(found);
   }
 
   private void know(double width, Ran came) {

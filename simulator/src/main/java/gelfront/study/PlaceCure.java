@@ -38,7 +38,8 @@ final class PlaceCure {
     Constriction neck = was.outcome().flatMap(NeckSearch::blamed).orElseThrow();
     LoadedCase base = p.job(gate).loaded();
     NeckSearch search = new NeckSearch(study, base, gate, neck, was, 2 * neck.width());
-    return Optional.of(search.search(p.left(), progress).beside(second(p)));
+    Sizing.Cure found = search.confirmed(search.search(p.left(), progress), progress);
+    return Optional.of(found.beside(second(p)));
   }
 
   /** The smallest gate that a neck is to blame with, and that a wider one does no better than. */
@@ -61,16 +62,24 @@ final class PlaceCure {
     }
     double widest = p.base().setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
     double first = best.get().gate();
-    return SecondGate.near(p.base(), thickness, starved.get(), widest)
-        .map(g -> new Sizing.Second(g.at(), g.gate(), first, run(p, first, g)));
+    return SecondGate.near(p.base(), thickness, starved.get(), widest).map(g -> run(p, first, g));
   }
 
-  private Ran run(PlaceSearch p, double first, SecondGate g) {
+  private Sizing.Second run(PlaceSearch p, double first, SecondGate g) {
+    double visible = p.base().setup().visibleDent();
     try {
-      Job job = Job.of(g.words(Units.METRIC), p.job(first).loaded(), List.of(g.change())).quick();
-      return study.run("second gate", List.of(job), progress).get(0);
+      Job job = Job.of(g.words(Units.METRIC), p.job(first).loaded(), List.of(g.change()));
+      Ran quick = study.run("second gate", List.of(job.quick()), progress).get(0);
+      Optional<Ran> normal =
+          quick
+              .outcome()
+              .filter(o -> o.clean(visible))
+              .map(o -> study.run("confirming at level normal", List.of(job.normal()), progress))
+              .map(ran -> ran.get(0));
+      return new Sizing.Second(g.at(), g.gate(), first, quick, normal);
     } catch (IllegalArgumentException e) {
-      return Ran.failed(String.valueOf(e.getMessage()));
+      Ran failed = Ran.failed(String.valueOf(e.getMessage()));
+      return new Sizing.Second(g.at(), g.gate(), first, failed, Optional.empty());
     }
   }
 }

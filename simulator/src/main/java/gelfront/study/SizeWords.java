@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.study;
 
+import gelfront.answer.Ran;
 import gelfront.answer.RunOutcome;
 import gelfront.answer.Sizing;
 import gelfront.base.Quantities;
@@ -182,17 +183,27 @@ final class SizeWords {
         Quantities.say(
             "a second gate, %s wide, at %s beside one of %s",
             units.plain(s.gate()), at(s.at()), units.plain(s.first()));
-    String came =
-        s.ran()
-            .outcome()
-            .map(
-                o ->
-                    " leaves "
-                        + units.length(o.defect(), 2)
-                        + " at level quick"
-                        + (s.does(visible) ? ", which isn't seen" : ""))
-            .orElse(" gives no result");
-    return gate + came;
+    return gate
+        + s.normal()
+            .map(n -> left(n, visible))
+            .orElse(
+                s.ran()
+                    .outcome()
+                    .map(o -> " leaves " + units.length(o.defect(), 2) + " at level quick")
+                    .orElse(" gives no result"));
+  }
+
+  /** What a change that does at level quick leaves at level normal. */
+  private String left(Ran normal, double visible) {
+    return normal
+        .outcome()
+        .map(
+            o ->
+                " leaves "
+                    + units.length(o.defect(), 2)
+                    + " at level normal, which "
+                    + (o.clean(visible) ? "isn't seen" : "may be seen: too close to call"))
+        .orElse(" gives no result at level normal");
   }
 
   String cure(Sizing.Cure c, double visible) {
@@ -206,9 +217,9 @@ final class SizeWords {
                 starves
                     + "; make it "
                     + units.plain(w)
-                    + " (run at level quick only, with a gate of "
+                    + ", which with a gate of "
                     + units.plain(c.gate())
-                    + ")"
+                    + c.normal().map(n -> left(n, visible)).orElse(" does at level quick")
                     + c.second().map(s -> "; " + second(s, visible)).orElse("")
                     + ".")
         .orElse(

@@ -67,4 +67,23 @@ final class PlaceCureTest {
     assertTrue(words.endsWith("; or make the part thinner behind it."), words);
     assertTrue(words.contains(", nor does twice that width do at level quick"), words);
   }
+
+  /** What does at level quick is run at level normal, and that is what is told. */
+  @Test
+  void aThickerNeckAndASecondGateAreConfirmed() {
+    Ran neck = Ran.well(SomeRun.dent(0.3, Constriction.Kind.NECK));
+    search.know(5e-3, neck);
+    search.know(8e-3, neck);
+    Ran does = Ran.well(SomeRun.dent(0.1, Constriction.Kind.GATE));
+    Study study = Study.of(BEAN, PART, "1", new ToldRuns(hash -> does), POOL, 1);
+
+    Sizing.Cure cure =
+        new PlaceCure(study, new GatePlaces(PART), Progress.NONE).of(search).orElseThrow();
+    SizeChoices none = new SizeChoices(study, search, Progress.NONE);
+    String words = new SizeWords(Units.METRIC).place(BEAN, search, none, Optional.of(cure));
+
+    assertTrue(cure.normal().isPresent() && cure.wanted().isPresent());
+    assertTrue(cure.second().isEmpty() || cure.second().get().normal().isPresent());
+    assertTrue(words.contains("leaves 0.10 mm at level normal, which isn't seen"), words);
+  }
 }
