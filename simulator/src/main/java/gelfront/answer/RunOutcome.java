@@ -90,13 +90,25 @@ public record RunOutcome(
 
   /**
    * @param pressure Pa on the cavity while the plunger holds
-   * @param force N that it pushes the halves apart with
+   * @param holding N that it pushes the halves apart with then
+   * @param filling N that liquid and air push them apart with while the shot fills the cavity, at
+   *     most; 0 where that was not calculated
    * @param held N that hold them; absent: the case doesn't say
    */
-  public record Pressing(double pressure, double force, OptionalDouble held) {
+  public record Pressing(double pressure, double holding, double filling, OptionalDouble held) {
+    /** Whether the halves are pushed apart harder while it fills than by the plunger that holds. */
+    public boolean mostWhileFilling() {
+      return filling > holding;
+    }
+
+    /** N that push the halves apart, at most. */
+    public double force() {
+      return Math.max(holding, filling);
+    }
+
     /** N to spare, negative where the mould opens; absent where the case doesn't say. */
     public OptionalDouble margin() {
-      return held.isPresent() ? OptionalDouble.of(held.getAsDouble() - force) : held;
+      return held.isPresent() ? OptionalDouble.of(held.getAsDouble() - force()) : held;
     }
   }
 

@@ -81,6 +81,15 @@ final class FillNet {
     }
   }
 
+  /** What cells have of something, by block. */
+  double[] perBlock(double[] perCell) {
+    double[] sum = new double[count()];
+    for (int c = 0; c < perCell.length; c++) {
+      sum[of[c]] += perCell[c];
+    }
+    return sum;
+  }
+
   int count() {
     return volume.length;
   }

@@ -78,6 +78,21 @@ public record FillRecord(
    * @param pressure Pa at the mouth, over the air's
    * @param gate Pa in the gates, mean of what is full of them, over the air's; 0 before liquid is
    *     there
+   * @param push N that liquid and air push the halves apart with
    */
-  public record Trace(double[] time, double[] held, double[] pressure, double[] gate) {}
+  public record Trace(
+      double[] time, double[] held, double[] pressure, double[] gate, double[] push) {
+    /** Of all that came, what was there before the last corners that fill by and by. */
+    private static final double NEARLY = 0.98;
+
+    /** The most of one of these, before the last corners fill. */
+    public double most(double[] values) {
+      double all = held[held.length - 1];
+      double most = 0;
+      for (int i = 0; i < values.length; i++) {
+        most = held[i] < NEARLY * all ? Math.max(most, values[i]) : most;
+      }
+      return most;
+    }
+  }
 }

@@ -66,6 +66,9 @@ public final class Filling {
   private final AirHistory history;
   private final boolean[] fullCell;
 
+  /** m2 of shadow on the parting face, per block. */
+  private final double[] shadow;
+
   /** Blocks of the gates. */
   private final int[] gate;
 
@@ -77,6 +80,7 @@ public final class Filling {
   private double step;
   private double resistance;
   private double worst;
+  private double push;
 
   /** J that came with the liquid: by the state, and by what was brought. */
   private double books;
@@ -87,6 +91,7 @@ public final class Filling {
 
   /**
    * @param vents m3/(Pa s) that each cell lets out, 0 where there is none
+   * @param thrown m2 of shadow on the parting face that each cell throws
    * @param state of the mould, and the plastisol to be; modified, all but its time
    * @param gathered false: every cell is a block of its own, to see what blocks cost
    */
@@ -94,6 +99,7 @@ public final class Filling {
       Cavity cavity,
       FillLaw law,
       double[] vents,
+      double[] thrown,
       Chill chill,
       ThermalState state,
       boolean gathered) {
@@ -102,11 +108,8 @@ public final class Filling {
     this.state = state;
     net = new FillNet(cavity, gathered);
     front = new Front(net);
-    double[] perBlock = new double[net.count()];
-    for (int c = 0; c < vents.length; c++) {
-      perBlock[net.of[c]] += vents[c];
-    }
-    air = new Air(net, perBlock);
+    air = new Air(net, net.perBlock(vents));
+    shadow = net.perBlock(thrown);
     ease = new Ease(net, law.viscosity(), law.noFlow(), law.entering(), gathered);
     pressure = new Pressure(net);
     wave = new Wave(net, front);
@@ -133,7 +136,9 @@ public final class Filling {
       progress.check(STAGE, front.held() / room);
       history.look(front, air, time);
       air.foresee(step);
-      if (!pressure.solve(front, ease.w, air, law.drive())) {
+      boolean moves = pressure.solve(front, ease.w, air, law.drive());
+      push = push();
+      if (!moves) {
         end = air.leaves(law.longest(), law.drive().pressure()) ? waited() : stalled();
       } else {
         advance();
@@ -318,7 +323,17 @@ public final class Filling {
   }
 
   private void note() {
-    trace.add(new double[] {time, front.held(), pressure.atMouth(), atGate()});
+    trace.add(new double[] {time, front.held(), pressure.atMouth(), atGate(), push});
+  }
+
+  /** N that liquid and air push the halves apart with. */
+  private double push() {
+    double sum = 0;
+    for (int b = 0; b < shadow.length; b++) {
+      double over = front.full[b] ? pressure.at(b) : air.start(air.body[b]);
+      sum += shadow[b] * Math.max(0, over);
+    }
+    return sum;
   }
 
   /** Pa, by volume. */
@@ -333,7 +348,7 @@ public final class Filling {
   }
 
   private FillRecord.Trace trace() {
-    return new FillRecord.Trace(column(0), column(1), column(2), column(3));
+    return new FillRecord.Trace(column(0), column(1), column(2), column(3), column(4));
   }
 
   private double[] column(int i) {

@@ -26,7 +26,6 @@ public final class UnfoldedFill {
       return left;
     }
     UnfoldedFill u = new UnfoldedFill(whole, fold);
-    double[] held = Arrays.stream(left.trace().held()).map(v -> times * v).toArray();
     FillRecord.Trace t = left.trace();
     return new FillRecord(
         left.end(),
@@ -39,7 +38,12 @@ public final class UnfoldedFill {
         times * left.room(),
         left.worstImbalance(),
         left.heatOff(),
-        new FillRecord.Trace(t.time(), held, t.pressure(), t.gate()));
+        new FillRecord.Trace(
+            t.time(), times(times, t.held()), t.pressure(), t.gate(), times(times, t.push())));
+  }
+
+  private static double[] times(int times, double[] values) {
+    return Arrays.stream(values).map(v -> times * v).toArray();
   }
 
   private List<FillRecord.AirBody> bodies(FillRecord.AirBody b) {

@@ -66,6 +66,7 @@ final class Answers {
     number(n, "feed_volume_ml", o.feedVolume() * 1e6);
     number(n, "hold_pressure_kpa", o.pressing().pressure() * 1e-3);
     number(n, "opening_force_n", o.pressing().force());
+    n.put("opening_force_while", o.pressing().mostWhileFilling() ? "filling" : "holding");
     o.pressing().margin().ifPresent(m -> number(n, "clamping_margin_n", m));
     n.put("filling", o.filling().name().toLowerCase(Locale.ROOT));
   }

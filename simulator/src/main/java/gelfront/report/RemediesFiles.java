@@ -108,7 +108,8 @@ public final class RemediesFiles {
   }
 
   private static String force(RunOutcome.Pressing p) {
-    String force = Quantities.say("%.0f N", p.force());
+    String when = p.mostWhileFilling() ? " as it fills" : "";
+    String force = Quantities.say("%.0f N%s", p.force(), when);
     if (p.margin().isEmpty()) {
       return force;
     }

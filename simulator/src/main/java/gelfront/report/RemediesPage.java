@@ -43,6 +43,8 @@ public final class RemediesPage {
             + Say.fixed(r.visible() * 1e3, 2)
             + " mm on a dent is seen."
             + opened(r)
+            + " The push on the halves is that of the hold pressure, or, where the shot was calculated and pushes"
+            + " harder before the last fiftieth is in, that of the liquid as it fills."
             + " Depths of like runs differ by a fifth at level quick: trust larger"
             + " differences only. What may not fill, or opens the mould, is never the answer. Two changes to the"
             + " mould at once are tried only where nothing with less work takes the dent away."

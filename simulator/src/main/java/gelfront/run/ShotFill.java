@@ -20,6 +20,7 @@ import gelfront.setup.Fill;
 import gelfront.setup.Numerics;
 import gelfront.state.ThermalState;
 import gelfront.voxelize.CaseVoxels;
+import gelfront.voxelize.PartingPlane;
 import gelfront.voxelize.VoxelException;
 
 /** A case's shot into the empty cavity; what cooling starts from. */
@@ -73,6 +74,7 @@ final class ShotFill {
             fold.model().cavity(),
             law(curves),
             fold.fold(vents),
+            fold.fold(PartingPlane.of(voxels).thrown(voxels.model().cavity())),
             new MouldChill(fold.model(), curves, workers, mouth),
             folded.left(),
             true);

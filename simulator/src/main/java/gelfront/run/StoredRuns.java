@@ -122,8 +122,8 @@ public final class StoredRuns {
     if (!o.judgement().findings().amounts().injectorHoldsIt()) {
       cautions.add(Caution.of("The injector does not hold the shot with its top-up."));
     }
-    Clamping.warning(loaded.setup(), o.voxels())
-        .ifPresent(w -> cautions.add(w.at(loaded.where("shot.hold_pressure"))));
+    Clamping.warning(loaded.setup(), o)
+        .ifPresent(w -> cautions.add(w.words().at(loaded.where(w.key()))));
     if (!loaded.setup().numerics().flow()) {
       cautions.add(Caution.of(CONDUCTION_ONLY));
     }

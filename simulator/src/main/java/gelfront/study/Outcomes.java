@@ -44,8 +44,7 @@ final class Outcomes {
         f.amounts().feedVolume(),
         f.amounts().topUpVolume(),
         mould[mould.length - 1],
-        new RunOutcome.Pressing(
-            c.shot().holdPressure(), Clamping.force(c, o.voxels()), c.clampingForce()),
+        Clamping.pressing(c, o),
         filling(f.filled()),
         f.fed().halfAt(),
         f.opening(),

@@ -28,8 +28,6 @@ final class FillJudge {
 
   private static final int MOST_WELDS = 5;
 
-  private static final double NEARLY = 0.98;
-
   private final Case setup;
   private final CaseVoxels voxels;
   private final Cavity cavity;
@@ -70,7 +68,7 @@ final class FillJudge {
         Filled.End.valueOf(fill.end().name()),
         "",
         fill.time(),
-        pressure(),
+        fill.trace().most(fill.trace().pressure()),
         reynolds(speed),
         speed,
         t,
@@ -84,16 +82,6 @@ final class FillJudge {
         trapped,
         welds(),
         new FillCourse(voxels, fill).moments());
-  }
-
-  /** Pa, at most, before the last corners that fill by and by. */
-  private double pressure() {
-    double most = 0;
-    FillRecord.Trace t = fill.trace();
-    for (int i = 0; i < t.time().length; i++) {
-      most = t.held()[i] < NEARLY * fill.held() ? Math.max(most, t.pressure()[i]) : most;
-    }
-    return most;
   }
 
   private void mark(int[] cells) {

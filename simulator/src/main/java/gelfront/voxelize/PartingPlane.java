@@ -37,6 +37,25 @@ public record PartingPlane(int axis, double coordinate, double shadow) {
     return new PartingPlane(best, along(voxels.mouth().centre(), best), most);
   }
 
+  /** m2 of the shadow that each cell throws; those above each other share it by volume. */
+  public double[] thrown(Cavity cavity) {
+    int b = axis == 0 ? 1 : 0;
+    int c = 3 - axis - b;
+    int row = cavity.grid().count(b);
+    double[] volume = cavity.volumes();
+    double[] column = new double[row * cavity.grid().count(c)];
+    for (int cell = 0; cell < volume.length; cell++) {
+      column[cavity.position(cell, b) + row * cavity.position(cell, c)] += volume[cell];
+    }
+    double each = shadow / Arrays.stream(column).filter(v -> v > 0).count();
+    double[] thrown = new double[volume.length];
+    for (int cell = 0; cell < thrown.length; cell++) {
+      int at = cavity.position(cell, b) + row * cavity.position(cell, c);
+      thrown[cell] = each * volume[cell] / column[at];
+    }
+    return thrown;
+  }
+
   private static double along(Vec3 p, int axis) {
     return axis == 0 ? p.x() : axis == 1 ? p.y() : p.z();
   }

@@ -34,7 +34,7 @@ public final class SomeRun {
           1e-6,
           0,
           40,
-          new RunOutcome.Pressing(20e3, 50, OptionalDouble.empty()),
+          new RunOutcome.Pressing(20e3, 50, 0, OptionalDouble.empty()),
           RunOutcome.Filling.UNKNOWN,
           1,
           Opening.WHEN_FIRM,

@@ -84,6 +84,21 @@ final class BadInputTest {
     assertTrue(!held.out().contains("pushes the halves apart"), held.out());
   }
 
+  /** Held with 20 kPa the halves stay shut. */
+  @Test
+  void aShotThatOpensTheMouldAsItFillsIsWarnedOfAtItsLine() throws IOException {
+    String held = "clamping_force = \"20 N\"\n" + CASE;
+    String filled = held + "[fill]\npressure = \"1.5 MPa\"\n";
+
+    Program.Answer opens = check(filled);
+
+    assertTrue(!check(held).out().contains("pushes the halves apart"));
+    assertTrue(opens.out().contains("As it fills, the liquid pushes the halves"), opens.out());
+    assertTrue(opens.out().contains("the 20 N that hold it"), opens.out());
+    int line = filled.lines().toList().indexOf("pressure = \"1.5 MPa\"") + 1;
+    assertTrue(opens.out().contains("pea.toml:" + line + ":"), opens.out());
+  }
+
   /** 4 MPa is out of range; 2 MPa on 1.2 cm2 stays under what clamps bear, on 8 cm2 it doesn't. */
   @Test
   void withoutAStatedForceClampsByHandAreThoughtOf() throws IOException {

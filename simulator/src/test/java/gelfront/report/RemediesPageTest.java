@@ -31,7 +31,7 @@ final class RemediesPageTest {
             "feedVolume",
             trimMl * 1e-6,
             "pressing",
-            new Pressing(20e3, 50, OptionalDouble.of(held))));
+            new Pressing(20e3, 50, 0, OptionalDouble.of(held))));
   }
 
   private static Line line(Effort e, String label, Ran ran, String doubt) {
@@ -62,6 +62,11 @@ final class RemediesPageTest {
     assertEquals(
         List.of("gate", "0.15 mm", "0.16 mm", "+8 s", "+0.4 ml", "50 N, 30 N to spare", "cures"),
         gate);
+    Pressing fills = new Pressing(20e3, 50, 60, OptionalDouble.of(80));
+    Ran filled =
+        Ran.well(Changed.of(r.lines().get(1).quick().outcome().orElseThrow(), "pressing", fills));
+    Line asItFills = line(Effort.FILE_WORK, "gate", filled, "");
+    assertEquals("60 N as it fills, 20 N to spare", RemediesFiles.cells(r, asItFills).get(5));
     List<String> hold = RemediesFiles.cells(r, r.lines().get(0));
     assertEquals("50 N, OPENS the mould", hold.get(5));
     assertEquals("changes little, but the mould opens", hold.get(6));

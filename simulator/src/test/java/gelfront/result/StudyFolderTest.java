@@ -51,7 +51,7 @@ final class StudyFolderTest {
             "openUntil",
             Double.POSITIVE_INFINITY,
             "pressing",
-            new RunOutcome.Pressing(2e4, 20, held),
+            new RunOutcome.Pressing(2e4, 20, 25, held),
             "opening",
             at.isPresent() ? early : Opening.WHEN_FIRM,
             "cavities",

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Progress;
 import gelfront.base.Workers;
+import gelfront.fill.FillRecord;
 import gelfront.finding.Filled;
 import gelfront.material.HeatCurves;
 import gelfront.mesh.TriangleMesh;
@@ -20,6 +21,7 @@ import gelfront.setup.PlainCase;
 import gelfront.setup.Shot;
 import gelfront.state.ThermalState;
 import gelfront.voxelize.CaseVoxels;
+import gelfront.voxelize.PartingPlane;
 import gelfront.voxelize.VoxelException;
 import java.util.Arrays;
 import java.util.List;
@@ -130,6 +132,28 @@ final class ShotFillTest {
     for (int i = 0; i < state.temperature.length; i++) {
       assertEquals(curves.temperature(state.enthalpy[i]), state.temperature[i], 1e-6);
     }
+  }
+
+  /**
+   * Where trapped air holds it, liquid and air come to rest: one pressure on all of the shadow, but
+   * for what the air's still rises by in the last step.
+   */
+  @Test
+  void theHalvesArePushedApartByThePressureOnTheirShadow() {
+    Case c = setup(1, 165, 40, 0);
+    CaseVoxels voxels = CaseVoxels.of(c, TAILED, Progress.NONE);
+    ThermalState state = new ThermalState(voxels.model(), HeatCurves.of(c.plastisol()), 165);
+    FillRecord.Trace t =
+        new ShotFill(c, voxels, state.mould, Workers.SERIAL).fill(state, Progress.NONE).trace();
+    double shadow = PartingPlane.of(voxels).shadow();
+    int last = t.push().length - 1;
+
+    assertEquals(Fill.BY_HAND * shadow, t.push()[last], 0.02 * Fill.BY_HAND * shadow);
+    assertEquals(0, t.push()[0]);
+    for (int i = 1; i < last; i++) {
+      assertTrue(t.push()[i] <= 1.001 * Math.max(t.pressure()[i], t.pressure()[i - 1]) * shadow);
+    }
+    assertTrue(t.most(t.push()) <= t.push()[last]);
   }
 
   @Test

@@ -58,7 +58,7 @@ final class RemedyStudyTest {
   }
 
   private static RunOutcome outcome(double dentMm, Constriction.Kind kind, Filling f, double held) {
-    Pressing pressing = new Pressing(20e3, 50, OptionalDouble.of(held));
+    Pressing pressing = new Pressing(20e3, 50, 0, OptionalDouble.of(held));
     return Changed.of(SomeRun.dent(dentMm, kind), "filling", f, "pressing", pressing);
   }
 

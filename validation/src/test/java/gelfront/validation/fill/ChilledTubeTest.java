@@ -99,7 +99,8 @@ final class ChilledTubeTest {
     double[] vents = new double[tube.count()];
     Arrays.fill(vents, Shots.OPEN);
     MouldChill chill = new MouldChill(model, curves, Workers.SERIAL, MouthFilm.INSULATED);
-    return new Filling(tube, law, vents, chill, state, true).run(Progress.NONE);
+    return new Filling(tube, law, vents, new double[tube.count()], chill, state, true)
+        .run(Progress.NONE);
   }
 
   /** °C, mean over a section by volume rate. */

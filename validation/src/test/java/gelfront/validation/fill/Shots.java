@@ -18,6 +18,7 @@ import gelfront.state.ThermalState;
 import gelfront.voxelize.CavityBuilder;
 import gelfront.voxelize.Labelled;
 import gelfront.voxelize.Mouth;
+import gelfront.voxelize.PartingPlane;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +52,9 @@ final class Shots {
   }
 
   /**
+   * The halves part across z, with a shadow that is called 1 m2: what pushes them is a mean
+   * pressure.
+   *
    * @param gathered false: every cell is a block of its own
    */
   static FillRecord shoot(Cavity cavity, Drive drive, double[] vents, boolean gathered) {
@@ -65,7 +69,8 @@ final class Shots {
             1e9,
             20);
     ThermalState state = new ThermalState(insulated(cavity), curves, HOT);
-    return new Filling(cavity, law, vents, Chill.NONE, state, gathered).run(Progress.NONE);
+    double[] thrown = new PartingPlane(2, 0, 1).thrown(cavity);
+    return new Filling(cavity, law, vents, thrown, Chill.NONE, state, gathered).run(Progress.NONE);
   }
 
   static HeatCurves curves() {

@@ -34,6 +34,22 @@ final class TubeFillTest {
     check.plot("share filled", "s").within(0.02);
   }
 
+  /** Pressure falls evenly from the mouth to the front, and there is none beyond it. */
+  @Test
+  void theHalvesArePushedApartByHalfThePressureOnWhatIsFull() {
+    Check check = Check.of("tube being filled, mean pressure on its shadow, Pa", "Poiseuille");
+    FillRecord r = shoot(12);
+    FillRecord.Trace t = r.trace();
+    for (int i = 1; i < t.held().length; i++) {
+      // What pushes is told with the step that it drives.
+      double share = t.held()[i - 1] / r.room();
+      if (share > 0.2 && share < 0.98) {
+        check.at(share).expected(0.5 * share * PRESSURE).got(t.push()[i]);
+      }
+    }
+    check.plot("share filled", "Pa").within(0.03);
+  }
+
   @Test
   void errorFallsWithTheCells() {
     double coarse = mean(5, 6, 7);
