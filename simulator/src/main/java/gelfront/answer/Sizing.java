@@ -142,7 +142,8 @@ public record Sizing(
    * @param gate its size, metres
    * @param first size of the first gate beside it, metres
    * @param ran what came out, level quick
-   * @param normal the same at level normal; absent where it doesn't do at level quick
+   * @param normal the same at level normal; absent where it doesn't do at level quick, or where
+   *     another change was confirmed
    */
   public record Second(Vec3 at, double gate, double first, Ran ran, Optional<Ran> normal) {}
 

@@ -72,9 +72,8 @@ final class NeckSearch {
   Sizing.Cure search(int runs, Progress progress) {
     double was = neck.width();
     double much = runs > 2 ? Math.min(whole(MUCH * was), widest) : widest;
-    List<Double> next =
-        List.of(Math.min(whole(LITTLE * was), much), much).stream().distinct().toList();
-    for (int left = runs; !next.isEmpty() && next.size() <= left; next = next()) {
+    List<Double> next = List.of(Math.min(whole(LITTLE * was), much));
+    for (int left = runs; !next.isEmpty() && next.size() <= left; next = next(much)) {
       List<Ran> came = study.run("thicker neck", next.stream().map(this::job).toList(), progress);
       for (int i = 0; i < came.size(); i++) {
         know(next.get(i), came.get(i));
@@ -107,10 +106,12 @@ final class NeckSearch {
     bracket.know(width, came.outcome().map(o -> o.defect() - visible).orElse(Double.NaN));
   }
 
-  private List<Double> next() {
+  private List<Double> next(double much) {
     List<Double> wanted;
     if (!Double.isNaN(bracket.does())) {
       wanted = bracket.next(1);
+    } else if (!ran.containsKey(much)) {
+      wanted = List.of(much);
     } else if (!ran.containsKey(widest)) {
       wanted = List.of(widest);
     } else {

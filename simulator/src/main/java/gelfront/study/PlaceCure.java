@@ -39,12 +39,18 @@ final class PlaceCure {
     LoadedCase base = p.job(gate).loaded();
     NeckSearch search = new NeckSearch(study, base, gate, neck, was, 2 * neck.width());
     Sizing.Cure found = search.confirmed(search.search(p.left(), progress), progress);
-    return Optional.of(found.beside(second(p)));
+    boolean sure =
+        found.normal().flatMap(Ran::outcome).filter(o -> o.clean(visible(p))).isPresent();
+    return Optional.of(found.beside(second(p, !sure)));
+  }
+
+  private static double visible(PlaceSearch p) {
+    return p.base().setup().visibleDent();
   }
 
   /** The smallest gate that a neck is to blame with, and that a wider one does no better than. */
   private static Optional<Sizing.Point> wideEnough(PlaceSearch p) {
-    double visible = p.base().setup().visibleDent();
+    double visible = visible(p);
     double widest = p.atWidest().map(RunOutcome::defect).orElse(Double.NaN);
     return p.points().stream()
         .filter(g -> g.sprue() >= p.sprueFor(g.gate()) - 1e-9)
@@ -53,8 +59,12 @@ final class PlaceCure {
         .findFirst();
   }
 
-  /** Beside the first gate that came closest. */
-  private Optional<Sizing.Second> second(PlaceSearch p) {
+  /**
+   * Beside the first gate that came closest.
+   *
+   * @param confirm whether it is run at level normal, too, where it does at level quick
+   */
+  private Optional<Sizing.Second> second(PlaceSearch p, boolean confirm) {
     Optional<Sizing.Point> best = p.best();
     Optional<Vec3> starved = best.flatMap(b -> b.ran().outcome()).flatMap(RunOutcome::pocketCentre);
     if (best.isEmpty() || starved.isEmpty()) {
@@ -62,18 +72,18 @@ final class PlaceCure {
     }
     double widest = p.base().setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
     double first = best.get().gate();
-    return SecondGate.near(p.base(), thickness, starved.get(), widest).map(g -> run(p, first, g));
+    return SecondGate.near(p.base(), thickness, starved.get(), widest)
+        .map(g -> run(p, first, g, confirm));
   }
 
-  private Sizing.Second run(PlaceSearch p, double first, SecondGate g) {
-    double visible = p.base().setup().visibleDent();
+  private Sizing.Second run(PlaceSearch p, double first, SecondGate g, boolean confirm) {
     try {
       Job job = Job.of(g.words(Units.METRIC), p.job(first).loaded(), List.of(g.change()));
       Ran quick = study.run("second gate", List.of(job.quick()), progress).get(0);
       Optional<Ran> normal =
           quick
               .outcome()
-              .filter(o -> o.clean(visible))
+              .filter(o -> confirm && o.clean(visible(p)))
               .map(o -> study.run("confirming at level normal", List.of(job.normal()), progress))
               .map(ran -> ran.get(0));
       return new Sizing.Second(g.at(), g.gate(), first, quick, normal);
