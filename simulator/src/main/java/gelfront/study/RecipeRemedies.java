@@ -45,7 +45,7 @@ final class RecipeRemedies {
     shelf.add(
         Effort.RECIPE,
         "hold",
-        Quantities.say("hold the plunger %.0f s instead of %.0f s", hold, shot.holdTime()),
+        "hold the plunger " + seconds(hold) + " instead of " + seconds(shot.holdTime()),
         "Hold with the pressure of before, no more: what it pushes the halves apart with stands in the"
             + " table.",
         List.of(Change.seconds("shot.hold_time", hold)));
@@ -54,7 +54,7 @@ final class RecipeRemedies {
   private void topUp(Shot shot) {
     double first = shot.holdTime() + 5;
     double second = first + 10;
-    String what = Quantities.say("top the sprue up at %.0f s and %.0f s", first, second);
+    String what = "top the sprue up at " + seconds(first) + " and " + seconds(second);
     if (shelf.setup().opensAt().orElse(Double.POSITIVE_INFINITY) < second) {
       shelf.leave(what, "the mould is opened before");
       return;
@@ -66,6 +66,10 @@ final class RecipeRemedies {
         what,
         "Top up with fresh hot plastisol, slowly: a splash into a hot sprue spits.",
         List.of(new Change.Set("shot.top_up", "[" + times + "]")));
+  }
+
+  private static String seconds(double s) {
+    return Quantities.say("%.1f", s).replaceFirst("\\.0$", "") + " s";
   }
 
   private void cooler(Shot shot) {

@@ -313,6 +313,14 @@ final class RemedyStudyTest {
     assertTrue(told.stream().noneMatch(t -> t.matches(".* (mm|°C|K)\\b.*|.*°C.*")), "" + told);
   }
 
+  @Test
+  void halfSecondsAreTold() {
+    LoadedCase half = BEAN.with(List.of(Change.seconds("shot.hold_time", 2.5)));
+    List<String> told = labels(RemedyShelf.of(half, Optional.of(gate(0.6)), PLACES));
+    assertTrue(told.contains("hold the plunger 17.5 s instead of 2.5 s"), told.toString());
+    assertTrue(told.contains("top the sprue up at 7.5 s and 17.5 s"), told.toString());
+  }
+
   /** The gate isn't moved on top of another, and two are taken for enough. */
   @Test
   void aFurtherGateIsReckonedWith() {
