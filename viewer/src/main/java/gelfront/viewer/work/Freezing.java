@@ -13,7 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Follows the freezing while a case is calculated, and shows it now and then. */
+/** Follows the freezing while a case is calculated, and shows it at once, and now and then. */
 final class Freezing implements Watch {
   private static final long APART_NS = 700_000_000;
 
@@ -44,14 +44,13 @@ final class Freezing implements Watch {
     float[] set = new float[cavity.count()];
     Arrays.fill(set, Float.POSITIVE_INFINITY);
     TriangleMesh surface = voxels.surface();
-    long[] last = {System.nanoTime()};
+    long[] next = {System.nanoTime()};
     return List.of(
         (state, from) -> {
           follow(state, set);
-          long now = System.nanoTime();
-          if (now - last[0] > APART_NS) {
+          if (System.nanoTime() - next[0] >= 0) {
             shown.accept(new Moment(state.time, fields(cavity, set.clone()), surface));
-            last[0] = System.nanoTime();
+            next[0] = System.nanoTime() + APART_NS;
           }
         });
   }
