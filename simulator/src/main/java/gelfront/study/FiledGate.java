@@ -87,13 +87,16 @@ public final class FiledGate {
     double filed = widest(gate);
     return ran.outcome()
         .flatMap(NeckSearch::blamed)
-        .map(
-            c -> {
-              LoadedCase wide = gates.job(filed).loaded();
-              NeckSearch search = new NeckSearch(study, wide, filed, c, ran, 2 * c.width());
-              int left = NORMAL + LARGER - 1;
-              return search.confirmed(search.search(left, progress), progress);
-            });
+        .map(c -> new NeckSearch(study, gates.job(filed).loaded(), filed, c, ran, 2 * c.width()))
+        .map(this::thickened);
+  }
+
+  private Sizing.Cure thickened(NeckSearch neck) {
+    Sizing.Cure found = neck.search(NORMAL + LARGER - 1, progress);
+    List<Job> job = neck.confirming(found).stream().toList();
+    return job.isEmpty()
+        ? found
+        : found.at(study.run("confirming at level normal", job, progress).get(0));
   }
 
   /**

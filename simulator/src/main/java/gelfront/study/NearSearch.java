@@ -81,6 +81,14 @@ final class NearSearch {
     return bracket.does();
   }
 
+  /** Metres: of those that were run, the gate that leaves the least at level normal. */
+  double closest() {
+    return points.stream()
+        .min(Comparator.comparingDouble(p -> search.excess(p.ran())))
+        .map(Sizing.Point::gate)
+        .orElseThrow();
+  }
+
   /** What was run, rising. */
   List<Sizing.Point> points() {
     return points.stream().sorted(Comparator.comparingDouble(Sizing.Point::gate)).toList();

@@ -92,13 +92,9 @@ final class NeckSearch {
         Optional.empty());
   }
 
-  /** What it found, run at level normal; as it is where nothing was found. */
-  Sizing.Cure confirmed(Sizing.Cure found, Progress progress) {
-    return found
-        .wanted()
-        .map(w -> List.of(job(w).normal()))
-        .map(j -> found.at(study.run("confirming at level normal", j, progress).get(0)))
-        .orElse(found);
+  /** What tells at level normal whether it holds; absent where nothing was found. */
+  Optional<Job> confirming(Sizing.Cure found) {
+    return found.wanted().map(w -> job(w).normal());
   }
 
   private void know(double width, Ran came) {

@@ -11,12 +11,10 @@ import gelfront.mesh.Vec3;
 import gelfront.setup.LoadedCase;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What else is changed where no gate will do at a place: the neck, or a second gate behind it. */
 final class PlaceCure {
-  /** Share of the visible depth within which two gates' dents are the same: own judgement. */
-  private static final double SAME = 0.05;
-
   private final Study study;
   private final GatePlaces thickness;
   private final Progress progress;
@@ -38,10 +36,32 @@ final class PlaceCure {
     Constriction neck = was.outcome().flatMap(NeckSearch::blamed).orElseThrow();
     LoadedCase base = p.job(gate).loaded();
     NeckSearch search = new NeckSearch(study, base, gate, neck, was, 2 * neck.width());
-    Sizing.Cure found = search.confirmed(search.search(p.left(), progress), progress);
-    boolean sure =
-        found.normal().flatMap(Ran::outcome).filter(o -> o.clean(visible(p))).isPresent();
-    return Optional.of(found.beside(second(p, !sure)));
+    return Optional.of(confirmed(p, search, search.search(p.left(), progress)));
+  }
+
+  /** Beside a second gate; at level normal, too, where that does at level quick: the neck first. */
+  private Sizing.Cure confirmed(PlaceSearch p, NeckSearch search, Sizing.Cure found) {
+    Optional<Job> neck = search.confirming(found);
+    Optional<Second> second = second(p);
+    List<Ran> ran = run(Stream.concat(neck.stream(), second.map(s -> s.job.quick()).stream()));
+    Sizing.Cure cure = neck.isPresent() ? found.at(ran.get(0)) : found;
+    if (second.isEmpty()) {
+      return cure;
+    }
+    Ran quick = ran.get(ran.size() - 1);
+    boolean needed = !clean(p, cure.normal()) && clean(p, Optional.of(quick));
+    Optional<Ran> normal =
+        needed ? run(Stream.of(second.get().job.normal())).stream().findFirst() : Optional.empty();
+    return cure.beside(Optional.of(second.get().told(quick, normal)));
+  }
+
+  private List<Ran> run(Stream<Job> jobs) {
+    List<Job> all = jobs.toList();
+    return all.isEmpty() ? List.of() : study.run("neck and second gate", all, progress);
+  }
+
+  private static boolean clean(PlaceSearch p, Optional<Ran> ran) {
+    return ran.flatMap(Ran::outcome).filter(o -> o.clean(visible(p))).isPresent();
   }
 
   private static double visible(PlaceSearch p) {
@@ -55,16 +75,23 @@ final class PlaceCure {
     return p.points().stream()
         .filter(g -> g.sprue() >= p.sprueFor(g.gate()) - 1e-9)
         .filter(g -> g.ran().outcome().flatMap(NeckSearch::blamed).isPresent())
-        .filter(g -> p.excess(g.ran()) <= widest - visible + SAME * visible)
+        .filter(g -> p.excess(g.ran()) <= widest - visible + PlaceSearch.SAME * visible)
         .findFirst();
   }
 
   /**
-   * Beside the first gate that came closest.
+   * A second gate.
    *
-   * @param confirm whether it is run at level normal, too, where it does at level quick
+   * @param first size of the first one, metres
    */
-  private Optional<Sizing.Second> second(PlaceSearch p, boolean confirm) {
+  private record Second(SecondGate gate, double first, Job job) {
+    Sizing.Second told(Ran quick, Optional<Ran> normal) {
+      return new Sizing.Second(gate.at(), gate.gate(), first, quick, normal);
+    }
+  }
+
+  /** Beside the first gate that came closest; absent where there is no place for one. */
+  private Optional<Second> second(PlaceSearch p) {
     Optional<Sizing.Point> best = p.best();
     Optional<Vec3> starved = best.flatMap(b -> b.ran().outcome()).flatMap(RunOutcome::pocketCentre);
     if (best.isEmpty() || starved.isEmpty()) {
@@ -73,23 +100,15 @@ final class PlaceCure {
     double widest = p.base().setup().limits().gateWidest().orElse(Double.POSITIVE_INFINITY);
     double first = best.get().gate();
     return SecondGate.near(p.base(), thickness, starved.get(), widest)
-        .map(g -> run(p, first, g, confirm));
+        .flatMap(g -> job(p, first, g).map(j -> new Second(g, first, j)));
   }
 
-  private Sizing.Second run(PlaceSearch p, double first, SecondGate g, boolean confirm) {
+  /** Absent where the case can't have it. */
+  private static Optional<Job> job(PlaceSearch p, double first, SecondGate g) {
     try {
-      Job job = Job.of(g.words(Units.METRIC), p.job(first).loaded(), List.of(g.change()));
-      Ran quick = study.run("second gate", List.of(job.quick()), progress).get(0);
-      Optional<Ran> normal =
-          quick
-              .outcome()
-              .filter(o -> confirm && o.clean(visible(p)))
-              .map(o -> study.run("confirming at level normal", List.of(job.normal()), progress))
-              .map(ran -> ran.get(0));
-      return new Sizing.Second(g.at(), g.gate(), first, quick, normal);
+      return Optional.of(Job.of(g.words(Units.METRIC), p.job(first).loaded(), List.of(g.change())));
     } catch (IllegalArgumentException e) {
-      Ran failed = Ran.failed(String.valueOf(e.getMessage()));
-      return new Sizing.Second(g.at(), g.gate(), first, failed, Optional.empty());
+      return Optional.empty();
     }
   }
 }

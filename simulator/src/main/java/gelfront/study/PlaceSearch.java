@@ -33,6 +33,9 @@ final class PlaceSearch {
   /** Share of the visible depth that levels differ by as a rule. */
   static final double CLOSE = 0.15;
 
+  /** Share of the visible depth within which two gates' dents are the same: own judgement. */
+  static final double SAME = 0.05;
+
   /** Gate widths that a sprue is wide at least, or it would set first: own judgement. */
   private static final double SPRUE = 1.25;
 
@@ -147,11 +150,26 @@ final class PlaceSearch {
         .min(Comparator.comparingDouble(p -> p.ran().outcome().get().defect()));
   }
 
-  /** Metres, rising: gates so close that level normal must tell; empty where some gate does. */
+  /**
+   * Metres, rising: gates so close that level normal must tell; empty where some gate does. Without
+   * those that leave no less than a thinner one that a neck limits.
+   */
   List<Double> close() {
+    List<Sizing.Point> close = points().stream().filter(this::isClose).toList();
     return Double.isNaN(does())
-        ? points().stream().filter(this::isClose).map(Sizing.Point::gate).distinct().toList()
+        ? close.stream()
+            .filter(p -> close.stream().noneMatch(q -> limits(q, p)))
+            .map(Sizing.Point::gate)
+            .distinct()
+            .toList()
         : List.of();
+  }
+
+  /** Whether a neck makes a gate as good as a wider one. */
+  private boolean limits(Sizing.Point thin, Sizing.Point wide) {
+    return thin.gate() < wide.gate() - 1e-9
+        && thin.ran().outcome().flatMap(NeckSearch::blamed).isPresent()
+        && excess(thin.ran()) <= excess(wide.ran()) + SAME * visible;
   }
 
   private boolean isClose(Sizing.Point p) {

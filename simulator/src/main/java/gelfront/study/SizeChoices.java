@@ -66,7 +66,7 @@ final class SizeChoices {
     } else if (!search.close().isEmpty()) {
       near.run();
       if (Double.isNaN(near.does())) {
-        confirm(List.of(exact(search.best().orElseThrow().gate())));
+        confirm(List.of(exact(near.closest())));
       } else {
         rounded(near.does());
       }

@@ -39,6 +39,22 @@ final class PlaceSearchTest {
     return search;
   }
 
+  /** Where a neck makes a wider gate no better, level normal needn't be asked about that one. */
+  @Test
+  void ofGatesThatANeckLimitsTheThinnestIsCloseEnough() {
+    assertEquals(List.of(5e-3), close(Constriction.Kind.NECK, 0.22, 0.218));
+    assertEquals(List.of(5e-3, 8e-3), close(Constriction.Kind.NECK, 0.228, 0.21));
+    assertEquals(List.of(5e-3, 8e-3), close(Constriction.Kind.GATE, 0.22, 0.218));
+  }
+
+  private static List<Double> close(Constriction.Kind blamed, double atFive, double atEight) {
+    PlaceSearch search =
+        new PlaceSearch(BEAN, false, new PlaceSearch.Sizes(1e-3, 3e-3, 8e-3), 10e-3, 12);
+    search.know(5e-3, Ran.well(SomeRun.dent(atFive, blamed)));
+    search.know(8e-3, Ran.well(SomeRun.dent(atEight, blamed)));
+    return search.close();
+  }
+
   @Test
   void aGateThatLeavesNoDentButAnOvalIsNoAnswer() {
     PlaceSearch search = searched(g -> 0.05, g -> 0.3);
