@@ -189,7 +189,7 @@ public final class RemedyStudy {
         pairs,
         left,
         answer,
-        u -> new RemedyWords(u).verdict(normal, answer, lines, pairs));
+        u -> new RemedyWords(u).verdict(normal, answer, lines, pairs, visible));
   }
 
   /** Not confirmed yet, that cure at level quick: the least effort first, single ones first. */

@@ -43,14 +43,17 @@ final class RemedyWords {
                 + ": too close to call; run it with --level normal.");
   }
 
-  String verdict(Ran before, Optional<Line> chosen, List<Line> lines, List<Line> pairs) {
+  String verdict(
+      Ran before, Optional<Line> chosen, List<Line> lines, List<Line> pairs, double visible) {
     if (chosen.isPresent()) {
       Line c = chosen.get();
       return capital(c.what().in(units))
           + (byClock(before) ? ": " : ": the deepest dent falls ")
           + fall(before, c.best())
           + (byClock(before) ? ", and nothing is seen" : " and isn't seen")
-          + " any more (run at level normal)."
+          + " any more"
+          + (close(c.best(), visible) ? ", a close call" : "")
+          + " (run at level normal)."
           + cost(before, c.best());
     }
     Optional<Line> best =
@@ -67,6 +70,11 @@ final class RemedyWords {
                         + " (run at level normal)."
                         + cost(before, l.best()))
             .orElse("None of it could be confirmed.");
+  }
+
+  private static boolean close(Ran ran, double visible) {
+    double seen = (1 - PlaceSearch.CLOSE) * visible;
+    return ran.outcome().filter(o -> o.defect() > seen).isPresent();
   }
 
   private static String cost(Ran before, Ran after) {

@@ -314,6 +314,16 @@ final class RemedyStudyTest {
   }
 
   @Test
+  void whatIsHardlyUnseenIsACloseCall() {
+    Function<String, Ran> hardly = dents(0.6, Map.of("gate 2.5", 0.19));
+    Function<String, Ran> well = dents(0.6, Map.of("gate 2.5", 0.15));
+
+    String close = "isn't seen any more, a close call (run at level normal).";
+    assertTrue(study(hardly, hardly).verdict().contains(close));
+    assertTrue(study(well, well).verdict().contains("isn't seen any more (run at level normal)."));
+  }
+
+  @Test
   void halfSecondsAreTold() {
     LoadedCase half = BEAN.with(List.of(Change.seconds("shot.hold_time", 2.5)));
     List<String> told = labels(RemedyShelf.of(half, Optional.of(gate(0.6)), PLACES));
