@@ -17,6 +17,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -43,6 +45,9 @@ public final class Study {
   private final ConcurrentLinkedDeque<KeptVoxels> idle = new ConcurrentLinkedDeque<>();
   private final AtomicInteger calculated = new AtomicInteger();
   private final AtomicInteger reused = new AtomicInteger();
+
+  /** Hashes of runs that were asked for. */
+  private final Set<String> asked = ConcurrentHashMap.newKeySet();
 
   /** MiB of heap that runs may take together. */
   private final Semaphore memory;
@@ -100,7 +105,7 @@ public final class Study {
     return calculated.get();
   }
 
-  /** Runs found in the store so far. */
+  /** Runs of earlier studies found in the store so far. */
   public int reused() {
     return reused.get();
   }
@@ -136,7 +141,7 @@ public final class Study {
       String hash = hashes.get(i);
       Optional<Ran> kept = found.containsKey(hash) ? Optional.empty() : store.find(hash);
       kept.ifPresent(r -> found.put(hash, r));
-      reused.addAndGet(kept.isPresent() ? 1 : 0);
+      reused.addAndGet(asked.add(hash) && kept.isPresent() ? 1 : 0);
       if (!found.containsKey(hash)) {
         open.putIfAbsent(hash, jobs.get(i));
       }

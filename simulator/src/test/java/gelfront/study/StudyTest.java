@@ -82,6 +82,10 @@ final class StudyTest {
     second.run("", List.of(gate(2), gate(3)), Progress.NONE);
     assertEquals(1, second.calculated());
     assertEquals(1, second.reused());
+
+    second.run("", List.of(gate(2), gate(3)), Progress.NONE);
+    assertEquals(1, second.calculated());
+    assertEquals(1, second.reused(), "what was asked for twice counts once");
   }
 
   @Test
