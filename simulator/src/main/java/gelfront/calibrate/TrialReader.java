@@ -153,12 +153,19 @@ public final class TrialReader {
         }
       }
     }
+    if (depth.isPresent() && depth.getAsDouble() == 0 && dented.isEmpty()) {
+      dented = Optional.of(false); // no dent at all says as much as a no
+    }
     add(new TrialShot(line, caseName, recipe, cavity, dented, depth, froze));
   }
 
   private void add(TrialShot s) {
     if (s.dented().isEmpty() && s.depth().isEmpty() && s.froze().isEmpty()) {
       throw wrong(s.line(), "says nothing of what came of it");
+    }
+    boolean flat = s.depth().isPresent() && s.depth().getAsDouble() == 0;
+    if (flat && s.dented().orElse(false)) {
+      throw wrong(s.line(), "contradicts itself: dented, and yet 0 mm deep");
     }
     boolean deep = s.depth().isPresent() && s.depth().getAsDouble() > UNSEEN;
     if (deep && s.dented().filter(d -> !d).isPresent()) {

@@ -37,11 +37,19 @@ final class TrialReaderTest {
     assertTrue(shots.get(1).depth().isEmpty());
   }
 
+  @Test
+  void aDepthOfNothingIsNoDent() {
+    List<TrialShot> shots = TrialReader.read("t.csv", "gate (mm),depth (mm)\n2,0\n3,0.3\n");
+    assertEquals(Optional.of(false), shots.get(0).dented());
+    assertEquals(Optional.empty(), shots.get(1).dented());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
         "gate (mm),hold (s)#2,3 | t.csv:1: no column says what came of it",
+        "gate (mm),dented,depth (mm)#2,yes,0 | t.csv:2: contradicts itself: dented, and yet 0 mm",
         "gat (mm),dented#2,yes | t.csv:1: no input \"gat\"; did you mean \"gate",
         "gate,dented#2,yes | t.csv:2: \"gate\" has no unit",
         "gate (mm),dented#2,maybe | t.csv:2: dented \"maybe\": yes or no",
