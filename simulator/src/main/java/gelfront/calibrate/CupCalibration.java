@@ -21,8 +21,9 @@ import org.apache.commons.math3.analysis.UnivariateFunction;
 /**
  * Calibrates by a case that describes what the thermometer stood in: cup, tube or part, its wall as
  * the block, the bath or air round it as what cools the block's faces. The model is the program's
- * own conduction. Time 0 is the hottest reading; all plastisol is taken to be equally hot then, how
- * hot is fitted with the rest: the hottest reading has the luckiest noise.
+ * own conduction. Time 0 is where the cooling begins ({@link TemperatureLog#cooling}); all
+ * plastisol is taken to be equally hot then, how hot is fitted with the rest: a single reading is
+ * noisy.
  */
 public final class CupCalibration {
   private static final int READINGS = 60;

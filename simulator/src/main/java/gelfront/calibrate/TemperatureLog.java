@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package gelfront.calibrate;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -11,6 +12,9 @@ import java.util.List;
  * @param notes what was assumed or left out, in words
  */
 public record TemperatureLog(double[] times, double[] temperatures, List<String> notes) {
+  /** K that readings of the same temperature may be apart. */
+  private static final double NEAR = 1;
+
   public TemperatureLog {
     notes = List.copyOf(notes);
     if (times.length != temperatures.length) {
@@ -18,11 +22,16 @@ public record TemperatureLog(double[] times, double[] temperatures, List<String>
     }
   }
 
-  /** From the hottest reading on, which is time 0: what came before is the pouring. */
+  /**
+   * From the first reading on that is within 1 K of the hottest, which is time 0: what came before
+   * is the pouring. The middle of a thick cup stays hot for a minute or two, and which of its
+   * readings is the hottest then is chance.
+   */
   TemperatureLog cooling() {
+    double most = Arrays.stream(temperatures).max().orElseThrow();
     int hottest = 0;
-    for (int i = 1; i < times.length; i++) {
-      hottest = temperatures[i] > temperatures[hottest] ? i : hottest;
+    while (temperatures[hottest] < most - NEAR) {
+      hottest++;
     }
     int n = times.length - hottest;
     double[] t = new double[n];
@@ -60,6 +69,6 @@ public record TemperatureLog(double[] times, double[] temperatures, List<String>
         v[n++] = v[s] / count[s];
       }
     }
-    return new TemperatureLog(java.util.Arrays.copyOf(t, n), java.util.Arrays.copyOf(v, n), notes);
+    return new TemperatureLog(Arrays.copyOf(t, n), Arrays.copyOf(v, n), notes);
   }
 }

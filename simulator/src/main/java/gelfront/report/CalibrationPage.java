@@ -81,7 +81,7 @@ public final class CalibrationPage {
       Svg.text(h, px(x, v), height - 32, "middle", Say.tick(v, x.step()), GREY);
     }
     Svg.text(h, LEFT - 8, TOP - 10, "end", unit, GREY);
-    Svg.text(h, WIDTH - RIGHT, height - 6, "end", "seconds after the hottest reading", GREY);
+    Svg.text(h, WIDTH - RIGHT, height - 6, "end", "seconds since cooling began", GREY);
   }
 
   private static double px(Scale x, double v) {

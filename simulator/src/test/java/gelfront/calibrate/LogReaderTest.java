@@ -156,6 +156,15 @@ class LogReaderTest {
   }
 
   @Test
+  void whichReadingOfAFlatTopIsTheHottestDoesNotMoveTheStart() {
+    IntFunction<String> thick =
+        i -> say("%d,%.2f °C", i, i < 3 ? 20 + i : i < 20 ? 160 + 0.04 * i : celsius(i - 20));
+    TemperatureLog cooling = read(lines(0, 60, thick)).cooling();
+    assertEquals(57, cooling.times().length);
+    assertEquals(0, cooling.times()[0]);
+  }
+
+  @Test
   void thinningTakesMeans() {
     TemperatureLog log = read(lines(0, 40, i -> say("%d,%.2f °C", i, celsius(i)))).thinned(8);
     assertEquals(8, log.times().length);
