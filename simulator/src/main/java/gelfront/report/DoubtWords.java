@@ -20,7 +20,8 @@ public final class DoubtWords {
     said.add(asItIs(d));
     said.add(first(d));
     if (d.failed() > 0) {
-      said.add(d.failed() + " plausible cases gave no result; the table says why.");
+      String cases = d.failed() == 1 ? " plausible case" : " plausible cases";
+      said.add(d.failed() + cases + " gave no result; the table says why.");
     }
     return said;
   }
@@ -78,6 +79,11 @@ public final class DoubtWords {
   }
 
   private static String first(Doubt d) {
+    int n = d.outcomes().size();
+    boolean alike = n > 0 && d.failed() == 0 && (d.mayDent() == 0 || d.dentsAnyway() == n);
+    if (alike) {
+      return "The verdict is the same in all of them: nothing has to be measured for it.";
+    }
     return d.first()
         .map(u -> "Measure this first: " + u.name() + ". " + u.advice())
         .orElse(
