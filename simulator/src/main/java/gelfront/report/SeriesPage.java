@@ -83,7 +83,7 @@ public final class SeriesPage {
     }
     return "Shots in a row are no cure here: the first has a dent "
         + units.range(first.dentLow(), first.dentHigh(), 2)
-        + " deep, the settled one "
+        + (a.settled().isPresent() ? " deep, the settled one " : " deep, the last one made ")
         + end
         + ".";
   }
@@ -120,8 +120,20 @@ public final class SeriesPage {
                     .append(Say.time(r.openedAt()))
                     .append(" and refilled ")
                     .append(Say.time(a.idle()))
-                    .append(" later."));
+                    .append(" later.")
+                    .append(worse(a, r, units)));
     return s.toString().trim();
+  }
+
+  /** The hotter mould of a faster cycle may dent what the stated one doesn't. */
+  private static String worse(SeriesAnswer a, ShotRow fastest, Units units) {
+    return fastest.severity().compareTo(a.last().severity()) <= 0
+        ? ""
+        : " But at that pace the part "
+            + Say.severity(fastest.severity())
+            + ", "
+            + units.range(fastest.dentLow(), fastest.dentHigh(), 2)
+            + " deep.";
   }
 
   private static void table(Html h, SeriesAnswer a) {

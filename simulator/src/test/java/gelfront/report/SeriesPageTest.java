@@ -43,6 +43,44 @@ final class SeriesPageTest {
   }
 
   @Test
+  void aRowThatDoesNotSettleClaimsNoSettledShot() {
+    SeriesAnswer a =
+        new SeriesAnswer(
+            "bait",
+            "quick",
+            0.2e-3,
+            60,
+            20,
+            OptionalDouble.of(170),
+            List.of(COLD, COLD.numbered(2)),
+            Optional.empty(),
+            Optional.of(COLD.numbered(0)),
+            1e-14);
+    String verdict = SeriesPage.verdict(a);
+    assertTrue(verdict.contains("the last one made") && !verdict.contains("settled"), verdict);
+  }
+
+  @Test
+  void aFastestCycleThatDentsIsNotTakenForGood() {
+    SeriesAnswer a = of(WARM.numbered(0));
+    assertTrue(!SeriesPage.pace(a).contains("But at that pace"));
+    SeriesAnswer dents =
+        new SeriesAnswer(
+            a.name(),
+            a.level(),
+            a.visible(),
+            a.idle(),
+            a.open(),
+            a.clock(),
+            a.shots(),
+            a.settled(),
+            Optional.of(COLD.numbered(0)),
+            a.imbalance());
+    String pace = SeriesPage.pace(dents);
+    assertTrue(pace.endsWith("But at that pace the part will dent, 0.30 to 0.50 mm deep."), pace);
+  }
+
+  @Test
   void aClockThatOpensTooSoonIsTold() {
     String pace = SeriesPage.pace(of(WARM.numbered(0)));
     assertTrue(pace.contains("too soon"), pace);
