@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Reads what loggers write: parted by tabs, semicolons or commas, with or without headings, in °C,
@@ -27,6 +28,9 @@ public final class LogReader {
 
   /** K that a cooling log must fall by. */
   private static final double LEAST_FALL = 10;
+
+  /** K from one value to the next, from which on a thermometer is a coarse one. */
+  private static final double COARSE = 0.5;
 
   private static final double DAY = 86400;
 
@@ -166,6 +170,18 @@ public final class LogReader {
     }
   }
 
+  /** Whether the thermometer shows whole or half degrees: all steps are so many of the least. */
+  private static boolean coarse(double[] v) {
+    double[] steps =
+        IntStream.range(1, v.length)
+            .mapToDouble(i -> Math.abs(v[i] - v[i - 1]))
+            .filter(d -> d > 1e-6)
+            .toArray();
+    double least = Arrays.stream(steps).min().orElse(0);
+    return least >= COARSE - 1e-6
+        && Arrays.stream(steps).allMatch(d -> Math.abs(d / least - Math.rint(d / least)) < 1e-3);
+  }
+
   private TemperatureLog checked(List<Double> times, List<Double> values, List<Integer> lines) {
     int n = times.size();
     if (n < LEAST) {
@@ -179,7 +195,16 @@ public final class LogReader {
       throw new LogException(file, 0, "every reading is the same: is the sensor dead?");
     }
     long top = Arrays.stream(v).filter(x -> x == high).count();
-    if (top > MOST_AT_TOP * n && top > 5) {
+    boolean flat = top > MOST_AT_TOP * n && top > 5;
+    if (flat && coarse(v)) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "%d readings stand at the highest value, %.0f °C: right for the middle of a thick cup,"
+                  + " but if the thermometer can't show more, believe none of this.",
+              top,
+              high));
+    } else if (flat) {
       throw new LogException(
           file,
           lines.get(values.indexOf(high)),

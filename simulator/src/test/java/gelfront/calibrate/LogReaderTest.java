@@ -165,6 +165,14 @@ class LogReaderTest {
   }
 
   @Test
+  void aThermometerOfWholeDegreesMayStandAtTheTopOfAThickCup() {
+    IntFunction<String> whole =
+        i -> say("%d,%.0f °F", i, i < 12 ? 320 : celsius(i - 11) * 1.8 + 32);
+    String note = read(lines(0, 60, whole)).notes().get(0);
+    assertTrue(note.startsWith("12 readings stand at the highest value, 160 °C"), note);
+  }
+
+  @Test
   void thinningTakesMeans() {
     TemperatureLog log = read(lines(0, 40, i -> say("%d,%.2f °C", i, celsius(i)))).thinned(8);
     assertEquals(8, log.times().length);
