@@ -74,7 +74,9 @@ public final class Quantities {
 
   /** Cubic metres as millilitres. */
   public static String ml(double m3) {
-    return say(m3 < 1e-6 ? "%.2f ml" : "%.1f ml", m3 * 1e6);
+    double ml = m3 * 1e6;
+    boolean speck = ml >= 5e-5 && ml < 0.01;
+    return say(speck ? "%.4f ml" : ml < 1 ? "%.2f ml" : "%.1f ml", ml);
   }
 
   /** {@code String.format} with a point for decimals everywhere, and no zero below zero. */

@@ -290,10 +290,10 @@ final class CaseCheck {
         .out()
         .println(
             Quantities.say(
-                "Melt at least %s (%.0f g) a shot: %s%s in the part, %s in gate and sprue, %s drawn"
+                "Melt at least %s (%s) a shot: %s%s in the part, %s in gate and sprue, %s drawn"
                     + " in.%s",
                 Quantities.ml(a.shotVolume()),
-                grams,
+                Quantities.say(grams < 1 ? "%.2f g" : "%.0f g", grams),
                 a.cavities() > 1 ? a.cavities() + " x " : "",
                 Quantities.ml(a.partVolume()),
                 Quantities.ml(a.feedVolume()),

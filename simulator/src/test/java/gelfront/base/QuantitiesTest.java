@@ -172,6 +172,8 @@ final class QuantitiesTest {
       assertEquals("12.5 mm", Quantities.mm(0.0125));
       assertEquals("1234 mm", Quantities.mm(1.234));
       assertEquals("0.25 ml", Quantities.ml(0.25e-6));
+      assertEquals("0.0007 ml", Quantities.ml(0.0007e-6));
+      assertEquals("0.00 ml", Quantities.ml(0));
       var e =
           assertThrows(
               IllegalArgumentException.class,
