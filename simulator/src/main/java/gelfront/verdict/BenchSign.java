@@ -3,6 +3,7 @@ package gelfront.verdict;
 
 import gelfront.base.Quantities;
 import gelfront.base.Units;
+import gelfront.finding.Constriction;
 import gelfront.finding.Pocket;
 import gelfront.finding.Severity;
 import gelfront.finding.Sunk;
@@ -43,27 +44,37 @@ final class BenchSign {
               "The sprue keeps sinking while the part still dents, down to a hole that ends at the"
                   + " gate: the sprue is too small, or was topped up too late.";
           case NECK ->
-              "The part is full up to the neck and dents behind it only. A wider gate changes nothing,"
-                  + " and the sprue stays level as soon as the neck has closed.";
+              "The part is full up to the neck and dents behind it only. A wider gate changes nothing"
+                  + (goesOn(p.sunk())
+                      ? ": what the sprue sinks once the neck has closed feeds other places."
+                      : ", and the sprue stays level as soon as the neck has closed.");
           case TOO_THICK ->
               "Gate and sprue stay soft and take top-ups for long, and still the thickest place dents:"
                   + " a wider gate or a taller sprue changes little.";
         };
-    return sign + ruler(p.sunk());
+    return sign + ruler(p.sunk(), p.constriction().kind());
   }
 
   /** Nothing where conduction alone was calculated. */
-  private String ruler(Sunk s) {
+  private String ruler(Sunk s, Constriction.Kind kind) {
     if (!s.known()) {
       return "";
     }
     if (Math.max(s.then(), s.end()) < SEEN) {
-      return " Here the sprue stays level to within " + units.length(SEEN, 1) + ".";
+      return (kind == Constriction.Kind.SPRUE
+              ? " Here the hollow stays shallower than "
+              : " Here the sprue stays level to within ")
+          + units.length(SEEN, 1)
+          + ".";
     }
     String then =
         Quantities.say(" Here it has sunk %s by %.0f s", units.length(s.then(), 1), s.at());
-    return s.end() - s.then() < SEEN
-        ? then + " and stays there."
-        : then + ", and " + units.length(s.end(), 1) + " in the end.";
+    return goesOn(s)
+        ? then + ", and " + units.length(s.end(), 1) + " in the end."
+        : then + " and stays there.";
+  }
+
+  private static boolean goesOn(Sunk s) {
+    return s.known() && s.end() - s.then() >= SEEN;
   }
 }

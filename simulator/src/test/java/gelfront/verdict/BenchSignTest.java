@@ -2,6 +2,7 @@
 package gelfront.verdict;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gelfront.base.Units;
@@ -76,6 +77,16 @@ final class BenchSignTest {
     assertTrue(stays.endsWith("Here it has sunk 2.5 mm by 8 s and stays there."), stays);
     assertTrue(goesOn.endsWith("Here it has sunk 2.5 mm by 8 s, and 7.0 mm in the end."), goesOn);
     assertTrue(level.endsWith("Here the sprue stays level to within 0.3 mm."), level);
+  }
+
+  @Test
+  void aHollowIsNotCalledLevelNorASprueThatSinksOn() {
+    String hollow = sign(sinking(0, 0, 1e-4, 1e-4, 1e-4), Constriction.Kind.SPRUE);
+    String neck = sign(sinking(0, 1e-3, 2.5e-3, 4e-3, 7e-3), Constriction.Kind.NECK);
+
+    assertTrue(hollow.endsWith("Here the hollow stays shallower than 0.3 mm."), hollow);
+    assertFalse(neck.contains("stays level"), neck);
+    assertTrue(neck.contains("feeds other places. Here it has sunk 2.5 mm"), neck);
   }
 
   @Test
