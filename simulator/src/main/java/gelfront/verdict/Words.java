@@ -26,14 +26,9 @@ final class Words {
     StringBuilder s = new StringBuilder();
     s.append(
         Quantities.say(
-            "%s closes after %.1f s; behind it, round %s%s, %s of plastisol is still liquid and sets"
+            "%s; behind it, round %s%s, %s of plastisol is still liquid and sets"
                 + " only after %.0f s.",
-            capital(name(p.constriction())),
-            p.cutOff(),
-            at(p.centre()),
-            cavity(p),
-            Quantities.ml(p.volume()),
-            p.lastSet()));
+            capital(closes(p)), at(p.centre()), cavity(p), Quantities.ml(p.volume()), p.lastSet()));
     s.append(' ').append(dent(p.severity(), p.dents().get(0)));
     s.append(margin(p));
     for (HotSpot h : p.spots().subList(1, p.spots().size())) {
@@ -89,12 +84,12 @@ final class Words {
     return switch (worst) {
       case WILL_DENT ->
           Quantities.say(
-              "This part will dent: %s near %s%s, because %s closes after %.1f s.",
-              depth(d), at(d.place()), cavity(p), name(p.constriction()), p.cutOff());
+              "This part will dent: %s near %s%s, because %s.",
+              depth(d), at(d.place()), cavity(p), closes(p));
       case MAY_DENT ->
           Quantities.say(
-              "This part may dent: %s near %s%s, because %s closes after %.1f s.",
-              depth(d), at(d.place()), cavity(p), name(p.constriction()), p.cutOff());
+              "This part may dent: %s near %s%s, because %s.",
+              depth(d), at(d.place()), cavity(p), closes(p));
       case CLEAN ->
           Quantities.say(
               "No visible dent: the part shrinks evenly, the deepest local dent stays under %s.",
@@ -109,11 +104,9 @@ final class Words {
     Pocket p = pockets.get(0);
     String first =
         Quantities.say(
-            "%s (%s wide) sets after %.1f s, but the plastisol behind it stays liquid until %.0f s."
+            "%s, but the plastisol behind it stays liquid until %.0f s."
                 + " Between %s and %s of shrinkage can't be fed any more.",
-            capital(name(p.constriction())),
-            units.size(p.constriction().width()),
-            p.cutOff(),
+            capital(sets(p)),
             p.lastSet(),
             Quantities.ml(p.unfedLow()),
             Quantities.ml(p.unfedHigh()));
@@ -131,10 +124,16 @@ final class Words {
 
   private List<String> advice(List<Pocket> pockets) {
     List<String> advice = new ArrayList<>();
-    pockets.stream().filter(p -> p.severity() != Severity.CLEAN).forEach(p -> advise(p, advice));
+    List<Pocket> dented = pockets.stream().filter(p -> p.severity() != Severity.CLEAN).toList();
+    dented.forEach(p -> advise(p, advice));
     if (!advice.isEmpty()) {
+      boolean sprue =
+          dented.stream().allMatch(p -> p.constriction().kind() == Constriction.Kind.SPRUE);
       advice.add(
-          "Hold the plunger until the gate has set and top up the sprue: it costs nothing to try.");
+          sprue // no top-up gets through one that has set
+              ? "Hold the plunger until the sprue has set: it costs nothing to try."
+              : "Hold the plunger until the gate has set and top up the sprue: it costs nothing to"
+                  + " try.");
       advice.add(
           "Shoot a little cooler, as long as thin places still fill: less heat, less shrinkage.");
     }
@@ -193,6 +192,30 @@ final class Words {
                   + " %s from the rest at %.0f s.",
               at(h.neck().place()), units.size(h.neck().width()), at(h.place()), h.separatedAt()));
     }
+  }
+
+  /** What cuts a pocket off, and when. */
+  private String closes(Pocket p) {
+    return isDry(p) ? dry(p) : Quantities.say("%s closes after %.1f s", cause(p), p.cutOff());
+  }
+
+  private String sets(Pocket p) {
+    String width = units.size(p.constriction().width());
+    return isDry(p)
+        ? dry(p)
+        : Quantities.say("%s (%s wide) sets after %.1f s", cause(p), width, p.cutOff());
+  }
+
+  private static boolean isDry(Pocket p) {
+    return p.constriction().kind() == Constriction.Kind.DRY_SPRUE;
+  }
+
+  private static String dry(Pocket p) {
+    return Quantities.say("the sprue has run dry by %.1f s", p.cutOff());
+  }
+
+  private String cause(Pocket p) {
+    return name(p.constriction());
   }
 
   private String name(Constriction c) {
