@@ -9,6 +9,9 @@ import java.util.List;
 
 /** What a shot came to, in words. */
 final class FillWords {
+  /** Metres from which nobody scratches a single vent: own judgement. */
+  private static final double WIDEST_SCRATCH = 40e-3;
+
   private final Units units;
 
   FillWords(Units units) {
@@ -78,6 +81,12 @@ final class FillWords {
           units.size(a.offFace()));
     }
     double wide = Math.ceil(a.ventWidth() * 1e3) * 1e-3;
+    if (wide > WIDEST_SCRATCH) {
+      return Quantities.say(
+          "No scratch lets so much air out: vents %s deep would have to be %s wide together. Scratch"
+              + " many round the part, or fill more slowly, as long as thin places still fill.",
+          units.length(Filled.TrappedAir.VENT_DEPTH, 2), units.length(wide, 0));
+    }
     return Quantities.say(
         "Scratch a vent %s deep and %s wide into the parting face, from %s to the outside of the"
             + " block.",

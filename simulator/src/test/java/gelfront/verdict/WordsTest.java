@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gelfront.base.Units;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
+import gelfront.finding.Filled;
 import gelfront.finding.HotSpot;
 import gelfront.finding.Opening;
 import gelfront.finding.Pocket;
@@ -67,5 +68,19 @@ final class WordsTest {
     return WORDS.advice(pocket(kind), Opening.WHEN_FIRM).stream()
         .filter(a -> a.contains("top up the sprue"))
         .count();
+  }
+
+  @Test
+  void aVentWiderThanAnyScratchIsNotCalledOne() {
+    FillWords words = new FillWords(Units.METRIC);
+
+    String many = words.proposal(air(0.991));
+
+    assertTrue(many.startsWith("No scratch lets so much air out: vents 0.03 mm deep"), many);
+    assertTrue(words.proposal(air(4e-3)).contains("4 mm wide into the parting face"));
+  }
+
+  private static Filled.TrappedAir air(double width) {
+    return new Filled.TrappedAir(1, Vec3.ZERO, 1e-6, 1e-6, 1, 1e4, Vec3.ZERO, 0, width, "");
   }
 }
