@@ -38,6 +38,11 @@ public record Findings(
     Fed fed,
     Filled filled,
     Opening opening) {
+  /** Shares of the part from which it isn't whole, by what never came and by air: own judgement. */
+  private static final double MISSING = 0.005;
+
+  private static final double HOLLOWS = 0.02;
+
   /** The shot itself was not calculated, and the mould is opened when the part is firm. */
   public Findings(
       Severity severity,
@@ -74,6 +79,17 @@ public record Findings(
   public Findings {
     advice = List.copyOf(advice);
     pockets = List.copyOf(pockets);
+  }
+
+  /**
+   * m3 of the part that the shot leaves empty: no liquid comes to more than a corner, or more air
+   * stays than a hollow or two. 0 where it fills, and where that wasn't calculated.
+   */
+  public double empty() {
+    double part = amounts.cavities() * amounts.partVolume();
+    double air = filled.air().stream().mapToDouble(Filled.TrappedAir::volume).sum();
+    double never = filled.unfilled();
+    return Math.min(part, (never < MISSING * part ? 0 : never) + (air < HOLLOWS * part ? 0 : air));
   }
 
   /** The same in other words: pockets, shot and opening differ from these in words alone. */

@@ -18,12 +18,20 @@ final class HeadSection {
     Findings f = run.findings();
     h.open("div", "class", "bar").element("b", run.name());
     h.element("span", "gelfront " + run.provenance().version()).close();
-    h.element("div", mark(f.severity()), "class", "stamp " + Say.tone(f.severity()));
+    h.element("div", stamp(f), "class", "stamp " + tone(f));
     h.element("h1", f.verdict()).element("p", f.explanation());
     voxels.ifPresent(v -> h.element("p", String.join(" ", VoxelWords.of(v)), "class", "voxels"));
     facts(h, f);
     opening(h, f.opening());
     advice(h, f);
+  }
+
+  private static String stamp(Findings f) {
+    return f.empty() > 0 ? "✗ " + Say.outcome(f) : mark(f.severity());
+  }
+
+  private static String tone(Findings f) {
+    return Say.tone(f.empty() > 0 ? Severity.WILL_DENT : f.severity());
   }
 
   private static void opening(Html h, Opening o) {

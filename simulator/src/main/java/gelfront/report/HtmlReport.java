@@ -55,7 +55,7 @@ public final class HtmlReport implements ArtifactWriter {
             + "; script-src "
             + PageParts.hash(script));
     h.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    h.element("title", run.name() + ": " + Say.severity(run.findings().severity()));
+    h.element("title", run.name() + ": " + Say.outcome(run.findings()));
     h.open("style").trusted(css).close().close();
     h.open("body").open("main");
     sections(h, run);

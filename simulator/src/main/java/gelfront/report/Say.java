@@ -4,6 +4,7 @@ package gelfront.report;
 import gelfront.base.Quantities;
 import gelfront.finding.Constriction;
 import gelfront.finding.Dent;
+import gelfront.finding.Findings;
 import gelfront.finding.Severity;
 import gelfront.mesh.Vec3;
 import java.util.Locale;
@@ -72,6 +73,11 @@ final class Say {
       case MAY_DENT -> "may dent";
       case WILL_DENT -> "will dent";
     };
+  }
+
+  /** What becomes of the part, in two words or three. */
+  static String outcome(Findings f) {
+    return f.empty() > 0 ? "doesn't fill" : severity(f.severity());
   }
 
   /** Class of the page's style for it. */

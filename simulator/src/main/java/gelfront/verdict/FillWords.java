@@ -5,10 +5,17 @@ import gelfront.base.Quantities;
 import gelfront.base.Units;
 import gelfront.finding.Filled;
 import gelfront.mesh.Vec3;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a shot came to, in words. */
 final class FillWords {
+  /** Instead of what is said of dents. */
+  static final String EXPLANATION =
+      "What is said here of dents, gate and times counts only once it fills: it is calculated as if"
+          + " the cavity were full.";
+
   /** Metres from which nobody scratches a single vent: own judgement. */
   private static final double WIDEST_SCRATCH = 40e-3;
 
@@ -24,6 +31,37 @@ final class FillWords {
             ", with up to %.0f kPa at the mouth before the last fiftieth. ", f.pressure() * 1e-3)
         + reach(f)
         + air(f.air());
+  }
+
+  /**
+   * Of a part that isn't whole.
+   *
+   * @param empty m3 of it that stay so
+   */
+  String verdict(Filled f, double empty) {
+    return Quantities.say(
+        "This part doesn't fill: %s of it stays empty, round %s, because %s.",
+        Quantities.ml(empty),
+        Words.place(
+            units, wanting(f).map(Filled.Cold::place).orElseGet(() -> f.air().get(0).place())),
+        wanting(f).isPresent() ? "no liquid comes there" : "air is trapped there");
+  }
+
+  /** What to change for it to fill. */
+  List<String> advice(Filled f) {
+    List<String> advice = new ArrayList<>();
+    if (wanting(f).isPresent()) {
+      advice.add("Shoot hotter or faster, or warm the mould: liquid must come everywhere first.");
+      advice.add("Or open the gate, or fill nearer to the place that stays empty.");
+    }
+    f.air().stream().limit(1).forEach(a -> advice.add(proposal(a)));
+    return advice;
+  }
+
+  /** The largest place that no liquid reaches; none where more is held out by air. */
+  private static Optional<Filled.Cold> wanting(Filled f) {
+    double air = f.air().stream().mapToDouble(Filled.TrappedAir::volume).sum();
+    return f.cold().stream().filter(c -> !c.reached() && f.unfilled() >= air).findFirst();
   }
 
   private static String end(Filled f) {

@@ -40,13 +40,23 @@ public final class Telling {
             .map(Pocket::severity)
             .max(Comparator.naturalOrder())
             .orElse(Severity.CLEAN);
-    return f.told(
-        words.verdict(dents, pockets, opening),
-        words.explanation(dents, pockets),
-        words.advice(pockets, opening),
-        pockets,
-        of(f.filled()),
-        opening);
+    Filled filled = of(f.filled());
+    double empty = f.empty();
+    return empty > 0
+        ? f.told(
+            fill.verdict(filled, empty),
+            FillWords.EXPLANATION,
+            fill.advice(filled),
+            pockets,
+            filled,
+            opening)
+        : f.told(
+            words.verdict(dents, pockets, opening),
+            words.explanation(dents, pockets),
+            words.advice(pockets, opening),
+            pockets,
+            filled,
+            opening);
   }
 
   private Opening of(Opening o, double firmAt) {
