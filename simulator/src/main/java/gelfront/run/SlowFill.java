@@ -34,13 +34,17 @@ final class SlowFill {
     if (f.end() != FillRecord.End.FROZEN || !byTime) {
       return Optional.empty();
     }
+    String what =
+        c.shot().fillTime() > f.time()
+            ? "is longer than the way in stays open: it"
+            : "can't be kept with all that the plunger presses: the way in";
+    String cure = c.shot().fillTime() > f.time() ? "Fill faster" : "Press harder";
     return Optional.of(
         Caution.of(
             Quantities.say(
-                "A fill time of %.1f s is longer than the way in stays open: it sets after %.1f s, when"
-                    + " %.0f %% of the shot are in. Fill faster, shoot hotter, warm the mould or open the"
-                    + " gate.",
-                c.shot().fillTime(), f.time(), 100 * f.held() / f.room())));
+                "A fill time of %.1f s %s sets after %.1f s, when %.0f %% of the shot is in. %s, shoot"
+                    + " hotter, warm the mould or open the gate.",
+                c.shot().fillTime(), what, f.time(), 100 * f.held() / f.room(), cure)));
   }
 
   private static Optional<Caution> guessed(Case c, CaseRunner.Outcome o) {

@@ -82,4 +82,10 @@ final class UnfilledTest {
     assertTrue(page.contains("✗ doesn&#39;t fill"));
     assertFalse(page.contains("✓"));
   }
+
+  @Test
+  void aFillTimeThatThePlungerCantKeepIsNotCalledTooLong() {
+    assertTrue(out.contains("A fill time of 2.0 s can't be kept"), out);
+    assertTrue(out.contains("of the shot is in. Press harder"), out);
+  }
 }
