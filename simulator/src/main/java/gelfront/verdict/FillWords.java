@@ -17,7 +17,7 @@ final class FillWords {
           + " the cavity were full.";
 
   /** Metres from which nobody scratches a single vent: own judgement. */
-  private static final double WIDEST_SCRATCH = 40e-3;
+  private static final double WIDEST_SCRATCH = 100e-3;
 
   private final Units units;
 
